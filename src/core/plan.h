@@ -1,0 +1,210 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include <glib.h>
+
+#include "core/lamination.h"
+
+G_BEGIN_DECLS
+
+/* Everything that the person said about one slab.
+ *
+ * A plan is reference-counted and never changes once it is shared: an edit copies it, changes the copy
+ * and passes that on. It owns or references all that it points to. Texts are GRefString, so that
+ * copies share them. Units: mm, N, MPa, s, degrees C, per cent, kg, minor units of the currency.
+ *
+ * `unknown` fields hold, as JSON text, the keys of the file that this version does not know; nothing
+ * in the core reads them. They are NULL when there were none. */
+
+typedef enum
+{
+  BS_LAYUP_ON_EDGE, /* wide faces glued */
+  BS_LAYUP_ON_FLAT, /* narrow edges glued */
+} BsLayup;
+
+typedef enum
+{
+  BS_FLATTEN_BY_HAND,
+  BS_FLATTEN_BY_SLED,    /* a router on a sled */
+  BS_FLATTEN_BY_PLANER,
+} BsFlattenMethod;
+
+typedef enum
+{
+  BS_UNIT_SYSTEM_METRIC,
+  BS_UNIT_SYSTEM_INCH,
+} BsUnitSystem;
+
+typedef struct
+{
+  double temperature_c;
+  double humidity_pct;
+} BsClimate;
+
+typedef struct
+{
+  double length, width, thickness; /* wanted, when finished */
+  BsLayup layup;
+  gboolean alternate_hearts;       /* the layup asks for heart sides that look opposite ways */
+  gboolean shows_front;            /* besides the show face: the first lamination's outer face, */
+  gboolean shows_back;             /* the last one's, */
+  gboolean shows_underside;
+  gboolean shows_ends;
+  BsFlattenMethod flatten_method;
+  double allowance;                /* taken off each face beyond flat, for tool marks */
+  BsClimate dry_season, damp_season; /* where it will live */
+  GRefString *unknown;
+} BsSlab;
+
+typedef struct
+{
+  GRefString *id;
+  GRefString *name;
+  int count;
+  double max_force_n;
+  double reach;                    /* greatest distance between the heads */
+  double head_width, head_height;  /* along x and along z */
+  double screw_mean_diameter;      /* of the thread; NAN when not known */
+  double screw_lead;               /* advance a turn; NAN when not known */
+  GRefString *unknown;
+} BsClampKind;
+
+typedef struct
+{
+  GRefString *id;
+  GRefString *name;
+  int count;
+  double length, thickness, height; /* along x, y, z, as a lamination */
+  double moe_mpa;                   /* along its grain */
+  GRefString *unknown;
+} BsCaulKind;
+
+/* How long one pair of hands takes. */
+typedef struct
+{
+  double spread_s_per_m2; /* glue on one glue line */
+  double joint_s;         /* fixed part a joint: picking up, wiping */
+  double place_s;         /* to set one lamination down on the stack */
+  double align_s;         /* to line it up */
+  double tighten_s;       /* a clamp */
+} BsHandTimes;
+
+typedef struct
+{
+  BsClimate climate;
+  int people;
+  double planer_width;   /* 0: none */
+  double jointer_width;  /* 0: none */
+  double max_lift_kg;    /* what is lifted without help; NAN: not said */
+  BsHandTimes times;
+  GPtrArray *clamps;     /* BsClampKind */
+  GPtrArray *cauls;      /* BsCaulKind */
+  GRefString *unknown;
+} BsShop;
+
+/* The figures of an adhesive's data sheet, or of its class where none is at hand. */
+typedef struct
+{
+  GRefString *id;            /* row of the adhesive table that it was taken from */
+  GRefString *name;
+  double open_s;             /* longest open assembly time at 20 C */
+  double total_s;            /* longest total assembly time at 20 C */
+  double clamp_s;            /* in the clamps at 20 C */
+  double min_temperature_c;
+  double spread_g_per_m2;    /* on one glue line */
+  double min_pressure_mpa;   /* recommended pressure, from */
+  double max_pressure_mpa;   /* to */
+  gboolean is_waterborne;    /* open time changes with the humidity of the air */
+  gboolean is_moisture_curing; /* moist air and wood shorten its times */
+  GRefString *source;        /* of the figures, shown with every number that uses them */
+  gboolean is_own_figures;   /* the person typed them from a data sheet */
+  GRefString *unknown;
+} BsAdhesive;
+
+/* The figures of a wood, at 12 % moisture. NAN where a table lacks one. */
+typedef struct
+{
+  GRefString *id;
+  GRefString *name;
+  GRefString *botanical;
+  gboolean is_hardwood;
+  double sg_12;                 /* specific gravity: oven-dry mass, volume at 12 % */
+  double side_hardness_n;
+  double moe_mpa;               /* in bending */
+  double comp_perp_mpa;         /* strength across the grain at the proportional limit */
+  double shrink_radial_pct;     /* green to oven-dry */
+  double shrink_tangential_pct;
+  double coef_radial;           /* change of size for each % of moisture, 6 to 14 % */
+  double coef_tangential;
+  GRefString *source;
+  gboolean is_from_memory;      /* some figure was not read in its source */
+  GRefString *unknown;
+} BsWood;
+
+/* A board as bought or as it stands in the rack. */
+typedef struct
+{
+  GRefString *id;
+  GRefString *label;
+  GRefString *wood;
+  double length, width, thickness;
+  double moisture_pct;
+  gint64 price_minor;           /* of the whole board */
+  GRefString *unknown;
+} BsBoard;
+
+/* Where a lamination lies in the slab. The first placement is the front one (smallest y). */
+typedef struct
+{
+  GRefString *lamination;       /* id */
+  BsOrientation orientation;
+  double start;                 /* x of its left end in the rough slab, >= 0 */
+} BsPlacement;
+
+/* Neighbours that are glued as one press before the final press. */
+typedef struct
+{
+  int first;                    /* place of the first lamination in the order */
+  int count;                    /* at least 2 */
+} BsPack;
+
+typedef struct
+{
+  GRefString *name;
+  GRefString *note;
+  BsUnitSystem units;           /* how sizes are shown */
+  GRefString *currency;         /* ISO 4217 */
+  BsSlab slab;
+  BsShop shop;
+  BsAdhesive adhesive;
+  GPtrArray *woods;             /* BsWood: those that the plan uses */
+  GPtrArray *boards;            /* BsBoard */
+  GPtrArray *laminations;       /* BsLamination: all, in the slab or in the rack */
+  GArray *order;                /* BsPlacement: the slab; what is not in it stands in the rack */
+  GArray *packs;                /* BsPack, in order, not overlapping */
+  GRefString *unknown;
+} BsPlan;
+
+/* An empty plan with the defaults of a small shop, every value within core/limits.h. */
+BsPlan *bs_plan_new (void);
+BsPlan *bs_plan_ref (BsPlan *self);
+void bs_plan_unref (BsPlan *self);
+
+/* A copy of one's own, to be changed before it is shared. Laminations, woods, boards, clamps and cauls
+ * are shared with the original: replace them, never write to them. */
+BsPlan *bs_plan_copy (const BsPlan *self);
+
+/* Borrowed; NULL when there is none of that id. */
+const BsLamination *bs_plan_find_lamination (const BsPlan *self, const char *id);
+const BsWood *bs_plan_find_wood (const BsPlan *self, const char *id);
+
+/* Place of a lamination in the order, -1 when it stands in the rack. */
+int bs_plan_find_place (const BsPlan *self, const char *id);
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsPlan, bs_plan_unref)
+
+#define BS_TYPE_PLAN (bs_plan_get_type ())
+GType bs_plan_get_type (void);
+
+G_END_DECLS
