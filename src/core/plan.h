@@ -204,7 +204,4 @@ int bs_plan_find_place (const BsPlan *self, const char *id);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsPlan, bs_plan_unref)
 
-#define BS_TYPE_PLAN (bs_plan_get_type ())
-GType bs_plan_get_type (void);
-
 G_END_DECLS

@@ -1,0 +1,68 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include <cairo.h>
+
+#include "core/results.h"
+#include "draw/palette.h"
+
+G_BEGIN_DECLS
+
+/* The two pictures of the glue-up, in step: the end section (y to the right, z up) and under it the
+ * show face (y to the right at the same scale, x downwards from the left end).
+ *
+ * A BsScale maps millimetres of the slab to device units and back; pointer and picture use the same
+ * one. On screen `hairline` is one pixel, on paper 0.18 mm. */
+typedef struct
+{
+  double left, top;         /* device position of y = 0 and of the picture's top edge */
+  double per_mm_across;     /* along y, and along z in the section */
+  double per_mm_along;      /* along x in the face */
+  double hairline;
+  double text_size;         /* device units, of labels */
+} BsScale;
+
+double bs_scale_from_y (const BsScale *self, double y);
+double bs_scale_to_y (const BsScale *self, double device);
+
+/* The lamination at a device position across, or -1; ties go to the later one. */
+int bs_scale_find_place (const BsScale *self, const BsStack *stack, double device);
+
+/* Where a new place would be if the middle of something held were at this device position: 0 to n. */
+int bs_scale_find_gap (const BsScale *self, const BsStack *stack, double device);
+
+typedef enum
+{
+  BS_MARK_NONE = 0,
+  BS_MARK_SELECTED = 1 << 0,
+  BS_MARK_HELD = 1 << 1,
+  BS_MARK_CAUTION = 1 << 2, /* a finding is about this lamination */
+  BS_MARK_STOP = 1 << 3,
+} BsMark;
+
+/* One lamination with its front, bottom corner of the section (or front, left end of the face) at
+ * the origin of cr: end grain, label, which edge is up; side grain, run-out arrow, defects. These are what
+ * a canvas caches. */
+void bs_draw_end (cairo_t *cr, const BsPlaced *placed, const BsScale *scale,
+                  const BsPalette *palette, BsMark marks);
+void bs_draw_face (cairo_t *cr, const BsPlaced *placed, const BsScale *scale,
+                   const BsPalette *palette, BsMark marks);
+
+/* The whole pictures, each lamination in its place, with the finished slab's faces as fine lines in
+ * the section. */
+void bs_draw_section_picture (cairo_t *cr, const BsResults *results, const BsScale *scale,
+                              const BsPalette *palette);
+void bs_draw_face_picture (cairo_t *cr, const BsResults *results, const BsScale *scale,
+                           const BsPalette *palette);
+
+/* The finished slab's faces across the section, and the spots that decide them. */
+void bs_draw_finished_faces (cairo_t *cr, const BsResults *results, const BsScale *scale,
+                             const BsPalette *palette);
+
+/* A tape scale along x beside the face picture, in the plan's units, with the clamps of the hand rule
+ * where they go. */
+void bs_draw_tape (cairo_t *cr, const BsResults *results, const BsScale *scale,
+                   const BsPalette *palette);
+
+G_END_DECLS
