@@ -31,7 +31,7 @@ test_packages='
 
 say ()
 {
-  printf '%s\n' "$*"
+  printf '%s\n' "$@"
 }
 
 fail ()
@@ -69,7 +69,7 @@ install_packages ()
     say 'All packages are installed.'
     return
   fi
-  say 'Installing these Debian packages and what they depend on:' "$missing"
+  say 'Installing these packages and what they depend on:' " $missing"
   as_root env LC_ALL=C DEBIAN_FRONTEND=noninteractive apt-get -q update
   # shellcheck disable=SC2086 # a list of names
   as_root env LC_ALL=C DEBIAN_FRONTEND=noninteractive \
