@@ -23,7 +23,8 @@ def list_compiled():
 
 def check(path):
     # Warnings of the compiler are the build's to make errors of.
-    tools.run([checker or tools.refuse('clang-tidy', 14), '-p', project.BUILD, '--quiet', '--extra-arg=-w', path])
+    tools.run([checker or tools.refuse('clang-tidy', 14), '-p', project.BUILD, '--quiet',
+               '--extra-arg=-w', path])
 
 
 # All start now; each case waits for its own.
