@@ -6,6 +6,9 @@
 
 #include <math.h>
 
+/* A spot that moves the thickness by less than this part of its own moving is not worth a name. */
+#define LEAST_WEIGHT 0.01
+
 /* Laminations that are in this list are those to move, to turn over or to replace. */
 static void
 name_touches (const BsFitBasis *basis, BsFlattenResult *result)
@@ -13,7 +16,7 @@ name_touches (const BsFitBasis *basis, BsFlattenResult *result)
   for (int i = 0; i < BS_MAX_TOUCHES; i++)
     {
       const BsFaceSpot *spot = &basis->spots[i];
-      if (spot->place < 0 || basis->weights[i] < 1e-9)
+      if (spot->place < 0 || basis->weights[i] < LEAST_WEIGHT)
         continue;
       result->touches[result->n_touches++]
           = (BsTouch){ .place = spot->place, .x = spot->x, .y = spot->y, .is_top = spot->is_top };
