@@ -6,31 +6,14 @@
 
 #include "core/results.h"
 #include "draw/palette.h"
+#include "draw/scale.h"
 
 G_BEGIN_DECLS
 
 /* The two pictures of the glue-up, in step: the end section (y to the right, z up) and under it the
- * show face (y to the right at the same scale, x downwards from the left end).
- *
- * A BsScale maps millimetres of the slab to device units and back; pointer and picture use the same
- * one. On screen `hairline` is one pixel, on paper 0.18 mm. */
-typedef struct
-{
-  double left, top;         /* device position of y = 0 and of the picture's top edge */
-  double per_mm_across;     /* along y, and along z in the section */
-  double per_mm_along;      /* along x in the face */
-  double hairline;
-  double text_size;         /* device units, of labels */
-} BsScale;
-
-double bs_scale_from_y (const BsScale *self, double y);
-double bs_scale_to_y (const BsScale *self, double device);
-
-/* The lamination at a device position across, or -1; ties go to the later one. */
-int bs_scale_find_place (const BsScale *self, const BsStack *stack, double device);
-
-/* Where a new place would be if the middle of something held were at this device position: 0 to n. */
-int bs_scale_find_gap (const BsScale *self, const BsStack *stack, double device);
+ * show face (y to the right at the same scale, x downwards from the left end). The section is the slab's
+ * left end as seen by looking at it from the right end, so that both pictures have the front at their
+ * left. */
 
 typedef enum
 {
