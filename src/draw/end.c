@@ -41,16 +41,15 @@ draw_signs (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, const BsP
   const BsLamination *lamination = placed->lamination;
   BsColor text = bs_palette_on_wood (palette, placed->wood, lamination->lightness);
   BsColor patch = bs_palette_wood (palette, placed->wood, lamination->lightness);
-  BsTextStyle style = { .size = scale->text_size, .is_bold = TRUE };
-  double sign = MIN (0.62 * scale->text_size, 0.6 * width);
-  double edge = 0.5 * sign + 3.0 * scale->hairline;
+  BsLettering style = { .size = bs_scale_get_label_size (scale), .is_bold = TRUE };
+  double sign = MIN (MIN (0.62 * scale->text_size, 0.6 * width), height / 6.0);
+  double edge = 0.5 * sign + MIN (3.0 * scale->hairline, 0.5 * sign);
   gboolean is_up = bs_orientation_sign_z (placed->orientation) > 0;
-  double label_room = height - 2.0 * (edge + 0.7 * sign);
-  double finding = MIN (0.85 * scale->text_size, 0.8 * width);
+  double label_room = height - 2.0 * (edge + 0.55 * sign);
+  double finding = MIN (MIN (0.85 * scale->text_size, 0.8 * width), 0.22 * height);
 
-  if (height > 3.0 * sign)
-    bs_mark_top_edge (cr, 0.5 * width, is_up ? edge - height : -edge, sign, is_up, &text);
-  if (marks & (BS_MARK_CAUTION | BS_MARK_STOP) && height > 4.5 * finding)
+  bs_mark_top_edge (cr, 0.5 * width, is_up ? edge - height : -edge, sign, is_up, &text);
+  if (marks & (BS_MARK_CAUTION | BS_MARK_STOP))
     {
       gboolean is_stop = (marks & BS_MARK_STOP) != 0;
       double low = -edge - (is_up ? 0.0 : sign + 0.3 * finding);

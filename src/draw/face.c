@@ -31,23 +31,64 @@ draw_lines (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, double wi
   cairo_restore (cr);
 }
 
+/* Defect number i as it lies on the show face of the slab; FALSE when it is on another face. */
+static gboolean
+find_defect (const BsPlaced *placed, guint i, BsPlacedDefect *at)
+{
+  *at = bs_placed_defect (placed, &g_array_index (placed->lamination->defects, BsDefect, i));
+  return at->face == BS_FACE_TOP;
+}
+
 static void
 draw_defects (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, const BsColor *color)
 {
-  const GArray *defects = placed->lamination->defects;
+  BsPlacedDefect at;
 
-  for (guint i = 0; defects != NULL && i < defects->len; i++)
+  for (guint i = 0; i < placed->lamination->defects->len; i++)
     {
-      const BsDefect *defect = &g_array_index (defects, BsDefect, i);
-      BsPlacedDefect at = bs_placed_defect (placed, defect);
-
-      if (at.face == BS_FACE_TOP)
-        bs_defect_draw (cr, defect->kind, defect->severity,
+      if (find_defect (placed, i, &at))
+        bs_defect_draw (cr, at.defect->kind, at.defect->severity,
                         (at.across_from - placed->y) * scale->per_mm_across,
                         (at.x_from - placed->x) * scale->per_mm_along,
                         (at.across_to - at.across_from) * scale->per_mm_across,
                         (at.x_to - at.x_from) * scale->per_mm_along, scale->hairline, color);
     }
+}
+
+/* Where an arrow of this length (all in mm along the face) does not lie on a defect: near the
+ * middle if it can. */
+static double
+find_clear_place (const BsPlaced *placed, double from, double to, double length)
+{
+  static const double tries[] = { 0.5, 0.35, 0.65, 0.2, 0.8, 0.05, 0.95 };
+  BsPlacedDefect at;
+
+  for (gsize i = 0; i < G_N_ELEMENTS (tries); i++)
+    {
+      double start = from + tries[i] * (to - from - length);
+      gboolean is_clear = TRUE;
+
+      for (guint j = 0; j < placed->lamination->defects->len; j++)
+        if (find_defect (placed, j, &at) && at.x_from - placed->x < start + length
+            && at.x_to - placed->x > start)
+          is_clear = FALSE;
+      if (is_clear)
+        return start;
+    }
+  return from + 0.5 * (to - from - length);
+}
+
+static void
+draw_arrow (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, double width, double from,
+            double to, double length, const BsColor *color)
+{
+  double per_mm = scale->per_mm_along;
+  double start = per_mm * find_clear_place (placed, from / per_mm, to / per_mm, length / per_mm);
+
+  if (placed->run_out_top < 0)
+    start += length;
+  bs_mark_run_out (cr, 0.5 * width, start, placed->run_out_top * length,
+                   MIN (0.9 * scale->text_size, 0.7 * width), 1.4 * scale->hairline, color);
 }
 
 /* Down the face: the bars of the left end at its own end, the label, the arrow of the run-out. */
@@ -58,7 +99,7 @@ draw_signs (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, const BsP
   const BsLamination *lamination = placed->lamination;
   BsColor text = bs_palette_on_wood (palette, placed->wood, lamination->lightness);
   BsColor patch = bs_palette_wood (palette, placed->wood, lamination->lightness);
-  BsTextStyle style = { .size = scale->text_size, .is_bold = TRUE };
+  BsLettering style = { .size = bs_scale_get_label_size (scale), .is_bold = TRUE };
   double sign = MIN (0.7 * scale->text_size, 0.6 * width);
   double edge = 0.5 * sign + 3.0 * scale->hairline;
   gboolean is_swapped = bs_orientation_sign_x (placed->orientation) < 0;
@@ -75,13 +116,8 @@ draw_signs (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, const BsP
     bs_mark_label (cr, lamination->label, &style, 0.0, below_bars, width, label_room, &text,
                    &patch);
   if (placed->run_out_top != 0 && length - 2.0 * below_bars > label_room + arrow)
-    {
-      double middle = 0.5 * (below_bars + label_room + length - below_bars);
-
-      bs_mark_run_out (cr, 0.5 * width, middle - 0.5 * placed->run_out_top * arrow,
-                       placed->run_out_top * arrow, MIN (0.9 * scale->text_size, 0.7 * width),
-                       1.4 * scale->hairline, &text);
-    }
+    draw_arrow (cr, placed, scale, width, below_bars + label_room, length - below_bars, arrow,
+                &text);
 }
 
 void

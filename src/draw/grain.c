@@ -81,8 +81,8 @@ static double
 wave (const BsGrain *self, double x, double y, double r)
 {
   return self->ring_width * WAVE
-         * (sin (y / 9.0 + r / 31.0 + x / 140.0 + self->phases[1])
-            + 0.6 * sin (y / 4.1 - r / 19.0 - x / 61.0 + self->phases[2]));
+         * (sin (y / 9.0 + r / 31.0 + x / 310.0 + self->phases[1])
+            + 0.5 * sin (y / 4.1 - r / 19.0 - x / 130.0 + self->phases[2]));
 }
 
 /* The pith along the length, where it was marked at the left end. */
@@ -154,7 +154,7 @@ hatch_end (const BsGrain *self, cairo_t *cr, const BsGrainStyle *style)
       cairo_move_to (cr, at - 0.5 * h, 0.5 * h);
       cairo_line_to (cr, at + 0.5 * h, -0.5 * h);
     }
-  bs_color_set_faded (&style->color, cr, 0.16);
+  bs_color_set_faded (&style->color, cr, 0.24);
   cairo_set_line_width (cr, style->hairline);
   cairo_stroke (cr);
 }
@@ -249,33 +249,50 @@ cut_face (const BsGrain *self, double r, double x, double z, int side, double *y
   return across > 0.0;
 }
 
-/* One line along the face. Where the ring dips under the face its two sides meet: the lines are
- * drawn to the meeting point, found by halving, and make the pointed arches of flat-sawn wood. */
+/* Between a place where the ring stands above the face and one where it does not: from the tip,
+ * where it comes through, to the place above, or the other way. The points crowd towards the tip,
+ * where the line turns fastest. */
+static void
+trace_tip (const BsGrain *self, cairo_t *cr, double r, double z, int side, double above,
+           double below, gboolean is_from_tip, const BsGrainStyle *style)
+{
+  const int n_points = 6;
+  double tip = above, y;
+
+  for (int halving = 0; halving < 10; halving++)
+    {
+      double middle = 0.5 * (tip + below);
+
+      *(cut_face (self, r, middle, z, side, &y) ? &tip : &below) = middle;
+    }
+  for (int i = 0; i < n_points; i++)
+    {
+      double part = (double)(is_from_tip ? i : n_points - 1 - i) / n_points;
+      double x = tip + part * part * (above - tip);
+
+      cut_face (self, r, x, z, side, &y);
+      cairo_line_to (cr, y * style->per_mm_across, x * style->per_mm_along);
+    }
+}
+
+/* One line along the face. Where the ring dips under the face its two sides meet in the pointed
+ * arches of flat-sawn wood. */
 static void
 trace_face_ring (const BsGrain *self, cairo_t *cr, double r, double z, int side, int n_steps,
                  const BsGrainStyle *style)
 {
-  gboolean was_cut = FALSE;
   double y, step = self->length / n_steps;
+  gboolean was_cut = FALSE;
 
   for (int i = 0; i <= n_steps; i++)
     {
       double x = i * step;
       gboolean is_cut = cut_face (self, r, x, z, side, &y);
 
-      if (i > 0 && is_cut != was_cut)
-        {
-          double in = is_cut ? x : x - step, out = is_cut ? x - step : x, tip;
-
-          for (int halving = 0; halving < 8; halving++)
-            {
-              double middle = 0.5 * (in + out);
-
-              *(cut_face (self, r, middle, z, side, &tip) ? &in : &out) = middle;
-            }
-          cut_face (self, r, in, z, side, &tip);
-          cairo_line_to (cr, tip * style->per_mm_across, in * style->per_mm_along);
-        }
+      if (i > 0 && is_cut && !was_cut)
+        trace_tip (self, cr, r, z, side, x, x - step, TRUE, style);
+      if (i > 0 && was_cut && !is_cut)
+        trace_tip (self, cr, r, z, side, x - step, x, FALSE, style);
       if (is_cut)
         cairo_line_to (cr, y * style->per_mm_across, x * style->per_mm_along);
       else

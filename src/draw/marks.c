@@ -101,27 +101,27 @@ bs_mark_run_out (cairo_t *cr, double x, double y, double length, double head, do
   cairo_fill (cr);
 }
 
-#define LEAST_PART 0.6
+#define LEAST_PART 0.7
 #define LABEL_PADDING 0.18 /* of the size */
 
 double
-bs_mark_label (cairo_t *cr, const char *label, const BsTextStyle *style, double x, double y,
+bs_mark_label (cairo_t *cr, const char *label, const BsLettering *style, double x, double y,
                double width, double height, const BsColor *color, const BsColor *patch)
 {
-  BsTextStyle fitted = *style;
+  BsLettering fitted = *style;
   double least = LEAST_PART * style->size, text_width, text_height, padding;
   gboolean is_upright = TRUE;
 
-  fitted.size = bs_text_fit (cr, label, style, 0.92 * width, least);
+  fitted.size = bs_lettering_fit (cr, label, style, 0.92 * width, least);
   if (fitted.size <= 0.0)
     {
       is_upright = FALSE;
-      fitted.size = bs_text_fit (cr, label, style, 0.92 * height, least);
+      fitted.size = bs_lettering_fit (cr, label, style, 0.92 * height, least);
       fitted.size = MIN (fitted.size, 0.85 * width);
     }
   if (fitted.size < least)
     return 0.0;
-  bs_text_measure (cr, label, &fitted, &text_width, &text_height);
+  bs_lettering_measure (cr, label, &fitted, &text_width, &text_height);
   if (text_height > height && is_upright)
     return 0.0;
 
@@ -135,7 +135,7 @@ bs_mark_label (cairo_t *cr, const char *label, const BsTextStyle *style, double 
   bs_color_set_faded (patch, cr, 0.82);
   cairo_fill (cr);
   bs_color_set (color, cr);
-  bs_text_draw (cr, label, &fitted, 0.0, 0.0, 0.5, 0.5);
+  bs_lettering_draw (cr, label, &fitted, 0.0, 0.0, 0.5, 0.5);
   cairo_restore (cr);
   return is_upright ? text_height : text_width;
 }

@@ -6,7 +6,7 @@
 
 #include "core/finding.h"
 #include "draw/palette.h"
-#include "draw/text.h"
+#include "draw/lettering.h"
 
 G_BEGIN_DECLS
 
@@ -32,9 +32,9 @@ void bs_mark_run_out (cairo_t *cr, double x, double y, double length, double hea
                       double line_width, const BsColor *color);
 
 /* A label in the middle of a box, on a patch of the wood's tint: as large as style allows and the box
- * takes, upright or, in a narrow box, along it. Left out where less than three fifths of the size fit.
+ * takes, upright or, in a narrow box, along it. Left out where less than seven tenths of the size fit.
  * Returns the height that it takes up in the box. */
-double bs_mark_label (cairo_t *cr, const char *label, const BsTextStyle *style, double x, double y,
+double bs_mark_label (cairo_t *cr, const char *label, const BsLettering *style, double x, double y,
                       double width, double height, const BsColor *color, const BsColor *patch);
 
 G_END_DECLS

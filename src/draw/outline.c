@@ -30,7 +30,7 @@ bs_outline_draw (cairo_t *cr, double x, double y, double width, double height, c
   if (!(marks & (BS_MARK_SELECTED | BS_MARK_HELD)))
     {
       cairo_rectangle (cr, x, y, width, height);
-      bs_color_set_faded (&palette->ink, cr, 0.75);
+      bs_color_set (&palette->edge, cr);
       cairo_set_line_width (cr, line);
       cairo_stroke (cr);
       cairo_restore (cr);

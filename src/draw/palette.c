@@ -9,6 +9,7 @@ static const BsPalette light = {
   .ground = { 0.980, 0.976, 0.969, 1.0 },
   .ink = { 0.137, 0.122, 0.110, 1.0 },
   .faint = { 0.455, 0.431, 0.408, 1.0 },
+  .edge = { 0.137, 0.122, 0.110, 0.70 },
   .accent = { 0.106, 0.353, 0.573, 1.0 },
   .caution = { 0.620, 0.376, 0.000, 1.0 },
   .stop = { 0.690, 0.114, 0.125, 1.0 },
@@ -19,6 +20,7 @@ static const BsPalette dark = {
   .ground = { 0.129, 0.125, 0.122, 1.0 },
   .ink = { 0.914, 0.898, 0.878, 1.0 },
   .faint = { 0.620, 0.596, 0.569, 1.0 },
+  .edge = { 0.060, 0.050, 0.045, 0.85 },
   .accent = { 0.478, 0.722, 0.937, 1.0 },
   .caution = { 0.949, 0.741, 0.361, 1.0 },
   .stop = { 1.000, 0.518, 0.486, 1.0 },
@@ -29,6 +31,7 @@ static const BsPalette paper = {
   .ground = { 1.0, 1.0, 1.0, 1.0 },
   .ink = { 0.0, 0.0, 0.0, 1.0 },
   .faint = { 0.35, 0.35, 0.35, 1.0 },
+  .edge = { 0.0, 0.0, 0.0, 1.0 },
   .accent = { 0.0, 0.0, 0.0, 1.0 },
   .caution = { 0.0, 0.0, 0.0, 1.0 },
   .stop = { 0.0, 0.0, 0.0, 1.0 },
@@ -134,7 +137,13 @@ shade (const BsPalette *self, const BsWood *wood, double lightness, double by)
   Tint tint = tint_of (wood);
 
   if (isfinite (lightness))
-    tint.lightness = CLAMP (lightness, 15.0, 95.0);
+    {
+      /* Pale boards are greyer than dark ones of the same wood. */
+      double of_wood = tint.lightness;
+
+      tint.lightness = CLAMP (lightness, 15.0, 95.0);
+      tint.chroma *= CLAMP ((100.0 - tint.lightness) / (100.0 - of_wood), 0.7, 1.2);
+    }
   if (self == &dark)
     tint.lightness *= LIGHTNESS_IN_THE_DARK;
   return color_from_lch (MAX (tint.lightness + by, 4.0), tint.chroma, tint.hue_deg);

@@ -20,6 +20,7 @@ typedef struct
   BsColor ground;     /* behind everything */
   BsColor ink;        /* text and outlines */
   BsColor faint;      /* scales, dimension lines, what stands back */
+  BsColor edge;       /* of the wood */
   BsColor accent;     /* what is selected or held */
   BsColor caution;    /* findings; always with a mark or a word as well */
   BsColor stop;

@@ -68,6 +68,28 @@ divide (double room, double size)
   return room > 0.0 && isfinite (size) && size > 0.0 ? room / size : 0.0;
 }
 
+/* Width of a bold letter or figure over its size, nearly. */
+#define LETTER_WIDTH 0.72
+#define LEAST_LABEL 0.6
+
+/* The size at which every label fits its lamination; no smaller than can be read, for then it is
+ * better that some stand along their lamination, or are left out. */
+static double
+find_label_size (const BsStack *stack, double per_mm, double text_size)
+{
+  double size = text_size;
+
+  for (guint i = 0; i < stack->n; i++)
+    {
+      const char *label = stack->placed[i].lamination->label;
+      double letters = label != NULL ? (double)g_utf8_strlen (label, -1) : 0.0;
+
+      if (letters > 0.0 && stack->placed[i].thickness > 0.0)
+        size = fmin (size, 0.92 * stack->placed[i].thickness * per_mm / (LETTER_WIDTH * letters));
+    }
+  return fmax (size, LEAST_LABEL * text_size);
+}
+
 void
 bs_scale_fit (BsScale *section, BsScale *face, const BsStack *stack, double width, double height,
               double text_size, double hairline)
@@ -84,6 +106,7 @@ bs_scale_fit (BsScale *section, BsScale *face, const BsStack *stack, double widt
     .per_mm_across = per_mm,
     .hairline = hairline,
     .text_size = text_size,
+    .label_size = find_label_size (stack, per_mm, text_size),
   };
   if (isfinite (stack->width))
     section->left += 0.5 * (across - stack->width * per_mm);

@@ -14,8 +14,15 @@ typedef struct
   double per_mm_across;     /* along y, and along z in the section */
   double per_mm_along;      /* along x in the face */
   double hairline;          /* on screen one pixel, on paper 0.18 mm */
-  double text_size;         /* device units, of labels */
+  double text_size;         /* device units, of dimensions, and of labels where they fit */
+  double label_size;        /* of all labels, so that they look alike; 0: text_size */
 } BsScale;
+
+static inline double
+bs_scale_get_label_size (const BsScale *self)
+{
+  return self->label_size > 0.0 ? self->label_size : self->text_size;
+}
 
 /* Across the slab. A scale of nothing gives back y = 0. */
 double bs_scale_from_y (const BsScale *self, double y);

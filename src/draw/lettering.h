@@ -14,21 +14,21 @@ typedef struct
   gboolean is_bold;
   double wrap;        /* width at which lines break, 0: never */
   PangoAlignment align; /* of wrapped lines */
-} BsTextStyle;
+} BsLettering;
 
 /* The caller's. */
-PangoLayout *bs_text_layout (cairo_t *cr, const char *text, const BsTextStyle *style);
+PangoLayout *bs_lettering_layout (cairo_t *cr, const char *text, const BsLettering *style);
 
-void bs_text_measure (cairo_t *cr, const char *text, const BsTextStyle *style, double *width,
+void bs_lettering_measure (cairo_t *cr, const char *text, const BsLettering *style, double *width,
                       double *height);
 
 /* Draws in the current source with (x, y) at the given parts of the text's box: (0, 0) its top left,
  * (0.5, 0.5) its middle. */
-void bs_text_draw (cairo_t *cr, const char *text, const BsTextStyle *style, double x, double y,
+void bs_lettering_draw (cairo_t *cr, const char *text, const BsLettering *style, double x, double y,
                    double part_x, double part_y);
 
 /* The largest size, at most style's and at least `least`, at which text fits a width; 0 when none. */
-double bs_text_fit (cairo_t *cr, const char *text, const BsTextStyle *style, double width,
+double bs_lettering_fit (cairo_t *cr, const char *text, const BsLettering *style, double width,
                     double least);
 
 G_END_DECLS

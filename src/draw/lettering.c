@@ -1,11 +1,11 @@
 /* SPDX-FileCopyrightText: The Broadstave developers
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#include "draw/text.h"
+#include "draw/lettering.h"
 
 #include <math.h>
 
 PangoLayout *
-bs_text_layout (cairo_t *cr, const char *text, const BsTextStyle *style)
+bs_lettering_layout (cairo_t *cr, const char *text, const BsLettering *style)
 {
   PangoLayout *layout = pango_cairo_create_layout (cr);
   PangoFontDescription *font = pango_font_description_new ();
@@ -43,19 +43,19 @@ get_size (PangoLayout *layout, double *width, double *height)
 }
 
 void
-bs_text_measure (cairo_t *cr, const char *text, const BsTextStyle *style, double *width,
-                 double *height)
+bs_lettering_measure (cairo_t *cr, const char *text, const BsLettering *style, double *width,
+                      double *height)
 {
-  g_autoptr (PangoLayout) layout = bs_text_layout (cr, text, style);
+  g_autoptr (PangoLayout) layout = bs_lettering_layout (cr, text, style);
 
   get_size (layout, width, height);
 }
 
 void
-bs_text_draw (cairo_t *cr, const char *text, const BsTextStyle *style, double x, double y,
-              double part_x, double part_y)
+bs_lettering_draw (cairo_t *cr, const char *text, const BsLettering *style, double x, double y,
+                   double part_x, double part_y)
 {
-  g_autoptr (PangoLayout) layout = bs_text_layout (cr, text, style);
+  g_autoptr (PangoLayout) layout = bs_lettering_layout (cr, text, style);
   double width, height;
 
   get_size (layout, &width, &height);
@@ -67,11 +67,12 @@ bs_text_draw (cairo_t *cr, const char *text, const BsTextStyle *style, double x,
 }
 
 double
-bs_text_fit (cairo_t *cr, const char *text, const BsTextStyle *style, double width, double least)
+bs_lettering_fit (cairo_t *cr, const char *text, const BsLettering *style, double width,
+                  double least)
 {
   double text_width, text_height, size;
 
-  bs_text_measure (cr, text, style, &text_width, &text_height);
+  bs_lettering_measure (cr, text, style, &text_width, &text_height);
   size = text_width > width ? style->size * width / text_width : style->size;
   return size >= least ? size : 0.0;
 }
