@@ -104,19 +104,23 @@ draw_signs (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, const BsP
   double edge = 0.5 * sign + 3.0 * scale->hairline;
   gboolean is_swapped = bs_orientation_sign_x (placed->orientation) < 0;
   double below_bars = edge + sign;
-  double label_room = 2.4 * scale->text_size;
+  double row = 0.8 * scale->text_size;
+  double label_room = 2.0 * scale->text_size;
   double arrow = MIN (6.0 * scale->text_size, 0.3 * length);
+
+  /* Labels stand in one row even where laminations start a little later than others. */
+  double late = MIN (placed->x * scale->per_mm_along, row);
 
   if (length < 3.0 * below_bars)
     return;
   bs_mark_left_end (cr, 0.5 * width, is_swapped ? length - edge : edge, sign, &text);
-  if (length - 2.0 * below_bars < label_room)
+  if (length - 2.0 * below_bars < label_room + row)
     return;
   if (lamination->label != NULL)
-    bs_mark_label (cr, lamination->label, &style, 0.0, below_bars, width, label_room, &text,
-                   &patch);
-  if (placed->run_out_top != 0 && length - 2.0 * below_bars > label_room + arrow)
-    draw_arrow (cr, placed, scale, width, below_bars + label_room, length - below_bars, arrow,
+    bs_mark_label (cr, lamination->label, &style, 0.0, below_bars + row - late, width, label_room,
+                   &text, &patch);
+  if (placed->run_out_top != 0 && length - 2.0 * below_bars > label_room + row + arrow)
+    draw_arrow (cr, placed, scale, width, below_bars + row + label_room, length - below_bars, arrow,
                 &text);
 }
 

@@ -55,11 +55,11 @@ bs_scale_find_gap (const BsScale *self, const BsStack *stack, double device)
 }
 
 /* Room around the pictures, in heights of the text. */
-#define MARGIN_LEFT 5.0
-#define MARGIN_RIGHT 8.0
-#define MARGIN_TOP 3.0
-#define MARGIN_BETWEEN 4.5
-#define MARGIN_BOTTOM 2.5
+#define MARGIN_LEFT 7.0
+#define MARGIN_RIGHT 7.0
+#define MARGIN_TOP 3.6
+#define MARGIN_BETWEEN 4.0
+#define MARGIN_BOTTOM 3.0
 #define SECTION_SHARE 0.4
 
 static double
