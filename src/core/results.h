@@ -47,14 +47,20 @@ typedef struct
   double caul_thickness; /* mm, of the cauls counted on, 0: none */
   double head_width;     /* mm, of the narrowest clamp counted on */
   double reached_mpa;    /* mean pressure that the clamps owned give, at most */
-  GArray *positions;     /* double: x of each clamp from the left end, mm */
+  double head_stress_mpa; /* greatest on the outer laminations under a head or caul; NAN: no clamps */
+  double head_strength_mpa; /* what they bear across the grain; NAN: a wood is unknown */
+  GArray *positions;     /* double: x of each clamp from the left end, mm; as many as are needed, or
+                          * all that fit when those cover the length; every other one above the slab */
 } BsClampRule;
 
-/* Assembly times of the whole slab as one press, alternately spreading and placing. */
+/* Assembly times of one press, alternately spreading and placing: of the whole slab or, when the plan
+ * has packs, of the press that takes longest. */
 typedef struct
 {
+  int n_joints;          /* glue lines in this press, */
+  double area;           /* mm2, and their areas together */
   double total_s;        /* first glue spread to last clamp tight: the first joint's */
-  double open_s;         /* spread to contact, of one joint */
+  double open_s;         /* spread to contact, of the joint that takes longest */
   double closed_s;       /* contact to pressure, of the first joint */
   double limit_s;        /* total assembly time allowed, at the shop's climate */
   double open_limit_s;
