@@ -175,6 +175,7 @@ typedef struct
   GRefString *lamination;       /* id */
   BsOrientation orientation;
   double start;                 /* x of its left end in the rough slab, >= 0 */
+  GRefString *unknown;
 } BsPlacement;
 
 /* Neighbours that are glued as one press before the final press. */
@@ -182,6 +183,7 @@ typedef struct
 {
   int first;                    /* place of the first lamination in the order */
   int count;                    /* at least 2 */
+  GRefString *unknown;
 } BsPack;
 
 typedef struct
