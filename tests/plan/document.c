@@ -23,7 +23,7 @@ static const char whole_plan[] =
     "   \"reach_mm\": 600, \"head_width_mm\": 30, \"head_height_mm\": 25, \"later\": 6}],"
     "  \"cauls\": [{\"id\": \"oak\", \"count\": 2, \"length_mm\": 900, \"thickness_mm\": 40,"
     "   \"height_mm\": 30, \"moe_MPa\": 12000, \"later\": 7}]},"
-    " \"adhesive\": {\"id\": \"pva_d3\", \"name\": \"PVA\", \"open_s\": 300, \"total_s\": 600,"
+    " \"adhesive\": {\"id\": \"pva-d3\", \"name\": \"PVA\", \"open_s\": 300, \"total_s\": 600,"
     "  \"clamp_s\": 3600, \"min_temperature_C\": 10, \"spread_g_per_m2\": 180,"
     "  \"min_pressure_MPa\": 0.7, \"max_pressure_MPa\": 1.2, \"later\": 8},"
     " \"woods\": [{\"id\": \"ash\", \"name\": \"Ash\", \"kind\": \"hardwood\", \"sg_12\": 0.6,"
@@ -181,7 +181,7 @@ test_shortest (void)
       "\"slab\": {\"length_mm\": 900, \"width_mm\": 80, \"thickness_mm\": 30}}");
 
   g_assert_cmpstr (plan->currency, ==, "EUR");
-  g_assert_cmpstr (plan->adhesive.id, ==, "pva_d3");
+  g_assert_cmpstr (plan->adhesive.id, ==, "pva-d3");
   g_assert_cmpuint (plan->laminations->len, ==, 0);
 }
 
