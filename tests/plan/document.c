@@ -11,37 +11,38 @@
 #include <unistd.h>
 
 /* A plan with one of everything; "later" stands for a key of a later version, at every level. */
-static const char whole_plan[] =
-    "{\"format\": \"broadstave-plan\", \"version\": 1, \"name\": \"Shelf\", \"note\": \"\","
-    " \"units\": \"inch\", \"currency\": \"SEK\","
-    " \"slab\": {\"length_mm\": 900, \"width_mm\": 80, \"thickness_mm\": 30, \"layup\": \"on-flat\","
-    "  \"dry_season\": {\"temperature_C\": 19.5, \"humidity_pct\": 30, \"later\": 1},"
-    "  \"damp_season\": {\"later\": [2]}, \"later\": {\"a\": {}}},"
-    " \"shop\": {\"climate\": {\"humidity_pct\": 45, \"later\": 3}, \"people\": 2,"
-    "  \"times\": {\"joint_s\": 4, \"later\": 4}, \"later\": 5,"
-    "  \"clamps\": [{\"id\": \"bar\", \"name\": \"Bar\", \"count\": 4, \"max_force_N\": 5000,"
-    "   \"reach_mm\": 600, \"head_width_mm\": 30, \"head_height_mm\": 25, \"later\": 6}],"
-    "  \"cauls\": [{\"id\": \"oak\", \"count\": 2, \"length_mm\": 900, \"thickness_mm\": 40,"
-    "   \"height_mm\": 30, \"moe_MPa\": 12000, \"later\": 7}]},"
-    " \"adhesive\": {\"id\": \"pva-d3\", \"name\": \"PVA\", \"open_s\": 300, \"total_s\": 600,"
-    "  \"clamp_s\": 3600, \"min_temperature_C\": 10, \"spread_g_per_m2\": 180,"
-    "  \"min_pressure_MPa\": 0.7, \"max_pressure_MPa\": 1.2, \"later\": 8},"
-    " \"woods\": [{\"id\": \"ash\", \"name\": \"Ash\", \"kind\": \"hardwood\", \"sg_12\": 0.6,"
-    "  \"later\": 9}],"
-    " \"boards\": [{\"id\": \"b1\", \"wood\": \"ash\", \"length_mm\": 2000, \"width_mm\": 200,"
-    "  \"thickness_mm\": 50, \"price_minor\": 45000, \"later\": 10}],"
-    " \"laminations\": [{\"id\": \"l1\", \"label\": \"A\", \"wood\": \"ash\", \"board\": \"b1\","
-    "   \"length_mm\": 920, \"thickness_mm\": 40, \"height_mm\": 33.3, \"crook_mm\": -0.7,"
-    "   \"run_out_top\": -1, \"lightness\": 71.25, \"later\": 11,"
-    "   \"defects\": [{\"kind\": \"bark-pocket\", \"face\": \"right\", \"x_from_mm\": 10,"
-    "    \"x_to_mm\": 20, \"across_from_mm\": 1, \"across_to_mm\": 5, \"severity\": 1,"
-    "    \"later\": 12}]},"
-    "  {\"id\": \"l2\", \"length_mm\": 920, \"thickness_mm\": 40, \"height_mm\": 33},"
-    "  {\"id\": \"l3\", \"length_mm\": 920, \"thickness_mm\": 40, \"height_mm\": 33}],"
-    " \"order\": [{\"lamination\": \"l2\", \"orientation\": \"over-and-end\", \"later\": 13},"
-    "  {\"lamination\": \"l1\", \"start_mm\": 2.5}],"
-    " \"packs\": [{\"first\": 0, \"count\": 2, \"later\": 14}],"
-    " \"offers\": [{\"id\": \"o1\"}], \"later\": 15}";
+static const char whole_plan[]
+    = "{\"format\": \"broadstave-plan\", \"version\": 1, \"name\": \"Shelf\", \"note\": \"\","
+      " \"units\": \"inch\", \"currency\": \"SEK\","
+      " \"slab\": {\"length_mm\": 900, \"width_mm\": 80, \"thickness_mm\": 30, \"layup\": "
+      "\"on-flat\","
+      "  \"dry_season\": {\"temperature_C\": 19.5, \"humidity_pct\": 30, \"later\": 1},"
+      "  \"damp_season\": {\"later\": [2]}, \"later\": {\"a\": {}}},"
+      " \"shop\": {\"climate\": {\"humidity_pct\": 45, \"later\": 3}, \"people\": 2,"
+      "  \"times\": {\"joint_s\": 4, \"later\": 4}, \"later\": 5,"
+      "  \"clamps\": [{\"id\": \"bar\", \"name\": \"Bar\", \"count\": 4, \"max_force_N\": 5000,"
+      "   \"reach_mm\": 600, \"head_width_mm\": 30, \"head_height_mm\": 25, \"later\": 6}],"
+      "  \"cauls\": [{\"id\": \"oak\", \"count\": 2, \"length_mm\": 900, \"thickness_mm\": 40,"
+      "   \"height_mm\": 30, \"moe_MPa\": 12000, \"later\": 7}]},"
+      " \"adhesive\": {\"id\": \"pva-d3\", \"name\": \"PVA\", \"open_s\": 300, \"total_s\": 600,"
+      "  \"clamp_s\": 3600, \"min_temperature_C\": 10, \"spread_g_per_m2\": 180,"
+      "  \"min_pressure_MPa\": 0.7, \"max_pressure_MPa\": 1.2, \"later\": 8},"
+      " \"woods\": [{\"id\": \"ash\", \"name\": \"Ash\", \"kind\": \"hardwood\", \"sg_12\": 0.6,"
+      "  \"later\": 9}],"
+      " \"boards\": [{\"id\": \"b1\", \"wood\": \"ash\", \"length_mm\": 2000, \"width_mm\": 200,"
+      "  \"thickness_mm\": 50, \"price_minor\": 45000, \"later\": 10}],"
+      " \"laminations\": [{\"id\": \"l1\", \"label\": \"A\", \"wood\": \"ash\", \"board\": \"b1\","
+      "   \"length_mm\": 920, \"thickness_mm\": 40, \"height_mm\": 33.3, \"crook_mm\": -0.7,"
+      "   \"run_out_top\": -1, \"lightness\": 71.25, \"later\": 11,"
+      "   \"defects\": [{\"kind\": \"bark-pocket\", \"face\": \"right\", \"x_from_mm\": 10,"
+      "    \"x_to_mm\": 20, \"across_from_mm\": 1, \"across_to_mm\": 5, \"severity\": 1,"
+      "    \"later\": 12}]},"
+      "  {\"id\": \"l2\", \"length_mm\": 920, \"thickness_mm\": 40, \"height_mm\": 33},"
+      "  {\"id\": \"l3\", \"length_mm\": 920, \"thickness_mm\": 40, \"height_mm\": 33}],"
+      " \"order\": [{\"lamination\": \"l2\", \"orientation\": \"over-and-end\", \"later\": 13},"
+      "  {\"lamination\": \"l1\", \"start_mm\": 2.5}],"
+      " \"packs\": [{\"first\": 0, \"count\": 2, \"later\": 14}],"
+      " \"offers\": [{\"id\": \"o1\"}], \"later\": 15}";
 
 static BsPlan *
 parse (const char *text, GError **error)
@@ -176,9 +177,9 @@ test_new_plan (void)
 static void
 test_shortest (void)
 {
-  g_autoptr (BsPlan) plan = parse_good (
-      "\xEF\xBB\xBF{\"format\": \"broadstave-plan\", \"version\": 1,"
-      "\"slab\": {\"length_mm\": 900, \"width_mm\": 80, \"thickness_mm\": 30}}");
+  g_autoptr (BsPlan) plan
+      = parse_good ("\xEF\xBB\xBF{\"format\": \"broadstave-plan\", \"version\": 1,"
+                    "\"slab\": {\"length_mm\": 900, \"width_mm\": 80, \"thickness_mm\": 30}}");
 
   g_assert_cmpstr (plan->currency, ==, "EUR");
   g_assert_cmpstr (plan->adhesive.id, ==, "pva-d3");
@@ -207,7 +208,8 @@ typedef struct
 } BadRow;
 
 static const BadRow bad_rows[] = {
-  { "version/missing", "\"version\": 1,", "", "its key “version” is not a whole number from 1; correct it" },
+  { "version/missing", "\"version\": 1,", "",
+    "its key “version” is not a whole number from 1; correct it" },
   { "version/text", "\"version\": 1", "\"version\": \"1\"",
     "its key “version” is not a whole number from 1; correct it" },
   { "version/zero", "\"version\": 1", "\"version\": 0",
@@ -351,7 +353,8 @@ test_too_many (void)
   for (guint i = 0; i <= 500; i++)
     g_string_append (packs, i > 0 ? ",{}" : "{}");
   g_string_append_c (packs, ']');
-  g_string_replace (text, "\"packs\": [{\"first\": 0, \"count\": 2, \"later\": 14}]", packs->str, 0);
+  g_string_replace (text, "\"packs\": [{\"first\": 0, \"count\": 2, \"later\": 14}]", packs->str,
+                    0);
   g_assert_null (parse (text->str, &error));
   g_assert_cmpstr (error->message, ==,
                    "packs is a list of 501 where a list of at most 500 is expected; correct it");

@@ -80,10 +80,10 @@ typedef struct
 } MoveRow;
 
 static const MoveRow move_rows[] = {
-  { 0, 5, "bcdefa 1+2" },   { 5, 0, "fabcde 3+2" },  { 0, 1, "bacdef 2+2" },
-  { 2, 3, "abdcef 2+2" },   { 3, 2, "abdcef 2+2" }, /* within the pack */
-  { 0, 2, "bcadef 1+3" },                            /* between the two of the pack */
-  { 5, 3, "abcfde 2+3" },   { 2, 5, "abdefc" },      /* one of two leaves */
+  { 0, 5, "bcdefa 1+2" }, { 5, 0, "fabcde 3+2" }, { 0, 1, "bacdef 2+2" },
+  { 2, 3, "abdcef 2+2" }, { 3, 2, "abdcef 2+2" }, /* within the pack */
+  { 0, 2, "bcadef 1+3" },                         /* between the two of the pack */
+  { 5, 3, "abcfde 2+3" }, { 2, 5, "abdefc" },     /* one of two leaves */
   { 4, 4, "abcdef 2+2" },
 };
 
@@ -158,11 +158,8 @@ test_set_aside (gconstpointer data)
 }
 
 static const PlaceRow back_rows[] = {
-  { 0, "gabcdef 3+2" },
-  { 2, "abgcdef 3+2" },
-  { 3, "abcgdef 2+3" },
-  { 4, "abcdgef 2+2" },
-  { 6, "abcdefg 2+2" },
+  { 0, "gabcdef 3+2" }, { 2, "abgcdef 3+2" }, { 3, "abcgdef 2+3" },
+  { 4, "abcdgef 2+2" }, { 6, "abcdefg 2+2" },
 };
 
 static void
@@ -428,7 +425,8 @@ test_random_chain (void)
       const char id[] = { (char)g_rand_int_range (random, 'a', 'i'), '\0' };
 
       if (g_rand_boolean (random) && n > 1)
-        edited = bs_edit_move (plan, g_rand_int_range (random, 0, n), g_rand_int_range (random, 0, n));
+        edited
+            = bs_edit_move (plan, g_rand_int_range (random, 0, n), g_rand_int_range (random, 0, n));
       else if (g_rand_boolean (random) && n > 1)
         edited = bs_edit_set_aside (plan, g_rand_int_range (random, 0, n));
       else if (bs_plan_find_place (plan, id) < 0)

@@ -1,8 +1,8 @@
 /* SPDX-FileCopyrightText: The Broadstave developers
  * SPDX-License-Identifier: GPL-3.0-or-later */
 
-/* Prints the fields of the plan file as the reader knows them, in JSON, so that schema.py can compare
- * them with the schema and the documentation. */
+/* Prints the fields of the plan file as the reader knows them, in JSON, so that schema.py can
+ * compare them with the schema and the documentation. */
 
 #include "plan/format.h"
 #include "plan/json-text.h"

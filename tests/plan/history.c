@@ -9,11 +9,11 @@
 typedef struct
 {
   const char *command;
-  const char *plan;      /* name of the present plan afterwards */
-  const char *undo;      /* labels afterwards; NULL: cannot */
+  const char *plan; /* name of the present plan afterwards */
+  const char *undo; /* labels afterwards; NULL: cannot */
   const char *redo;
   gboolean is_modified;
-  guint n_changed;       /* how often "changed" was emitted by this step */
+  guint n_changed; /* how often "changed" was emitted by this step */
 } Step;
 
 typedef struct

@@ -37,8 +37,10 @@ static const Row rows[] = {
   { "single-quotes", "{'a':1}", "has “'” where a key in double quotes" },
   { "single-quotes/value", "{\"a\":'b'}", "has “'” where a value" },
   { "comment", "{\n// oak\n}", "line 2 has “/” where a key in double quotes" },
-  { "key-twice", "{\"a\":1,\n\"a\":2}", "line 2 has “a” where a key that the object does not have" },
-  { "key-twice/escaped", "{\"a\":1,\"\\u0061\":2}", "where a key that the object does not have yet" },
+  { "key-twice", "{\"a\":1,\n\"a\":2}",
+    "line 2 has “a” where a key that the object does not have" },
+  { "key-twice/escaped", "{\"a\":1,\"\\u0061\":2}",
+    "where a key that the object does not have yet" },
   { "word", "[yes]", "has “yes” where a value" },
   { "word/longer", "[truest]", "has “truest” where a value" },
   { "nan", "[NaN]", "has “NaN” where a value" },
@@ -61,7 +63,10 @@ static const Row rows[] = {
   { "string/high-surrogate", "[\"\\ud800\"]", "where the number of a character after \\u" },
   { "string/low-surrogate", "[\"\\udc00\"]", "where the number of a character after \\u" },
   { "string/two-high", "[\"\\ud800\\ud800\"]", "where the number of a character after \\u" },
-  { "byte/latin-1", "[\"B\xE4" "cker\"]", "line 1 has a byte of value 228 where text in UTF-8" },
+  { "byte/latin-1",
+    "[\"B\xE4"
+    "cker\"]",
+    "line 1 has a byte of value 228 where text in UTF-8" },
   { "byte/overlong", "[\"\xC0\x80\"]", "has a byte of value 192 where text in UTF-8" },
 };
 

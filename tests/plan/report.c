@@ -99,8 +99,7 @@ test_finding_values (void)
 {
   g_autoptr (BsResults) results = evaluate ("wedging-table.broadstave");
   g_autoptr (JsonNode) node = report (results);
-  JsonArray *findings
-      = json_object_get_array_member (json_node_get_object (node), "findings");
+  JsonArray *findings = json_object_get_array_member (json_node_get_object (node), "findings");
 
   for (guint i = 0; i < json_array_get_length (findings); i++)
     {
@@ -122,8 +121,7 @@ test_workings (void)
 {
   g_autoptr (BsResults) results = evaluate ("bakery-counter.broadstave");
   g_autoptr (JsonNode) node = report (results);
-  JsonObject *workings
-      = json_object_get_object_member (json_node_get_object (node), "workings");
+  JsonObject *workings = json_object_get_object_member (json_node_get_object (node), "workings");
   JsonObject *force = json_object_get_object_member (workings, "force");
   JsonArray *terms = json_object_get_array_member (force, "terms");
 
@@ -144,8 +142,7 @@ test_empty_plan (void)
   g_autoptr (JsonNode) node = report (results);
 
   g_assert_true (isnan (results->flatten.thickness));
-  g_assert_false (
-      json_object_has_member (json_node_get_object (node), "final_thickness_mm"));
+  g_assert_false (json_object_has_member (json_node_get_object (node), "final_thickness_mm"));
 }
 
 int

@@ -95,9 +95,9 @@ test_adhesive (void)
   const BsAdhesive *d3 = bs_tables_find_adhesive ("pva-d3");
 
   g_assert_nonnull (d3);
-  g_assert_cmpfloat_with_epsilon (d3->open_s, 5.0 * 60.0, 1e-9);   /* 5 to 10 min */
-  g_assert_cmpfloat_with_epsilon (d3->total_s, 10.0 * 60.0, 1e-9); /* 10 to 15 min */
-  g_assert_cmpfloat_with_epsilon (d3->clamp_s, 1.5 * 3600.0, 1e-9); /* 0.5 to 1.5 h */
+  g_assert_cmpfloat_with_epsilon (d3->open_s, 5.0 * 60.0, 1e-9);      /* 5 to 10 min */
+  g_assert_cmpfloat_with_epsilon (d3->total_s, 10.0 * 60.0, 1e-9);    /* 10 to 15 min */
+  g_assert_cmpfloat_with_epsilon (d3->clamp_s, 1.5 * 3600.0, 1e-9);   /* 0.5 to 1.5 h */
   g_assert_cmpfloat_with_epsilon (d3->min_temperature_c, 10.0, 1e-9); /* 8 to 10 C */
   g_assert_cmpfloat_with_epsilon (d3->spread_g_per_m2, 200.0, 1e-9);  /* 150 to 200 g/m2 */
   g_assert_cmpfloat_with_epsilon (d3->min_pressure_mpa, 0.7, 1e-9);
