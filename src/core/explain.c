@@ -277,10 +277,10 @@ explain_mass (BsResults *self)
                   HANDBOOK_4);
   bs_working_add (why, N_ ("specific gravity of the densest wood, at 12 % moisture"), "G",
                   find_densest (self->stack), BS_QUANTITY_RATIO, N_ ("the plan's table of woods"));
-  bs_working_add (why, N_ ("moisture where it will live, driest"), "M", self->emc_low_pct,
+  bs_working_add (why, N_ ("moisture where it will live, driest"), "", self->emc_low_pct,
                   BS_QUANTITY_PERCENT,
                   "Wood Handbook FPL-GTR-190 (2010), equation 4-5 (from memory)");
-  bs_working_add (why, N_ ("moisture where it will live, dampest"), "M", self->emc_high_pct,
+  bs_working_add (why, N_ ("moisture where it will live, dampest"), "", self->emc_high_pct,
                   BS_QUANTITY_PERCENT,
                   "Wood Handbook FPL-GTR-190 (2010), equation 4-5 (from memory)");
 }
