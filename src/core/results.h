@@ -21,12 +21,14 @@ typedef struct
 /* Thickness after flattening: the largest slab that fits between the faces as built. */
 typedef struct
 {
-  double thickness;      /* mm, allowances taken off; NAN for an empty slab */
+  double thickness;      /* mm along z, allowances taken off; 0 when nothing would be left; NAN for an
+                          * empty slab or a lamination without a size */
   double slope_x;        /* of its underside: z = slope_x x + slope_y y + offset */
   double slope_y;
   double offset;
   double top_least, top_most;             /* mm that come off the top, allowance included: least */
   double underside_least, underside_most; /* and most anywhere; likewise off the underside */
+  double gap;            /* the thickest slab is not thicker by more than this, mm: rounding */
   guint n_touches;
   BsTouch touches[BS_MAX_TOUCHES];
 } BsFlattenResult;
