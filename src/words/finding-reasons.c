@@ -8,6 +8,7 @@
 #include "words/finding-values.h"
 
 #include <glib/gi18n-lib.h>
+#include <math.h>
 
 /* One sentence a kind, with its values put in. */
 
@@ -80,26 +81,35 @@ explain_lamination (const BsFinding *finding, const FindingValues *v)
 }
 
 static char *
-explain_clamps (const BsFinding *finding, const FindingValues *v)
+count_clamps (const BsFinding *finding, const BsResults *results)
 {
   int needed = (int)finding->values[0];
-  int owned = (int)finding->values[1];
+  int fitting = (int)finding->values[1];
 
+  if (isnan (results->clamps.spacing))
+    return g_strdup (_ ("The shop names no clamps; a press takes two at the least."));
+  return g_strdup_printf (
+      /* Translators: clamps needed, always two or more; how many of those owned reach. */
+      ngettext ("It takes %1$d clamps to press all of the first glue line; %2$d of those you own "
+                "reaches.",
+                "It takes %1$d clamps to press all of the first glue line; %2$d of those you own "
+                "reach.",
+                (gulong)fitting),
+      needed, fitting);
+}
+
+static char *
+explain_clamps (const BsFinding *finding, const BsResults *results, const FindingValues *v)
+{
   switch (finding->kind)
     {
     case BS_FINDING_CLAMPS_MISSING:
-      /* Translators: clamps needed; then the number of those owned that fit. */
-      return g_strdup_printf (
-          ngettext (
-              "It takes %d clamp to press all of the first glue line; of those you own %d reach.",
-              "It takes %d clamps to press all of the first glue line; of those you own %d reach.",
-              (gulong)needed),
-          needed, owned);
+      return count_clamps (finding, results);
     case BS_FINDING_CLAMPS_WEAK:
       /* Translators: force needed, force of all clamps, pressure recommended, pressure reached. */
       return g_strdup_printf (
-          _ ("The recommended pressure takes %s; all your clamps that fit come to %s. They "
-             "press with %s on the mean, %s is recommended."),
+          _ ("The recommended pressure takes %s; all your clamps that reach come to %s. They "
+             "press with %s on the mean; %s is the least that is recommended."),
           v->first, v->second, v->reached, v->recommended);
     case BS_FINDING_CLAMP_REACH:
       /* Translators: reach needed, longest reach. */
@@ -175,7 +185,7 @@ bs_words_finding_reason (const BsFinding *finding, const BsResults *results)
     case BS_FINDING_CLAMPS_WEAK:
     case BS_FINDING_CLAMP_REACH:
     case BS_FINDING_CRUSHING:
-      return explain_clamps (finding, &v);
+      return explain_clamps (finding, results, &v);
     case BS_FINDING_OPEN_TIME:
     case BS_FINDING_COLD:
     case BS_FINDING_HEAVY:

@@ -128,7 +128,9 @@ bs_words_finding_remedy (const BsFinding *finding, const BsResults *results)
              "rack."),
           v.label);
     case BS_FINDING_HEARTS_ALIKE:
-      return g_strdup_printf (_ ("Turn lamination %s over or end for end."), v.neighbour);
+      return results->stack->plan->slab.layup == BS_LAYUP_ON_EDGE
+                 ? g_strdup_printf (_ ("Turn lamination %s over or end for end."), v.neighbour)
+                 : g_strdup_printf (_ ("Turn lamination %s over."), v.neighbour);
     case BS_FINDING_MOISTURE_APART:
     case BS_FINDING_MOISTURE_UNFIT:
       return mend_moisture (finding, &v);

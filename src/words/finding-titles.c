@@ -36,7 +36,8 @@ bs_words_finding_title (const BsFinding *finding)
     case BS_FINDING_CLAMP_REACH:
       return _ ("Clamps too short");
     case BS_FINDING_CRUSHING:
-      return _ ("Clamp heads crush the wood");
+      return finding->severity == BS_SEVERITY_STOP ? _ ("Clamp heads crush the wood")
+                                                   : _ ("Clamp heads press the wood hard");
     case BS_FINDING_OPEN_TIME:
       return finding->severity == BS_SEVERITY_STOP ? _ ("The glue sets before the clamps are tight")
                                                    : _ ("Little time left on the glue");
