@@ -26,14 +26,14 @@ static void
 load (gpointer data)
 {
   const Bench *bench = data;
-  g_autoptr (BsPlan) plan = bs_document_load (bench->path, NULL);
+  bs_plan_unref (bs_document_load (bench->path, NULL));
 }
 
 static void
 parse (gpointer data)
 {
   const Bench *bench = data;
-  g_autoptr (BsPlan) plan = bs_document_parse (bench->text, strlen (bench->text), NULL);
+  bs_plan_unref (bs_document_parse (bench->text, strlen (bench->text), NULL));
 }
 
 static void
@@ -47,14 +47,14 @@ static void
 write_text (gpointer data)
 {
   const Bench *bench = data;
-  g_autofree char *text = bs_document_write (bench->plan);
+  g_free (bs_document_write (bench->plan));
 }
 
 static void
 report (gpointer data)
 {
   const Bench *bench = data;
-  g_autofree char *text = bs_report_write (bench->results);
+  g_free (bs_report_write (bench->results));
 }
 
 int
