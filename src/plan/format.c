@@ -9,7 +9,7 @@
 /* One row for each key: NUMBER ("length_mm", BsSlab, length, slab_length) reads the member `length`
  * of a BsSlab and accepts what bs_limits.slab_length does. A NEED_ row must be in the file. */
 #define ROW(name, type, member, is)                                                                \
-  .key = name, .kind = is, .offset = G_STRUCT_OFFSET (type, member)
+  .key = (name), .kind = (is), .offset = G_STRUCT_OFFSET (type, member)
 #define LIMITED(name, type, member, is, range)                                                     \
   ROW (name, type, member, is), .limit = &bs_limits.range
 
@@ -47,11 +47,11 @@
   }
 #define CHOICE(name, type, member, names)                                                          \
   {                                                                                                \
-    ROW (name, type, member, BS_FIELD_CHOICE), .choices = names                                    \
+    ROW (name, type, member, BS_FIELD_CHOICE), .choices = (names)                                  \
   }
 #define NEED_CHOICE(name, type, member, names)                                                     \
   {                                                                                                \
-    ROW (name, type, member, BS_FIELD_CHOICE), .choices = names, .is_required = TRUE               \
+    ROW (name, type, member, BS_FIELD_CHOICE), .choices = (names), .is_required = TRUE             \
   }
 #define OBJECT(name, type, member, of)                                                             \
   {                                                                                                \
@@ -63,11 +63,11 @@
   }
 #define PARTS(name, type, member, of, most)                                                        \
   {                                                                                                \
-    ROW (name, type, member, BS_FIELD_PARTS), .shape = &(of), .max_length = most                   \
+    ROW (name, type, member, BS_FIELD_PARTS), .shape = &(of), .max_length = (most)                 \
   }
 #define VALUES(name, type, member, of, most)                                                       \
   {                                                                                                \
-    ROW (name, type, member, BS_FIELD_VALUES), .shape = &(of), .max_length = most                  \
+    ROW (name, type, member, BS_FIELD_VALUES), .shape = &(of), .max_length = (most)                \
   }
 #define END                                                                                        \
   {                                                                                                \

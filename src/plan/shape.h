@@ -29,13 +29,13 @@ typedef struct _BsShape BsShape;
 typedef struct
 {
   const char *key;
-  BsFieldKind kind;
   gsize offset;               /* in the struct */
-  gboolean is_required;       /* else a missing key leaves what the struct held before */
   const BsLimit *limit;       /* of a number, count or amount */
   const char *const *choices; /* of a choice, NULL-terminated */
   const BsShape *shape;       /* of an object, or of what a list holds */
   guint max_length;           /* of a list */
+  BsFieldKind kind;
+  gboolean is_required; /* else a missing key leaves what the struct held before */
 } BsField;
 
 struct _BsShape

@@ -82,7 +82,7 @@ main (int argc, char **argv)
            bench_median_ms (save, &bench, RUNS), bench_median_ms (write_text, &bench, RUNS));
   g_print ("report %.2f ms\n", bench_median_ms (report, &bench, RUNS));
 
-  g_remove (copy);
-  g_rmdir (folder);
+  (void)g_remove (copy);
+  (void)g_rmdir (folder);
   return 0;
 }

@@ -24,9 +24,9 @@ make_plan (void)
   board->width = 200.0;
   board->thickness = 50.0;
   g_ptr_array_add (plan->boards, board);
-  for (char id = 'a'; id <= 'h'; id++)
+  for (int id = 'a'; id <= 'h'; id++)
     {
-      const char name[] = { id, '\0' };
+      const char name[] = { (char)id, '\0' };
       BsLamination *lamination = bs_lamination_new (name);
       bs_text_set (&lamination->wood, "oak");
       bs_text_set (&lamination->board, "plank");
