@@ -60,10 +60,9 @@ show_problem (BsFieldEditor *self, const char *sentence)
     gtk_widget_add_css_class (self->control, "error");
   else
     gtk_widget_remove_css_class (self->control, "error");
-  gtk_accessible_update_state (GTK_ACCESSIBLE (self->control), GTK_ACCESSIBLE_STATE_INVALID,
-                               sentence != NULL ? GTK_ACCESSIBLE_INVALID_TRUE
-                                                : GTK_ACCESSIBLE_INVALID_FALSE,
-                               -1);
+  gtk_accessible_update_state (
+      GTK_ACCESSIBLE (self->control), GTK_ACCESSIBLE_STATE_INVALID,
+      sentence != NULL ? GTK_ACCESSIBLE_INVALID_TRUE : GTK_ACCESSIBLE_INVALID_FALSE, -1);
 }
 
 static void
@@ -123,7 +122,7 @@ push_value (BsFieldEditor *self, double number, const char *text)
     *(int *)place = (int)number;
 
   /* Translators: %s is the name of a field, for instance Length */
-  g_autofree char *label = g_strdup_printf (_("Change of “%s”"), _(self->field->label));
+  g_autofree char *label = g_strdup_printf (_ ("Change of “%s”"), _ (self->field->label));
   bs_session_push (self->session, copy, label, NULL);
 }
 
@@ -132,7 +131,7 @@ describe_range (const BsField *field, BsUnitSystem units)
 {
   g_autofree char *least = bs_units_format (field->limit->least, field->limit->quantity, units);
   g_autofree char *most = bs_units_format (field->limit->most, field->limit->quantity, units);
-  return g_strdup_printf (_("Expected is something from %s to %s."), least, most);
+  return g_strdup_printf (_ ("Expected is something from %s to %s."), least, most);
 }
 
 static void
@@ -165,7 +164,8 @@ take_text (BsFieldEditor *self)
   if (record == NULL)
     return;
 
-  g_autofree char *typed = g_strstrip (g_strdup (gtk_editable_get_text (GTK_EDITABLE (self->control))));
+  g_autofree char *typed
+      = g_strstrip (g_strdup (gtk_editable_get_text (GTK_EDITABLE (self->control))));
   g_autofree char *present = format_value (self->field, record + self->field->offset, plan->units);
   if (g_str_equal (typed, present))
     refresh (self);
@@ -218,7 +218,8 @@ new_entry (BsFieldEditor *self)
 {
   GtkWidget *entry = gtk_entry_new ();
   gtk_editable_set_width_chars (GTK_EDITABLE (entry), self->field->kind == BS_FIELD_TEXT ? 8 : 9);
-  gtk_editable_set_max_width_chars (GTK_EDITABLE (entry), self->field->kind == BS_FIELD_TEXT ? 24 : 9);
+  gtk_editable_set_max_width_chars (GTK_EDITABLE (entry),
+                                    self->field->kind == BS_FIELD_TEXT ? 24 : 9);
   if (self->field->kind != BS_FIELD_TEXT)
     gtk_editable_set_alignment (GTK_EDITABLE (entry), 1.0f);
   g_signal_connect_swapped (entry, "activate", G_CALLBACK (activate_cb), self);
@@ -234,7 +235,7 @@ new_drop_down (BsFieldEditor *self)
 {
   GtkStringList *names = gtk_string_list_new (NULL);
   for (const char *const *choice = self->field->choices; *choice != NULL; choice++)
-    gtk_string_list_append (names, _(*choice));
+    gtk_string_list_append (names, _ (*choice));
 
   GtkWidget *control = gtk_drop_down_new (G_LIST_MODEL (names), NULL);
   g_signal_connect_swapped (control, "notify::selected", G_CALLBACK (chosen_cb), self);
@@ -261,9 +262,9 @@ build_control (BsFieldEditor *self)
   gtk_widget_set_parent (self->control, GTK_WIDGET (self));
   gtk_widget_insert_before (self->control, GTK_WIDGET (self), self->problem);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->control), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _(self->field->label), -1);
+                                  _ (self->field->label), -1);
   if (self->field->hint != NULL)
-    gtk_widget_set_tooltip_text (self->control, _(self->field->hint));
+    gtk_widget_set_tooltip_text (self->control, _ (self->field->hint));
 }
 
 static void

@@ -20,7 +20,7 @@ static void
 attach_field (GtkGrid *grid, int row, BsSession *session, const BsRecord *record, const char *id,
               const BsField *field)
 {
-  GtkWidget *label = new_label (_(field->label), NULL);
+  GtkWidget *label = new_label (_ (field->label), NULL);
   GtkWidget *editor = bs_field_editor_new (session, record, field, id);
 
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);
@@ -29,7 +29,7 @@ attach_field (GtkGrid *grid, int row, BsSession *session, const BsRecord *record
   gtk_widget_set_valign (label, GTK_ALIGN_BASELINE);
   gtk_widget_set_valign (editor, GTK_ALIGN_BASELINE);
   if (field->hint != NULL)
-    gtk_widget_set_tooltip_text (label, _(field->hint));
+    gtk_widget_set_tooltip_text (label, _ (field->hint));
   gtk_grid_attach (grid, label, 0, row, 1, 1);
   gtk_grid_attach (grid, editor, 1, row, 1, 1);
 }
@@ -46,7 +46,7 @@ bs_form_new (BsSession *session, const char *heading, const BsRecord *record, co
   gtk_grid_set_column_spacing (GTK_GRID (grid), 12);
   gtk_widget_set_valign (grid, GTK_ALIGN_START);
   if (heading != NULL)
-    gtk_grid_attach (GTK_GRID (grid), new_label (_(heading), "heading"), 0, row++, 2, 1);
+    gtk_grid_attach (GTK_GRID (grid), new_label (_ (heading), "heading"), 0, row++, 2, 1);
   for (guint i = 0; i < n_fields; i++)
     attach_field (GTK_GRID (grid), row++, session, record, id, &fields[i]);
   return grid;

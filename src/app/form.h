@@ -6,8 +6,8 @@
 
 G_BEGIN_DECLS
 
-/* A heading with fields under it, label and editor side by side: what a page of settings is made of.
- * `heading` is N_() or NULL; record and fields live as long as the program. */
+/* A heading with fields under it, label and editor side by side: what a page of settings is made
+ * of. `heading` is N_() or NULL; record and fields live as long as the program. */
 GtkWidget *bs_form_new (BsSession *session, const char *heading, const BsRecord *record,
                         const char *id, const BsField *fields, guint n_fields);
 

@@ -7,8 +7,8 @@
 
 G_BEGIN_DECLS
 
-/* What a person measures on a lamination: the columns of the table, what is typed beside its picture,
- * and its defects. */
+/* What a person measures on a lamination: the columns of the table, what is typed beside its
+ * picture, and its defects. */
 extern const BsField bs_lamination_columns[];
 extern const guint bs_n_lamination_columns;
 

@@ -76,7 +76,7 @@ show_place (GtkListItem *item, BsSession *session)
 {
   GtkLabel *label = GTK_LABEL (gtk_list_item_get_child (item));
   int place = bs_plan_find_place (bs_session_get_plan (session), get_row_id (item));
-  g_autofree char *text = place >= 0 ? g_strdup_printf ("%d", place + 1) : g_strdup (_("rack"));
+  g_autofree char *text = place >= 0 ? g_strdup_printf ("%d", place + 1) : g_strdup (_ ("rack"));
   gtk_label_set_text (label, text);
 }
 
@@ -133,7 +133,7 @@ append_columns (BsLaminationsPage *self)
   GtkListItemFactory *factory = gtk_signal_list_item_factory_new ();
   g_signal_connect (factory, "setup", G_CALLBACK (setup_place_cb), NULL);
   g_signal_connect_object (factory, "bind", G_CALLBACK (bind_place_cb), self->session, 0);
-  append_column (self, _("Place"), factory);
+  append_column (self, _ ("Place"), factory);
 
   for (guint i = 0; i < bs_n_lamination_columns; i++)
     {
@@ -142,7 +142,7 @@ append_columns (BsLaminationsPage *self)
       factory = gtk_signal_list_item_factory_new ();
       g_signal_connect_data (factory, "setup", G_CALLBACK (setup_field_cb), column, free_column, 0);
       g_signal_connect (factory, "bind", G_CALLBACK (bind_field_cb), column);
-      append_column (self, _(column->field->label), factory);
+      append_column (self, _ (column->field->label), factory);
     }
 }
 
@@ -173,7 +173,8 @@ draw_picture_cb (GtkDrawingArea *area, cairo_t *cr, int width, int height, gpoin
   BsPlacement as_marked = { .lamination = lamination->id };
   BsPlaced placed = bs_placed_new (plan, &as_marked, 0.0);
   double per_mm = MIN ((width - 12.0) / placed.thickness, (height - 12.0) / placed.height_left);
-  BsScale scale = { .per_mm_across = per_mm, .per_mm_along = per_mm, .hairline = 1.0, .text_size = 12.0 };
+  BsScale scale
+      = { .per_mm_across = per_mm, .per_mm_along = per_mm, .hairline = 1.0, .text_size = 12.0 };
   cairo_translate (cr, (width - per_mm * placed.thickness) / 2.0,
                    height - (height - per_mm * placed.height_left) / 2.0);
   bs_draw_end (cr, &placed, &scale, get_palette (GTK_WIDGET (area)), BS_MARK_NONE);
@@ -197,11 +198,11 @@ show_details (BsLaminationsPage *self)
   gtk_drawing_area_set_content_height (GTK_DRAWING_AREA (self->picture), 180);
   gtk_drawing_area_set_draw_func (GTK_DRAWING_AREA (self->picture), draw_picture_cb, self, NULL);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->picture), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _("End grain as marked, with the show face up"), -1);
+                                  _ ("End grain as marked, with the show face up"), -1);
   gtk_box_append (GTK_BOX (self->details), self->picture);
   gtk_box_append (GTK_BOX (self->details),
-                  bs_form_new (self->session, N_ ("Rings and run-out"), &bs_record_lamination, selected,
-                               bs_lamination_details, bs_n_lamination_details));
+                  bs_form_new (self->session, N_ ("Rings and run-out"), &bs_record_lamination,
+                               selected, bs_lamination_details, bs_n_lamination_details));
   gtk_box_append (GTK_BOX (self->details),
                   bs_rows_editor_new (self->session, &bs_lamination_defects, selected));
 }
@@ -280,7 +281,8 @@ add_cb (BsLaminationsPage *self, GtkButton *button)
 
   if (plan->laminations->len > 0)
     {
-      lamination = bs_lamination_copy (g_ptr_array_index (plan->laminations, plan->laminations->len - 1));
+      lamination
+          = bs_lamination_copy (g_ptr_array_index (plan->laminations, plan->laminations->len - 1));
       g_array_set_size (lamination->defects, 0);
     }
   else
@@ -296,9 +298,8 @@ add_cb (BsLaminationsPage *self, GtkButton *button)
   bs_text_set (&lamination->label, label);
 
   g_autoptr (BsPlan) with_it = bs_edit_put_lamination (plan, lamination);
-  g_autoptr (BsPlan) in_slab
-      = bs_edit_bring_back (with_it, id, (int)with_it->order->len);
-  bs_session_push (self->session, in_slab, _("Add a lamination"), NULL);
+  g_autoptr (BsPlan) in_slab = bs_edit_bring_back (with_it, id, (int)with_it->order->len);
+  bs_session_push (self->session, in_slab, _ ("Add a lamination"), NULL);
   bs_session_select (self->session, id);
 }
 
@@ -309,18 +310,18 @@ take_off_cb (BsLaminationsPage *self, GtkButton *button)
   if (id == NULL)
     return;
   g_autoptr (BsPlan) without = bs_edit_remove_lamination (bs_session_get_plan (self->session), id);
-  bs_session_push (self->session, without, _("Strike out a lamination"), NULL);
+  bs_session_push (self->session, without, _ ("Strike out a lamination"), NULL);
 }
 
 static GtkWidget *
 new_buttons (BsLaminationsPage *self)
 {
   GtkWidget *buttons = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
-  GtkWidget *add = gtk_button_new_with_mnemonic (_("_Add a lamination"));
+  GtkWidget *add = gtk_button_new_with_mnemonic (_ ("_Add a lamination"));
 
-  self->take_off = gtk_button_new_with_mnemonic (_("Strike it _out"));
-  gtk_widget_set_tooltip_text (self->take_off,
-                               _("Removes the selected lamination from the plan, not only from the slab"));
+  self->take_off = gtk_button_new_with_mnemonic (_ ("Strike it _out"));
+  gtk_widget_set_tooltip_text (
+      self->take_off, _ ("Removes the selected lamination from the plan, not only from the slab"));
   g_signal_connect_swapped (add, "clicked", G_CALLBACK (add_cb), self);
   g_signal_connect_swapped (self->take_off, "clicked", G_CALLBACK (take_off_cb), self);
   gtk_box_append (GTK_BOX (buttons), add);

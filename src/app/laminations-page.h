@@ -8,8 +8,8 @@
 
 G_BEGIN_DECLS
 
-/* All laminations as a table to type into, slab first, then the rack; under it the selected one's end
- * grain, run-out and defects. */
+/* All laminations as a table to type into, slab first, then the rack; under it the selected one's
+ * end grain, run-out and defects. */
 #define BS_TYPE_LAMINATIONS_PAGE (bs_laminations_page_get_type ())
 G_DECLARE_FINAL_TYPE (BsLaminationsPage, bs_laminations_page, BS, LAMINATIONS_PAGE, GtkWidget)
 

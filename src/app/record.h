@@ -6,8 +6,9 @@
 
 G_BEGIN_DECLS
 
-/* A thing in a plan whose fields a person can type: the plan itself, a kind of clamp, a lamination ...
- * The pages describe their fields by offsets into such a record, so that one editor serves them all. */
+/* A thing in a plan whose fields a person can type: the plan itself, a kind of clamp, a lamination
+ * ... The pages describe their fields by offsets into such a record, so that one editor serves them
+ * all. */
 typedef struct
 {
   /* The record of that id in a plan, or NULL when there is none (any more). */
@@ -17,10 +18,10 @@ typedef struct
   gpointer (*edit) (BsPlan *copy, const char *id);
 } BsRecord;
 
-extern const BsRecord bs_record_plan;       /* a BsPlan; the id does not matter */
-extern const BsRecord bs_record_adhesive;   /* a BsAdhesive; editing marks its figures as one's own */
-extern const BsRecord bs_record_clamp;      /* a BsClampKind */
-extern const BsRecord bs_record_caul;       /* a BsCaulKind */
+extern const BsRecord bs_record_plan;     /* a BsPlan; the id does not matter */
+extern const BsRecord bs_record_adhesive; /* a BsAdhesive; editing marks its figures as one's own */
+extern const BsRecord bs_record_clamp;    /* a BsClampKind */
+extern const BsRecord bs_record_caul;     /* a BsCaulKind */
 extern const BsRecord bs_record_lamination; /* a BsLamination */
 extern const BsRecord bs_record_defect;     /* a BsDefect; id from bs_record_defect_id () */
 

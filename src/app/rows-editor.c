@@ -38,7 +38,7 @@ static void
 add_cb (BsRowsEditor *self, GtkButton *button)
 {
   const BsPlan *plan = bs_session_get_plan (self->session);
-  push (self, self->rows->add (plan, self->owner), _(self->rows->add_label));
+  push (self, self->rows->add (plan, self->owner), _ (self->rows->add_label));
 }
 
 static void
@@ -46,7 +46,7 @@ take_off_cb (GtkButton *button, BsRowsEditor *self)
 {
   guint index = GPOINTER_TO_UINT (g_object_get_data (G_OBJECT (button), "index"));
   const BsPlan *plan = bs_session_get_plan (self->session);
-  push (self, self->rows->take_off (plan, self->owner, index), _("Take off a row"));
+  push (self, self->rows->take_off (plan, self->owner, index), _ ("Take off a row"));
 }
 
 static void
@@ -54,7 +54,7 @@ attach_titles (BsRowsEditor *self)
 {
   for (guint i = 0; i < self->rows->n_fields; i++)
     {
-      GtkWidget *title = gtk_label_new (_(self->rows->fields[i].label));
+      GtkWidget *title = gtk_label_new (_ (self->rows->fields[i].label));
       gboolean is_text = self->rows->fields[i].kind == BS_FIELD_TEXT
                          || self->rows->fields[i].kind == BS_FIELD_CHOICE;
       gtk_widget_add_css_class (title, "note");
@@ -69,9 +69,9 @@ new_take_off_button (BsRowsEditor *self, guint index)
   GtkWidget *button = gtk_button_new_from_icon_name ("list-remove-symbolic");
   gtk_button_set_has_frame (GTK_BUTTON (button), FALSE);
   gtk_widget_set_valign (button, GTK_ALIGN_START);
-  gtk_widget_set_tooltip_text (button, _("Take off"));
+  gtk_widget_set_tooltip_text (button, _ ("Take off"));
   /* Translators: %u is the number of a row in a table */
-  g_autofree char *name = g_strdup_printf (_("Take off row %u"), index + 1);
+  g_autofree char *name = g_strdup_printf (_ ("Take off row %u"), index + 1);
   gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
   g_object_set_data (G_OBJECT (button), "index", GUINT_TO_POINTER (index));
   g_signal_connect (button, "clicked", G_CALLBACK (take_off_cb), self);
@@ -219,9 +219,9 @@ bs_rows_editor_new (BsSession *session, const BsRows *rows, const char *owner)
   BsRowsEditor *self = g_object_new (BS_TYPE_ROWS_EDITOR, NULL);
   self->session = g_object_ref (session);
   self->rows = rows;
-  gtk_label_set_text (GTK_LABEL (self->heading), _(rows->heading));
-  gtk_label_set_text (GTK_LABEL (self->none), _(rows->none));
-  gtk_button_set_label (GTK_BUTTON (self->add), _(rows->add_label));
+  gtk_label_set_text (GTK_LABEL (self->heading), _ (rows->heading));
+  gtk_label_set_text (GTK_LABEL (self->none), _ (rows->none));
+  gtk_button_set_label (GTK_BUTTON (self->add), _ (rows->add_label));
   g_signal_connect_object (session, "changed", G_CALLBACK (session_changed_cb), self,
                            G_CONNECT_SWAPPED);
   bs_rows_editor_set_owner (self, owner);

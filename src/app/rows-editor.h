@@ -17,8 +17,8 @@ typedef struct
   const BsField *fields;
   guint n_fields;
 
-  /* `owner` is the id of the record that the things belong to, or NULL where that is the plan. add and
-   * take_off return a new plan; dup_id an id for the record, the caller's to free. */
+  /* `owner` is the id of the record that the things belong to, or NULL where that is the plan. add
+   * and take_off return a new plan; dup_id an id for the record, the caller's to free. */
   guint (*count) (const BsPlan *plan, const char *owner);
   char *(*dup_id) (const BsPlan *plan, const char *owner, guint index);
   BsPlan *(*add) (const BsPlan *plan, const char *owner);

@@ -18,41 +18,50 @@
   }
 
 static const BsField room_fields[] = {
-  FIELD (BS_FIELD_NUMBER, N_ ("Temperature"), N_ ("While you glue; the wood should be as warm"), BsPlan,
-         shop.climate.temperature_c, &bs_limits.temperature),
-  FIELD (BS_FIELD_NUMBER, N_ ("Humidity"), N_ ("Relative humidity of the air"), BsPlan, shop.climate.humidity_pct,
-         &bs_limits.humidity),
-  FIELD (BS_FIELD_NUMBER, N_ ("Planer width"), N_ ("0 when there is none"), BsPlan, shop.planer_width,
-         &bs_limits.planer_width),
-  FIELD (BS_FIELD_NUMBER, N_ ("Jointer width"), N_ ("0 when there is none"), BsPlan, shop.jointer_width,
-         &bs_limits.jointer_width),
+  FIELD (BS_FIELD_NUMBER, N_ ("Temperature"), N_ ("While you glue; the wood should be as warm"),
+         BsPlan, shop.climate.temperature_c, &bs_limits.temperature),
+  FIELD (BS_FIELD_NUMBER, N_ ("Humidity"), N_ ("Relative humidity of the air"), BsPlan,
+         shop.climate.humidity_pct, &bs_limits.humidity),
+  FIELD (BS_FIELD_NUMBER, N_ ("Planer width"), N_ ("0 when there is none"), BsPlan,
+         shop.planer_width, &bs_limits.planer_width),
+  FIELD (BS_FIELD_NUMBER, N_ ("Jointer width"), N_ ("0 when there is none"), BsPlan,
+         shop.jointer_width, &bs_limits.jointer_width),
 };
 
 static const BsField hands_fields[] = {
-  FIELD (BS_FIELD_WHOLE, N_ ("People"), N_ ("Pairs of hands during the glue-up"), BsPlan, shop.people,
-         &bs_limits.people),
-  FIELD (BS_FIELD_NUMBER, N_ ("Most that you lift"), N_ ("Without help; empty when you would rather not say"),
-         BsPlan, shop.max_lift_kg, &bs_limits.max_lift, TRUE),
+  FIELD (BS_FIELD_WHOLE, N_ ("People"), N_ ("Pairs of hands during the glue-up"), BsPlan,
+         shop.people, &bs_limits.people),
+  FIELD (BS_FIELD_NUMBER, N_ ("Most that you lift"),
+         N_ ("Without help; empty when you would rather not say"), BsPlan, shop.max_lift_kg,
+         &bs_limits.max_lift, TRUE),
   FIELD (BS_FIELD_NUMBER, N_ ("Spreading glue"), N_ ("One person; time it on a test piece"), BsPlan,
          shop.times.spread_s_per_m2, &bs_limits.spread_time),
-  FIELD (BS_FIELD_NUMBER, N_ ("Each joint besides"), N_ ("Picking up brush and bottle, wiping"), BsPlan,
-         shop.times.joint_s, &bs_limits.hand_time),
-  FIELD (BS_FIELD_NUMBER, N_ ("Setting a lamination down"), NULL, BsPlan, shop.times.place_s, &bs_limits.hand_time),
-  FIELD (BS_FIELD_NUMBER, N_ ("Lining it up"), NULL, BsPlan, shop.times.align_s, &bs_limits.hand_time),
-  FIELD (BS_FIELD_NUMBER, N_ ("Tightening a clamp"), NULL, BsPlan, shop.times.tighten_s, &bs_limits.hand_time),
+  FIELD (BS_FIELD_NUMBER, N_ ("Each joint besides"), N_ ("Picking up brush and bottle, wiping"),
+         BsPlan, shop.times.joint_s, &bs_limits.hand_time),
+  FIELD (BS_FIELD_NUMBER, N_ ("Setting a lamination down"), NULL, BsPlan, shop.times.place_s,
+         &bs_limits.hand_time),
+  FIELD (BS_FIELD_NUMBER, N_ ("Lining it up"), NULL, BsPlan, shop.times.align_s,
+         &bs_limits.hand_time),
+  FIELD (BS_FIELD_NUMBER, N_ ("Tightening a clamp"), NULL, BsPlan, shop.times.tighten_s,
+         &bs_limits.hand_time),
 };
 
 static const BsField adhesive_fields[] = {
-  FIELD (BS_FIELD_NUMBER, N_ ("Open time at 20 °C"), N_ ("Longest from spreading to contact"), BsAdhesive,
-         open_s, &bs_limits.assembly_time),
-  FIELD (BS_FIELD_NUMBER, N_ ("Total assembly time at 20 °C"), N_ ("Longest from spreading to full pressure"),
-         BsAdhesive, total_s, &bs_limits.assembly_time),
-  FIELD (BS_FIELD_NUMBER, N_ ("In the clamps at 20 °C"), NULL, BsAdhesive, clamp_s, &bs_limits.clamp_time),
+  FIELD (BS_FIELD_NUMBER, N_ ("Open time at 20 °C"), N_ ("Longest from spreading to contact"),
+         BsAdhesive, open_s, &bs_limits.assembly_time),
+  FIELD (BS_FIELD_NUMBER, N_ ("Total assembly time at 20 °C"),
+         N_ ("Longest from spreading to full pressure"), BsAdhesive, total_s,
+         &bs_limits.assembly_time),
+  FIELD (BS_FIELD_NUMBER, N_ ("In the clamps at 20 °C"), NULL, BsAdhesive, clamp_s,
+         &bs_limits.clamp_time),
   FIELD (BS_FIELD_NUMBER, N_ ("Not colder than"), NULL, BsAdhesive, min_temperature_c,
          &bs_limits.adhesive_temperature),
-  FIELD (BS_FIELD_NUMBER, N_ ("Spread on a glue line"), NULL, BsAdhesive, spread_g_per_m2, &bs_limits.spread),
-  FIELD (BS_FIELD_NUMBER, N_ ("Pressure, from"), NULL, BsAdhesive, min_pressure_mpa, &bs_limits.pressure),
-  FIELD (BS_FIELD_NUMBER, N_ ("Pressure, to"), NULL, BsAdhesive, max_pressure_mpa, &bs_limits.pressure),
+  FIELD (BS_FIELD_NUMBER, N_ ("Spread on a glue line"), NULL, BsAdhesive, spread_g_per_m2,
+         &bs_limits.spread),
+  FIELD (BS_FIELD_NUMBER, N_ ("Pressure, from"), NULL, BsAdhesive, min_pressure_mpa,
+         &bs_limits.pressure),
+  FIELD (BS_FIELD_NUMBER, N_ ("Pressure, to"), NULL, BsAdhesive, max_pressure_mpa,
+         &bs_limits.pressure),
 };
 
 /* The class of adhesive: choosing one puts its figures into the plan. */
@@ -77,13 +86,14 @@ adhesive_chosen_cb (GtkDropDown *choice, GParamSpec *pspec, BsSession *session)
     return;
   g_autoptr (BsPlan) copy = bs_plan_copy (plan);
   bs_adhesive_set (&copy->adhesive, g_ptr_array_index (bs_tables_get_adhesives (), row));
-  bs_session_push (session, copy, _("Choose adhesive"), NULL);
+  bs_session_push (session, copy, _ ("Choose adhesive"), NULL);
 }
 
 static void
 show_adhesive_cb (GtkDropDown *choice, BsSession *session)
 {
-  gtk_drop_down_set_selected (choice, find_adhesive_row (bs_session_get_plan (session)->adhesive.id));
+  gtk_drop_down_set_selected (choice,
+                              find_adhesive_row (bs_session_get_plan (session)->adhesive.id));
 }
 
 static void
@@ -91,11 +101,15 @@ show_adhesive_source_cb (GtkLabel *note, BsSession *session)
 {
   const BsAdhesive *adhesive = &bs_session_get_plan (session)->adhesive;
   const char *source = adhesive->source != NULL ? adhesive->source : "";
-  /* Translators: %s is a citation */
-  const char *form = adhesive->is_own_figures
-                         ? _("Set by you, beginning from: %s. The maker's data sheet comes first.")
-                         : _("Source: %s. The maker's data sheet comes first: type its figures here.");
-  g_autofree char *text = g_strdup_printf (form, source);
+  g_autofree char *text = NULL;
+
+  /* Translators: %s is a citation, here and below */
+  if (adhesive->is_own_figures)
+    text = g_strdup_printf (
+        _ ("Set by you, beginning from: %s. The maker’s data sheet comes first."), source);
+  else
+    text = g_strdup_printf (
+        _ ("Source: %s. The maker’s data sheet comes first: type its figures here."), source);
   gtk_label_set_text (note, text);
 }
 
@@ -105,11 +119,11 @@ new_adhesive_choice (BsSession *session)
   const GPtrArray *adhesives = bs_tables_get_adhesives ();
   GtkStringList *names = gtk_string_list_new (NULL);
   for (guint i = 0; i < adhesives->len; i++)
-    gtk_string_list_append (names, _(((BsAdhesive *)g_ptr_array_index (adhesives, i))->name));
+    gtk_string_list_append (names, _ (((BsAdhesive *)g_ptr_array_index (adhesives, i))->name));
 
   GtkWidget *choice = gtk_drop_down_new (G_LIST_MODEL (names), NULL);
   gtk_accessible_update_property (GTK_ACCESSIBLE (choice), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _("Adhesive"), -1);
+                                  _ ("Adhesive"), -1);
   show_adhesive_cb (GTK_DROP_DOWN (choice), session);
   g_signal_connect_object (choice, "notify::selected", G_CALLBACK (adhesive_chosen_cb), session, 0);
   g_signal_connect_object (session, "changed", G_CALLBACK (show_adhesive_cb), choice,
@@ -121,7 +135,7 @@ static GtkWidget *
 new_adhesive_block (BsSession *session)
 {
   GtkWidget *block = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
-  GtkWidget *heading = gtk_label_new (_("Adhesive"));
+  GtkWidget *heading = gtk_label_new (_ ("Adhesive"));
   GtkWidget *note = bs_form_note_new (NULL);
 
   gtk_widget_add_css_class (heading, "heading");
@@ -142,12 +156,13 @@ new_adhesive_block (BsSession *session)
 static const BsField clamp_fields[] = {
   FIELD (BS_FIELD_TEXT, N_ ("Kind"), NULL, BsClampKind, name),
   FIELD (BS_FIELD_WHOLE, N_ ("Number"), NULL, BsClampKind, count, &bs_limits.clamp_count),
-  FIELD (BS_FIELD_NUMBER, N_ ("Greatest force"), N_ ("By its maker, or measured; a strong hand, not two"), BsClampKind,
-         max_force_n, &bs_limits.clamp_force),
-  FIELD (BS_FIELD_NUMBER, N_ ("Reach"), N_ ("Greatest distance between the heads"), BsClampKind, reach,
-         &bs_limits.clamp_reach),
-  FIELD (BS_FIELD_NUMBER, N_ ("Head, along"), N_ ("Along the grain of the slab"), BsClampKind, head_width,
-         &bs_limits.clamp_head),
+  FIELD (BS_FIELD_NUMBER, N_ ("Greatest force"),
+         N_ ("By its maker, or measured; a strong hand, not two"), BsClampKind, max_force_n,
+         &bs_limits.clamp_force),
+  FIELD (BS_FIELD_NUMBER, N_ ("Reach"), N_ ("Greatest distance between the heads"), BsClampKind,
+         reach, &bs_limits.clamp_reach),
+  FIELD (BS_FIELD_NUMBER, N_ ("Head, along"), N_ ("Along the grain of the slab"), BsClampKind,
+         head_width, &bs_limits.clamp_head),
   FIELD (BS_FIELD_NUMBER, N_ ("Head, high"), NULL, BsClampKind, head_height, &bs_limits.clamp_head),
 };
 
@@ -155,11 +170,11 @@ static const BsField caul_fields[] = {
   FIELD (BS_FIELD_TEXT, N_ ("Kind"), NULL, BsCaulKind, name),
   FIELD (BS_FIELD_WHOLE, N_ ("Number"), NULL, BsCaulKind, count, &bs_limits.caul_count),
   FIELD (BS_FIELD_NUMBER, N_ ("Length"), NULL, BsCaulKind, length, &bs_limits.caul_length),
-  FIELD (BS_FIELD_NUMBER, N_ ("Thickness"), N_ ("From the clamp heads to the slab"), BsCaulKind, thickness,
-         &bs_limits.caul_thickness),
+  FIELD (BS_FIELD_NUMBER, N_ ("Thickness"), N_ ("From the clamp heads to the slab"), BsCaulKind,
+         thickness, &bs_limits.caul_thickness),
   FIELD (BS_FIELD_NUMBER, N_ ("Height"), NULL, BsCaulKind, height, &bs_limits.caul_height),
-  FIELD (BS_FIELD_NUMBER, N_ ("Stiffness"), N_ ("Modulus of elasticity along its grain"), BsCaulKind, moe_mpa,
-         &bs_limits.moe),
+  FIELD (BS_FIELD_NUMBER, N_ ("Stiffness"), N_ ("Modulus of elasticity along its grain"),
+         BsCaulKind, moe_mpa, &bs_limits.moe),
 };
 
 /* An id that none of the things has; each begins with its id. */
@@ -198,7 +213,7 @@ add_clamp (const BsPlan *plan, const char *owner)
   g_autofree char *id = make_id (copy->shop.clamps, "clamp");
   BsClampKind *kind = bs_clamp_kind_new (id);
 
-  bs_text_set (&kind->name, _("Bar clamp"));
+  bs_text_set (&kind->name, _ ("Bar clamp"));
   kind->count = 6;
   kind->max_force_n = 4700.0;
   kind->reach = 1000.0;
@@ -248,7 +263,7 @@ add_caul (const BsPlan *plan, const char *owner)
   g_autofree char *id = make_id (copy->shop.cauls, "caul");
   BsCaulKind *kind = bs_caul_kind_new (id);
 
-  bs_text_set (&kind->name, _("Hardwood bar"));
+  bs_text_set (&kind->name, _ ("Hardwood bar"));
   kind->count = 2;
   kind->length = plan->slab.length;
   kind->thickness = 50.0;
