@@ -9,6 +9,7 @@
 
 #include "app/form.h"
 #include "app/lamination-fields.h"
+#include "app/wood-choice.h"
 #include "core/text.h"
 #include "draw/picture.h"
 #include "plan/edits.h"
@@ -21,7 +22,6 @@ struct _BsLaminationsPage
   GtkWidget *table;   /* GtkColumnView */
   GtkWidget *details; /* GtkBox, of the selected lamination */
   GtkWidget *picture; /* GtkDrawingArea in the details */
-  GtkWidget *defects; /* BsRowsEditor in the details */
   GtkWidget *take_off;
 
   /* owned */
@@ -199,12 +199,19 @@ show_details (BsLaminationsPage *self)
   gtk_drawing_area_set_draw_func (GTK_DRAWING_AREA (self->picture), draw_picture_cb, self, NULL);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->picture), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   _ ("End grain as marked, with the show face up"), -1);
+  gtk_widget_set_valign (self->picture, GTK_ALIGN_START);
   gtk_box_append (GTK_BOX (self->details), self->picture);
-  gtk_box_append (GTK_BOX (self->details),
-                  bs_form_new (self->session, N_ ("Rings and run-out"), &bs_record_lamination,
-                               selected, bs_lamination_details, bs_n_lamination_details));
-  gtk_box_append (GTK_BOX (self->details),
-                  bs_rows_editor_new (self->session, &bs_lamination_defects, selected));
+
+  GtkWidget *measures = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
+  gtk_box_append (GTK_BOX (measures), bs_wood_choice_new (self->session, selected));
+  gtk_box_append (GTK_BOX (measures),
+                  bs_form_new (self->session, NULL, &bs_record_lamination, selected,
+                               bs_lamination_details, bs_n_lamination_details));
+  gtk_box_append (GTK_BOX (self->details), measures);
+
+  GtkWidget *defects = bs_rows_editor_new (self->session, &bs_lamination_defects, selected);
+  gtk_widget_set_hexpand (defects, TRUE);
+  gtk_box_append (GTK_BOX (self->details), defects);
 }
 
 /* Follows the session. */
