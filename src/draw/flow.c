@@ -321,7 +321,7 @@ draw_row (const BsFlow *self, const Row *row, cairo_t *cr)
   double indent = find_indent (self, row), room = self->column_width - indent;
 
   if (row->sign == BS_FLOW_SIGN_CAUTION || row->sign == BS_FLOW_SIGN_STOP)
-    bs_mark_finding (cr, 0.6 * self->text_size, 0.65 * self->text_size, 1.1 * self->text_size,
+    bs_mark_finding (cr, 0.66 * self->text_size, 0.65 * self->text_size, 1.1 * self->text_size,
                      row->sign == BS_FLOW_SIGN_STOP ? BS_SEVERITY_STOP : BS_SEVERITY_CAUTION,
                      &paper->ink, &paper->ground);
   bs_color_set (&paper->ink, cr);

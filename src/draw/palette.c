@@ -131,8 +131,8 @@ color_from_lch (double lightness, double chroma, double hue_deg)
 /* In the dark a bright board would glare: its lightness is kept in proportion. */
 #define LIGHTNESS_IN_THE_DARK 0.74
 
-static BsColor
-shade (const BsPalette *self, const BsWood *wood, double lightness, double by)
+static Tint
+tint_board (const BsPalette *self, const BsWood *wood, double lightness)
 {
   Tint tint = tint_of (wood);
 
@@ -146,31 +146,39 @@ shade (const BsPalette *self, const BsWood *wood, double lightness, double by)
     }
   if (self == &dark)
     tint.lightness *= LIGHTNESS_IN_THE_DARK;
-  return color_from_lch (MAX (tint.lightness + by, 4.0), tint.chroma, tint.hue_deg);
+  return tint;
 }
 
 BsColor
 bs_palette_wood (const BsPalette *self, const BsWood *wood, double lightness)
 {
-  return self->wood_is_tinted ? shade (self, wood, lightness, 0.0) : self->ground;
+  Tint tint = tint_board (self, wood, lightness);
+
+  if (!self->wood_is_tinted)
+    return self->ground;
+  return color_from_lch (tint.lightness, tint.chroma, tint.hue_deg);
 }
 
 BsColor
 bs_palette_grain (const BsPalette *self, const BsWood *wood, double lightness)
 {
-  return self->wood_is_tinted ? shade (self, wood, lightness, -34.0) : self->ink;
-}
-
-/* Text on wood: black on white paper, else whichever of near black and near white stands out. */
-BsColor
-bs_palette_on_wood (const BsPalette *self, const BsWood *wood, double lightness)
-{
-  BsColor tint;
+  Tint tint = tint_board (self, wood, lightness);
 
   if (!self->wood_is_tinted)
     return self->ink;
-  tint = bs_palette_wood (self, wood, lightness);
-  return 0.299 * tint.red + 0.587 * tint.green + 0.114 * tint.blue > 0.45 ? light.ink : dark.ink;
+  return color_from_lch (MAX (tint.lightness - 34.0, 4.0), tint.chroma, tint.hue_deg);
+}
+
+/* Only full black and full white both reach a contrast of 4.5 : 1 with every tint, and they meet
+ * where the luminance is 0.179, which is L* 49.4: 1.05 / (Y + 0.05) = (Y + 0.05) / 0.05. */
+BsColor
+bs_palette_on_wood (const BsPalette *self, const BsWood *wood, double lightness)
+{
+  double level = tint_board (self, wood, lightness).lightness > 49.4 ? 0.0 : 1.0;
+
+  if (!self->wood_is_tinted)
+    return self->ink;
+  return (BsColor){ level, level, level, 1.0 };
 }
 
 void
