@@ -128,8 +128,11 @@ color_from_lch (double lightness, double chroma, double hue_deg)
   };
 }
 
-/* In the dark a bright board would glare: its lightness is kept in proportion. */
-#define LIGHTNESS_IN_THE_DARK 0.74
+/* In the dark a bright board would glare. Boards keep their order from dark to light, in a part of
+ * the range where white text stands out from all of them: L* 16 to 49. */
+#define DARK_FROM 16.0
+#define DARK_RANGE 0.33
+#define DARK_CHROMA 0.72
 
 static Tint
 tint_board (const BsPalette *self, const BsWood *wood, double lightness)
@@ -145,7 +148,10 @@ tint_board (const BsPalette *self, const BsWood *wood, double lightness)
       tint.chroma *= CLAMP ((100.0 - tint.lightness) / (100.0 - of_wood), 0.7, 1.2);
     }
   if (self == &dark)
-    tint.lightness *= LIGHTNESS_IN_THE_DARK;
+    {
+      tint.lightness = DARK_FROM + DARK_RANGE * tint.lightness;
+      tint.chroma *= DARK_CHROMA;
+    }
   return tint;
 }
 
@@ -159,6 +165,8 @@ bs_palette_wood (const BsPalette *self, const BsWood *wood, double lightness)
   return color_from_lch (tint.lightness, tint.chroma, tint.hue_deg);
 }
 
+#define LATE_WOOD 0.45 /* of the lightness of the rest */
+
 BsColor
 bs_palette_grain (const BsPalette *self, const BsWood *wood, double lightness)
 {
@@ -166,7 +174,7 @@ bs_palette_grain (const BsPalette *self, const BsWood *wood, double lightness)
 
   if (!self->wood_is_tinted)
     return self->ink;
-  return color_from_lch (MAX (tint.lightness - 34.0, 4.0), tint.chroma, tint.hue_deg);
+  return color_from_lch (tint.lightness * LATE_WOOD, tint.chroma, tint.hue_deg);
 }
 
 /* Only full black and full white both reach a contrast of 4.5 : 1 with every tint, and they meet

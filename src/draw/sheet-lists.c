@@ -27,6 +27,16 @@ name_heart_side (const BsStack *stack, int side)
   return side > 0 ? C_ ("heart side", "back") : C_ ("heart side", "front");
 }
 
+/* TRUE when some lamination does not begin at the left end. */
+static gboolean
+start_apart (const BsStack *stack)
+{
+  for (guint i = 0; i < stack->n; i++)
+    if (stack->placed[i].x > 0.0)
+      return TRUE;
+  return FALSE;
+}
+
 static void
 add_order (BsFlow *flow, const BsResults *results)
 {
@@ -45,9 +55,10 @@ add_order (BsFlow *flow, const BsResults *results)
                          _ ("Heart"),
                          _ ("Starts at") };
   const BsStack *stack = results->stack;
+  guint n_cells = start_apart (stack) ? G_N_ELEMENTS (cells) : G_N_ELEMENTS (cells) - 1;
 
   bs_flow_add_heading (flow, _ ("Order, from the front to the back"));
-  bs_flow_begin_table (flow, cells, G_N_ELEMENTS (cells), head);
+  bs_flow_begin_table (flow, cells, n_cells, head);
   for (guint i = 0; i < stack->n; i++)
     {
       const BsPlaced *placed = &stack->placed[i];
