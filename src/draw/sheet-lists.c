@@ -42,9 +42,9 @@ add_order (BsFlow *flow, const BsResults *results)
 {
   static const BsFlowCell cells[] = {
     { .from = 0.00, .width = 0.07, .is_right = TRUE },
-    { .from = 0.08, .width = 0.10, .is_bold = TRUE },
-    { .from = 0.18, .width = 0.43 },
-    { .from = 0.61, .width = 0.16 },
+    { .from = 0.08, .width = 0.11, .is_bold = TRUE },
+    { .from = 0.19, .width = 0.41 },
+    { .from = 0.60, .width = 0.17 },
     { .from = 0.77, .width = 0.11 },
     { .from = 0.88, .width = 0.12, .is_right = TRUE },
   };

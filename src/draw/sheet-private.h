@@ -23,8 +23,8 @@ gboolean bs_sheet_front_is_small (const BsResults *results, double width, double
 
 /* The section once more, in rows large enough for the labels. */
 guint bs_sheet_count_section_pages (const BsResults *results, double width, double height);
-void bs_sheet_draw_section_page (cairo_t *cr, const BsResults *results, double width,
-                                 double height, guint page);
+void bs_sheet_draw_section_page (cairo_t *cr, const BsResults *results, double width, double height,
+                                 guint page);
 
 /* Heart sides, a row under a section from one lamination to before another. */
 void bs_sheet_draw_hearts (cairo_t *cr, const BsResults *results, guint first, guint last,
