@@ -119,7 +119,7 @@ draw_sapwood (cairo_t *cr, const Place *place)
   double dashes[] = { 5.0 * place->hairline, 3.0 * place->hairline };
 
   cairo_rectangle (cr, place->x, place->y, place->width, place->height);
-  cairo_set_source_rgba (cr, 1.0, 1.0, 0.92, 0.38 * place->alpha);
+  cairo_set_source_rgba (cr, 1.0, 1.0, 1.0, 0.34 * place->alpha);
   cairo_fill (cr);
   cairo_save (cr);
   cairo_set_dash (cr, dashes, 2, 0.0);
