@@ -14,6 +14,9 @@ G_BEGIN_DECLS
  * and passes that on. It owns or references all that it points to. Texts are GRefString, so that
  * copies share them. Units: mm, N, MPa, s, degrees C, per cent, kg, minor units of the currency.
  *
+ * A plan that is shared is whole: every placement names a lamination that it holds, none twice, and packs
+ * lie within the order.
+ *
  * `unknown` fields hold, as JSON text, the keys of the file that this version does not know; nothing
  * in the core reads them. They are NULL when there were none. */
 
@@ -186,6 +189,25 @@ typedef struct
   GRefString *unknown;
 } BsPlan;
 
+/* The parts that plans share, all numbers 0 but what is documented as NAN when unknown; fill them before
+ * they are put in a plan. The text is the id. */
+BsClampKind *bs_clamp_kind_new (const char *id);
+BsClampKind *bs_clamp_kind_ref (BsClampKind *self);
+void bs_clamp_kind_unref (BsClampKind *self);
+BsCaulKind *bs_caul_kind_new (const char *id);
+BsCaulKind *bs_caul_kind_ref (BsCaulKind *self);
+void bs_caul_kind_unref (BsCaulKind *self);
+BsWood *bs_wood_new (const char *id);
+BsWood *bs_wood_ref (BsWood *self);
+void bs_wood_unref (BsWood *self);
+BsBoard *bs_board_new (const char *id);
+BsBoard *bs_board_ref (BsBoard *self);
+void bs_board_unref (BsBoard *self);
+
+/* The adhesive is part of its plan. Sets self, which holds an adhesive or zeros, to a copy of another. */
+void bs_adhesive_set (BsAdhesive *self, const BsAdhesive *from);
+void bs_adhesive_clear (BsAdhesive *self);
+
 /* An empty plan with the defaults of a small shop, every value within core/limits.h. */
 BsPlan *bs_plan_new (void);
 BsPlan *bs_plan_ref (BsPlan *self);
@@ -195,6 +217,10 @@ void bs_plan_unref (BsPlan *self);
  * are shared with the original: replace them, never write to them. */
 BsPlan *bs_plan_copy (const BsPlan *self);
 
+/* Puts a lamination that the plan holds at a place of the order, 0 to the number of placements. */
+void bs_plan_insert_placement (BsPlan *self, int place, const char *lamination,
+                               BsOrientation orientation, double start);
+
 /* Borrowed; NULL when there is none of that id. */
 const BsLamination *bs_plan_find_lamination (const BsPlan *self, const char *id);
 const BsWood *bs_plan_find_wood (const BsPlan *self, const char *id);
@@ -202,6 +228,10 @@ const BsWood *bs_plan_find_wood (const BsPlan *self, const char *id);
 /* Place of a lamination in the order, -1 when it stands in the rack. */
 int bs_plan_find_place (const BsPlan *self, const char *id);
 
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsBoard, bs_board_unref)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsCaulKind, bs_caul_kind_unref)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsClampKind, bs_clamp_kind_unref)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsPlan, bs_plan_unref)
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsWood, bs_wood_unref)
 
 G_END_DECLS

@@ -1,0 +1,119 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "draw/scale.h"
+
+#include <math.h>
+
+double
+bs_scale_from_y (const BsScale *self, double y)
+{
+  return self->left + y * self->per_mm_across;
+}
+
+double
+bs_scale_to_y (const BsScale *self, double device)
+{
+  return self->per_mm_across > 0.0 ? (device - self->left) / self->per_mm_across : 0.0;
+}
+
+double
+bs_scale_from_x (const BsScale *self, double x)
+{
+  return self->top + x * self->per_mm_along;
+}
+
+double
+bs_scale_to_x (const BsScale *self, double device)
+{
+  return self->per_mm_along > 0.0 ? (device - self->top) / self->per_mm_along : 0.0;
+}
+
+int
+bs_scale_find_place (const BsScale *self, const BsStack *stack, double device)
+{
+  double y = bs_scale_to_y (self, device);
+
+  for (int place = (int)stack->n - 1; place >= 0; place--)
+    {
+      const BsPlaced *placed = &stack->placed[place];
+
+      if (y >= placed->y && y < placed->y + placed->thickness)
+        return place;
+    }
+  return -1;
+}
+
+int
+bs_scale_find_gap (const BsScale *self, const BsStack *stack, double device)
+{
+  double y = bs_scale_to_y (self, device);
+  int gap = 0;
+
+  while (gap < (int)stack->n && y > stack->placed[gap].y + 0.5 * stack->placed[gap].thickness)
+    gap++;
+  return gap;
+}
+
+/* Room around the pictures, in heights of the text. */
+#define MARGIN_LEFT 7.0
+#define MARGIN_RIGHT 7.0
+#define MARGIN_TOP 3.6
+#define MARGIN_BETWEEN 4.0
+#define MARGIN_BOTTOM 3.0
+#define SECTION_SHARE 0.4
+
+static double
+divide (double room, double size)
+{
+  return room > 0.0 && isfinite (size) && size > 0.0 ? room / size : 0.0;
+}
+
+/* Width of a bold letter or figure over its size, nearly. */
+#define LETTER_WIDTH 0.72
+#define LEAST_LABEL 0.6
+
+/* The size at which every label fits its lamination; no smaller than can be read, for then it is
+ * better that some stand along their lamination, or are left out. */
+static double
+find_label_size (const BsStack *stack, double per_mm, double text_size)
+{
+  double size = text_size;
+
+  for (guint i = 0; i < stack->n; i++)
+    {
+      const char *label = stack->placed[i].lamination->label;
+      double letters = label != NULL ? (double)g_utf8_strlen (label, -1) : 0.0;
+
+      if (letters > 0.0 && stack->placed[i].thickness > 0.0)
+        size = fmin (size, 0.92 * stack->placed[i].thickness * per_mm / (LETTER_WIDTH * letters));
+    }
+  return fmax (size, LEAST_LABEL * text_size);
+}
+
+void
+bs_scale_fit (BsScale *section, BsScale *face, const BsStack *stack, double width, double height,
+              double text_size, double hairline)
+{
+  double across = width - (MARGIN_LEFT + MARGIN_RIGHT) * text_size;
+  double up = height * SECTION_SHARE - MARGIN_TOP * text_size;
+  double per_mm = fmin (divide (across, stack->width), divide (up, stack->height));
+  double section_height = isfinite (stack->height) ? stack->height * per_mm : 0.0;
+  double below = (MARGIN_TOP + MARGIN_BETWEEN) * text_size + section_height;
+
+  *section = (BsScale){
+    .left = MARGIN_LEFT * text_size,
+    .top = MARGIN_TOP * text_size,
+    .per_mm_across = per_mm,
+    .hairline = hairline,
+    .text_size = text_size,
+    .label_size = find_label_size (stack, per_mm, text_size),
+  };
+  if (isfinite (stack->width))
+    section->left += 0.5 * (across - stack->width * per_mm);
+
+  *face = *section;
+  face->top = below;
+  face->per_mm_along
+      = fmin (divide (height - below - MARGIN_BOTTOM * text_size, stack->length), per_mm);
+  section->per_mm_along = face->per_mm_along;
+}
