@@ -33,6 +33,17 @@ typedef enum
   BS_FLATTEN_BY_PLANER,
 } BsFlattenMethod;
 
+/* How the laminations are lined up along z when they are pressed. */
+typedef enum
+{
+  BS_ALIGNMENT_UNDERSIDES_DOWN, /* each rests with its lowest spot on a flat bench or on cauls */
+  BS_ALIGNMENT_SHOW_FACES_DOWN, /* glued upside down on a flat bench */
+  BS_ALIGNMENT_ENDS_FLUSH,      /* undersides flush at both ends */
+  BS_ALIGNMENT_MIDDLES_LEVEL,   /* crooks share their error, above and below one level */
+} BsAlignment;
+
+#define BS_N_ALIGNMENTS 4
+
 typedef enum
 {
   BS_UNIT_SYSTEM_METRIC,
@@ -54,6 +65,7 @@ typedef struct
   gboolean shows_back;             /* the last one's, */
   gboolean shows_underside;
   gboolean shows_ends;
+  BsAlignment alignment;
   BsFlattenMethod flatten_method;
   double allowance;                /* taken off each face beyond flat, for tool marks */
   BsClimate dry_season, damp_season; /* where it will live */
@@ -163,6 +175,7 @@ typedef struct
   GRefString *lamination;       /* id */
   BsOrientation orientation;
   double start;                 /* x of its left end in the rough slab, >= 0 */
+  GRefString *unknown;
 } BsPlacement;
 
 /* Neighbours that are glued as one press before the final press. */
@@ -170,6 +183,7 @@ typedef struct
 {
   int first;                    /* place of the first lamination in the order */
   int count;                    /* at least 2 */
+  GRefString *unknown;
 } BsPack;
 
 typedef struct

@@ -21,12 +21,14 @@ typedef struct
 /* Thickness after flattening: the largest slab that fits between the faces as built. */
 typedef struct
 {
-  double thickness;      /* mm, allowances taken off; NAN for an empty slab */
+  double thickness;      /* mm along z, allowances taken off; 0 when nothing would be left; NAN for an
+                          * empty slab or a lamination without a size */
   double slope_x;        /* of its underside: z = slope_x x + slope_y y + offset */
   double slope_y;
   double offset;
   double top_least, top_most;             /* mm that come off the top, allowance included: least */
   double underside_least, underside_most; /* and most anywhere; likewise off the underside */
+  double gap;            /* the thickest slab is not thicker by more than this, mm: rounding */
   guint n_touches;
   BsTouch touches[BS_MAX_TOUCHES];
 } BsFlattenResult;
@@ -47,14 +49,20 @@ typedef struct
   double caul_thickness; /* mm, of the cauls counted on, 0: none */
   double head_width;     /* mm, of the narrowest clamp counted on */
   double reached_mpa;    /* mean pressure that the clamps owned give, at most */
-  GArray *positions;     /* double: x of each clamp from the left end, mm */
+  double head_stress_mpa; /* greatest on the outer laminations under a head or caul; NAN: no clamps */
+  double head_strength_mpa; /* what they bear across the grain; NAN: a wood is unknown */
+  GArray *positions;     /* double: x of each clamp from the left end, mm; as many as are needed, or
+                          * all that fit when those cover the length; every other one above the slab */
 } BsClampRule;
 
-/* Assembly times of the whole slab as one press, alternately spreading and placing. */
+/* Assembly times of one press, alternately spreading and placing: of the whole slab or, when the plan
+ * has packs, of the press that takes longest. */
 typedef struct
 {
+  int n_joints;          /* glue lines in this press, */
+  double area;           /* mm2, and their areas together */
   double total_s;        /* first glue spread to last clamp tight: the first joint's */
-  double open_s;         /* spread to contact, of one joint */
+  double open_s;         /* spread to contact, of the joint that takes longest */
   double closed_s;       /* contact to pressure, of the first joint */
   double limit_s;        /* total assembly time allowed, at the shop's climate */
   double open_limit_s;

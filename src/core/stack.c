@@ -90,6 +90,32 @@ bs_stack_free (BsStack *self)
   g_free (self);
 }
 
+double
+bs_stack_glue_area (const BsStack *self, guint place)
+{
+  g_return_val_if_fail (place + 1 < self->n, 0.0);
+
+  const BsPlaced *a = &self->placed[place];
+  const BsPlaced *b = a + 1;
+  double length = fmin (a->x + a->length, b->x + b->length) - fmax (a->x, b->x);
+  double height = fmin (a->height_left + a->height_right, b->height_left + b->height_right) / 2.0;
+  return fmax (length, 0.0) * fmax (height, 0.0);
+}
+
+double
+bs_stack_covered_length (const BsStack *self)
+{
+  double from = 0.0;
+  double to = self->length;
+
+  for (guint i = 0; i < self->n; i++)
+    {
+      from = fmax (from, self->placed[i].x);
+      to = fmin (to, self->placed[i].x + self->placed[i].length);
+    }
+  return fmax (to - from, 0.0);
+}
+
 static void
 turn_interval (double *from, double *to, double size)
 {

@@ -39,6 +39,13 @@ typedef struct
 BsStack *bs_stack_new (const BsPlan *plan);
 void bs_stack_free (BsStack *self);
 
+/* Area (mm2) of the glue line between a place and the next: length that both cover x lesser mean
+ * height. */
+double bs_stack_glue_area (const BsStack *self, guint place);
+
+/* Length (mm) along which every lamination lies; 0 when there is none. */
+double bs_stack_covered_length (const BsStack *self);
+
 /* A defect's extent in the slab's frame: the face of the slab (BS_FACE_TOP: show face, BS_FACE_LEFT:
  * towards the front) and its rectangle on it; across runs along z on left and right faces and along y
  * (from the slab's front) on top and underside. */

@@ -43,7 +43,8 @@ draw_signs (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, const BsP
   BsColor patch = bs_palette_wood (palette, placed->wood, lamination->lightness);
   BsLettering style = { .size = bs_scale_get_label_size (scale), .is_bold = TRUE };
   double sign = MIN (MIN (0.62 * scale->text_size, 0.6 * width), height / 6.0);
-  double edge = 0.5 * sign + MIN (3.0 * scale->hairline, 0.5 * sign);
+  /* Far enough in to stay clear of the finished face. */
+  double edge = 0.5 * sign + MAX (0.06 * height, 0.5 * scale->hairline);
   gboolean is_up = bs_orientation_sign_z (placed->orientation) > 0;
   double label_room = height - 2.0 * (edge + 0.55 * sign);
   double finding = MIN (MIN (0.85 * scale->text_size, 0.8 * width), 0.22 * height);

@@ -234,17 +234,14 @@ bs_grain_draw_end (const BsGrain *self, cairo_t *cr, const BsGrainStyle *style)
 }
 
 /* Where the ring of radius r cuts the face at x, on one side of the pith; FALSE where it does not
- * come up to the face. */
+ * come up to the face. Both sides wave alike, so that they meet. */
 static gboolean
 cut_face (const BsGrain *self, double r, double x, double z, int side, double *y)
 {
   double up = z - pith_z_at (self, x);
-  double across = r * r - up * up;
-  double guess, out;
+  double out = r + wave (self, x, self->pith_y, r);
+  double across = out * out - up * up;
 
-  guess = pith_y_at (self, x) + side * sqrt (MAX (across, 0.0));
-  out = r + wave (self, x, guess, r);
-  across = out * out - up * up;
   *y = pith_y_at (self, x) + side * sqrt (MAX (across, 0.0));
   return across > 0.0;
 }

@@ -4,6 +4,20 @@
 
 #include <math.h>
 
+/* Advances that are not rounded to pixels, so that text is as wide on paper as where it was
+ * measured. */
+static void
+unhint (PangoLayout *layout)
+{
+  PangoContext *context = pango_layout_get_context (layout);
+  cairo_font_options_t *options = cairo_font_options_create ();
+
+  cairo_font_options_set_hint_metrics (options, CAIRO_HINT_METRICS_OFF);
+  pango_cairo_context_set_font_options (context, options);
+  cairo_font_options_destroy (options);
+  pango_layout_context_changed (layout);
+}
+
 PangoLayout *
 bs_lettering_layout (cairo_t *cr, const char *text, const BsLettering *style)
 {
@@ -11,6 +25,7 @@ bs_lettering_layout (cairo_t *cr, const char *text, const BsLettering *style)
   PangoFontDescription *font = pango_font_description_new ();
   PangoAttrList *attributes = pango_attr_list_new ();
 
+  unhint (layout);
   pango_font_description_set_family_static (font, "Sans");
   pango_font_description_set_absolute_size (font, style->size * PANGO_SCALE);
   if (style->is_bold)

@@ -72,10 +72,8 @@ divide (double room, double size)
 #define LETTER_WIDTH 0.72
 #define LEAST_LABEL 0.6
 
-/* The size at which every label fits its lamination; no smaller than can be read, for then it is
- * better that some stand along their lamination, or are left out. */
-static double
-find_label_size (const BsStack *stack, double per_mm, double text_size)
+double
+bs_scale_find_label_size (const BsStack *stack, double per_mm, double text_size)
 {
   double size = text_size;
 
@@ -106,7 +104,7 @@ bs_scale_fit (BsScale *section, BsScale *face, const BsStack *stack, double widt
     .per_mm_across = per_mm,
     .hairline = hairline,
     .text_size = text_size,
-    .label_size = find_label_size (stack, per_mm, text_size),
+    .label_size = bs_scale_find_label_size (stack, per_mm, text_size),
   };
   if (isfinite (stack->width))
     section->left += 0.5 * (across - stack->width * per_mm);

@@ -38,6 +38,10 @@ int bs_scale_find_place (const BsScale *self, const BsStack *stack, double devic
 /* Where a new place would be if the middle of something held were at this device position: 0 to n. */
 int bs_scale_find_gap (const BsScale *self, const BsStack *stack, double device);
 
+/* The size, at most text_size, at which every label fits its lamination. No smaller than can be read, for
+ * then it is better that some stand along their lamination, or are left out. */
+double bs_scale_find_label_size (const BsStack *stack, double per_mm, double text_size);
+
 /* Lays the section and, under it, the face out in an area whose top left corner is the origin, with
  * room for dimensions around the section and for the tape beside the face. The section is as large as
  * the area's width and two fifths of its height allow; the face takes the rest, and its length is drawn

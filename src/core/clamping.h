@@ -1,0 +1,23 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "core/results.h"
+
+G_BEGIN_DECLS
+
+/* Clamps by the rules that are worked by hand: docs/models.md, Hand rules for clamps. */
+
+/* Recommended pressure (MPa) for the woods and the adhesive of a stack, and the ends of the range
+ * that it is the middle of. All NAN when no wood is known. */
+typedef struct
+{
+  double low, usual, high;
+} BsPressureRange;
+
+BsPressureRange bs_clamping_pressure (const BsStack *stack);
+
+/* Fills a rule whose positions are an empty array. */
+void bs_clamping_rule (const BsStack *stack, BsClampRule *rule);
+
+G_END_DECLS
