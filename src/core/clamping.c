@@ -46,7 +46,7 @@ bs_clamping_pressure (const BsStack *stack)
         weakest = fmin (weakest, stack->placed[i].wood->comp_perp_mpa);
       }
   if (isnan (densest))
-    return (BsPressureRange){ NAN, NAN, NAN };
+    return (BsPressureRange){ NAN, NAN };
 
   const DensityBand *band = bands;
   while (densest >= band->sg_below)
@@ -54,7 +54,6 @@ bs_clamping_pressure (const BsStack *stack)
   double most = MOST_OF_STRENGTH * weakest;
   return (BsPressureRange){
     .low = fmin (interpolate (adhesive, band->low), most),
-    .usual = fmin (interpolate (adhesive, (band->low + band->high) / 2.0), most),
     .high = fmin (interpolate (adhesive, band->high), most),
   };
 }
@@ -262,7 +261,7 @@ bs_clamping_rule (const BsStack *stack, BsClampRule *rule)
   const BsCaulKind *caul = choose_caul (stack);
   rule->caul_thickness = caul != NULL ? caul->thickness : 0.0;
   rule->reach_needed += 2.0 * rule->caul_thickness;
-  rule->pressure_mpa = bs_clamping_pressure (stack).usual;
+  rule->pressure_mpa = bs_clamping_pressure (stack).low;
   rule->force_n = rule->pressure_mpa * rule->area;
   count_clamps (stack, caul, rule);
   if (rule->area > 0.0)

@@ -8,11 +8,10 @@ G_BEGIN_DECLS
 
 /* Clamps by the rules that are worked by hand: docs/models.md, Hand rules for clamps. */
 
-/* Recommended pressure (MPa) for the woods and the adhesive of a stack, and the ends of the range
- * that it is the middle of. All NAN when no wood is known. */
+/* Pressure (MPa) recommended for the woods and the adhesive of a stack. NAN when no wood is known. */
 typedef struct
 {
-  double low, usual, high;
+  double low, high;
 } BsPressureRange;
 
 BsPressureRange bs_clamping_pressure (const BsStack *stack);

@@ -107,24 +107,24 @@ explain_force (BsResults *self)
     }
   bs_working_init (
       why, N_ ("Pressing force"),
-      N_ ("What presses the largest glue line with the pressure recommended for this wood and this "
-          "adhesive. All clamps together carry it, whatever the number of laminations. Force spent "
+      N_ ("What presses the largest glue line with the least pressure recommended for this wood "
+          "and "
+          "this adhesive. All clamps together carry it, whatever the number of laminations. Force "
+          "spent "
           "on pulling bowed laminations straight is not counted."),
       "F = p A", BS_QUANTITY_FORCE,
       N_ ("The recommended pressure is a range; never above half of what the wood bears across the "
           "grain. Hand clamps often cannot reach it."));
   why->value = self->clamps.force_n;
-  why->low = range.low * self->clamps.area;
+  why->low = self->clamps.force_n;
   why->high = range.high * self->clamps.area;
 
-  bs_working_add (why, N_ ("recommended pressure, middle of the range"), "p",
+  bs_working_add (why, N_ ("recommended pressure for this density, from"), "p",
                   self->clamps.pressure_mpa, BS_QUANTITY_PRESSURE, DENSITY_SOURCE);
   bs_working_add (why, N_ ("area of the largest glue line"), "A", self->clamps.area,
                   BS_QUANTITY_AREA, NULL);
-  bs_working_add (why, N_ ("range for this density, from"), "", range.low, BS_QUANTITY_PRESSURE,
-                  DENSITY_SOURCE);
-  bs_working_add (why, N_ ("range for this density, to"), "", range.high, BS_QUANTITY_PRESSURE,
-                  DENSITY_SOURCE);
+  bs_working_add (why, N_ ("recommended pressure for this density, to"), "", range.high,
+                  BS_QUANTITY_PRESSURE, DENSITY_SOURCE);
   bs_working_add (why, N_ ("range of the adhesive, from"), "", adhesive->min_pressure_mpa,
                   BS_QUANTITY_PRESSURE, adhesive->source);
   bs_working_add (why, N_ ("range of the adhesive, to"), "", adhesive->max_pressure_mpa,
@@ -277,10 +277,10 @@ explain_mass (BsResults *self)
                   HANDBOOK_4);
   bs_working_add (why, N_ ("specific gravity of the densest wood, at 12 % moisture"), "G",
                   find_densest (self->stack), BS_QUANTITY_RATIO, N_ ("the plan's table of woods"));
-  bs_working_add (why, N_ ("moisture where it will live, driest"), "M", self->emc_low_pct,
+  bs_working_add (why, N_ ("moisture where it will live, driest"), "", self->emc_low_pct,
                   BS_QUANTITY_PERCENT,
                   "Wood Handbook FPL-GTR-190 (2010), equation 4-5 (from memory)");
-  bs_working_add (why, N_ ("moisture where it will live, dampest"), "M", self->emc_high_pct,
+  bs_working_add (why, N_ ("moisture where it will live, dampest"), "", self->emc_high_pct,
                   BS_QUANTITY_PERCENT,
                   "Wood Handbook FPL-GTR-190 (2010), equation 4-5 (from memory)");
 }

@@ -54,6 +54,8 @@ check_sizes (Search *search)
 {
   const BsSlab *slab = &search->plan->slab;
 
+  if (search->stack->n == 0)
+    return;
   check_size (search, BS_FINDING_THIN, search->results->flatten.thickness, slab->thickness);
   check_size (search, BS_FINDING_NARROW, search->stack->width, slab->width);
   check_size (search, BS_FINDING_SHORT, bs_stack_covered_length (search->stack), slab->length);
@@ -208,6 +210,8 @@ check_clamps (Search *search)
   const BsClampRule *rule = &search->results->clamps;
   int covering = MAX (rule->n_by_spacing, 2);
 
+  if (search->stack->n < 2)
+    return;
   check_reach (search);
   if (rule->n_fitting < covering)
     add (search, BS_FINDING_CLAMPS_MISSING, BS_SEVERITY_STOP, -1, covering, rule->n_fitting);

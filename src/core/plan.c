@@ -77,8 +77,8 @@ set_shop_defaults (BsShop *shop)
 static void
 set_adhesive_defaults (BsAdhesive *adhesive)
 {
-  bs_text_set (&adhesive->id, "pva_d3");
-  bs_text_set (&adhesive->name, "PVA, cross-linking, D3");
+  bs_text_set (&adhesive->id, "pva-d3");
+  bs_text_set (&adhesive->name, "Cross-linking PVA, D3");
   bs_text_set (&adhesive->source, "EN 204 class D3, usual ranges, from memory");
   adhesive->open_s = 5.0 * 60.0;
   adhesive->total_s = 10.0 * 60.0;

@@ -37,7 +37,7 @@ typedef struct
 typedef struct
 {
   double area;           /* mm2, largest glue line */
-  double pressure_mpa;   /* recommended for this wood and adhesive */
+  double pressure_mpa;   /* the least that is recommended for this wood and adhesive */
   double force_n;        /* needed in all = pressure x area */
   double spacing;        /* mm, greatest between clamps by the 45 degree rule; NAN: no clamps owned */
   int n_by_force;

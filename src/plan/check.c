@@ -3,6 +3,7 @@
 #include "plan/check.h"
 
 #include "config.h"
+#include "core/limits.h"
 #include "plan/document.h"
 
 #include <glib/gi18n-lib.h>
@@ -38,7 +39,7 @@ fail_text (Check *self, const char *expected, const char *value, const char *whe
 
   g_set_error (self->error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_VALUE,
                /* Translators: the place in a file, the text that stands there, what should. */
-               _("%s is the text “%s” where %s is expected; correct it"), where, value, expected);
+               _ ("%s is the text “%s” where %s is expected; correct it"), where, value, expected);
   return FALSE;
 }
 
@@ -53,7 +54,7 @@ fail_number (Check *self, const char *expected, double value, const char *where_
 
   g_set_error (self->error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_VALUE,
                /* Translators: the place in a file, what stands there, what should. */
-               _("%s is %s where %s is expected; correct it"), where,
+               _ ("%s is %s where %s is expected; correct it"), where,
                g_ascii_formatd (digits, sizeof digits, "%.10g", value), expected);
   return FALSE;
 }
@@ -66,7 +67,7 @@ check_ids (Check *self, const GPtrArray *parts, GHashTable *ids, const char *key
     {
       char *id = *(char **)parts->pdata[i];
       if (!g_hash_table_add (ids, id))
-        return fail_text (self, _("an id that no other one has"), id, "%s[%u].id", key, i);
+        return fail_text (self, _ ("an id that no other one has"), id, "%s[%u].id", key, i);
     }
   return TRUE;
 }
@@ -85,9 +86,11 @@ check_currency (Check *self)
 
   for (guint i = 0; i < 3; i++)
     if (!g_ascii_isupper (code[i]))
-      return fail_text (self, _("a currency of three capital letters like “EUR”"), code, "currency");
+      return fail_text (self, _ ("a currency of three capital letters like “EUR”"), code,
+                        "currency");
   return code[3] == '\0'
-         || fail_text (self, _("a currency of three capital letters like “EUR”"), code, "currency");
+         || fail_text (self, _ ("a currency of three capital letters like “EUR”"), code,
+                       "currency");
 }
 
 static gboolean
@@ -96,10 +99,10 @@ check_adhesive (Check *self)
   const BsAdhesive *adhesive = &self->plan->adhesive;
 
   if (adhesive->total_s < adhesive->open_s)
-    return fail_number (self, _("a time not shorter than open_s"), adhesive->total_s,
+    return fail_number (self, _ ("a time not shorter than open_s"), adhesive->total_s,
                         "adhesive.total_s");
   if (adhesive->max_pressure_mpa < adhesive->min_pressure_mpa)
-    return fail_number (self, _("a pressure not below min_pressure_MPa"),
+    return fail_number (self, _ ("a pressure not below min_pressure_MPa"),
                         adhesive->max_pressure_mpa, "adhesive.max_pressure_MPa");
   return TRUE;
 }
@@ -113,30 +116,36 @@ check_boards (Check *self)
     {
       const BsBoard *board = boards->pdata[i];
       if (board->wood != NULL && !g_hash_table_contains (self->woods, board->wood))
-        return fail_text (self, _("the id of one of the woods"), board->wood, "boards[%u].wood", i);
+        return fail_text (self, _ ("the id of one of the woods"), board->wood, "boards[%u].wood",
+                          i);
     }
   return TRUE;
+}
+
+double
+bs_check_breadth (const BsLamination *lamination, BsFace face)
+{
+  if (face == BS_FACE_TOP || face == BS_FACE_UNDERSIDE)
+    return lamination->thickness;
+  return lamination->height + MAX (0.0, lamination->taper);
 }
 
 static gboolean
 check_defect (Check *self, const BsLamination *lamination, guint i, guint j)
 {
   const BsDefect *defect = &g_array_index (lamination->defects, BsDefect, j);
-  const gboolean is_upright = defect->face == BS_FACE_LEFT || defect->face == BS_FACE_RIGHT;
-  const double across = is_upright ? lamination->height + MAX (0.0, lamination->taper)
-                                   : lamination->thickness;
 
   if (defect->x_to > lamination->length)
-    return fail_number (self, _("a place within the lamination's length"), defect->x_to,
+    return fail_number (self, _ ("a place within the lamination's length"), defect->x_to,
                         "laminations[%u].defects[%u].x_to_mm", i, j);
   if (defect->x_from > defect->x_to)
-    return fail_number (self, _("a place not beyond x_to_mm"), defect->x_from,
+    return fail_number (self, _ ("a place not beyond x_to_mm"), defect->x_from,
                         "laminations[%u].defects[%u].x_from_mm", i, j);
-  if (defect->across_to > across)
-    return fail_number (self, _("a place within the face"), defect->across_to,
+  if (defect->across_to > bs_check_breadth (lamination, defect->face))
+    return fail_number (self, _ ("a place within the face"), defect->across_to,
                         "laminations[%u].defects[%u].across_to_mm", i, j);
   if (defect->across_from > defect->across_to)
-    return fail_number (self, _("a place not beyond across_to_mm"), defect->across_from,
+    return fail_number (self, _ ("a place not beyond across_to_mm"), defect->across_from,
                         "laminations[%u].defects[%u].across_from_mm", i, j);
   return TRUE;
 }
@@ -147,13 +156,13 @@ check_lamination (Check *self, guint i)
   const BsLamination *lamination = self->plan->laminations->pdata[i];
 
   if (lamination->wood != NULL && !g_hash_table_contains (self->woods, lamination->wood))
-    return fail_text (self, _("the id of one of the woods"), lamination->wood,
+    return fail_text (self, _ ("the id of one of the woods"), lamination->wood,
                       "laminations[%u].wood", i);
   if (lamination->board != NULL && !g_hash_table_contains (self->boards, lamination->board))
-    return fail_text (self, _("the id of one of the boards"), lamination->board,
+    return fail_text (self, _ ("the id of one of the boards"), lamination->board,
                       "laminations[%u].board", i);
-  if (lamination->height + lamination->taper <= 0.0)
-    return fail_number (self, _("a taper that leaves some height at the right end"),
+  if (lamination->height + lamination->taper < bs_limits.lamination_height.least)
+    return fail_number (self, _ ("a taper that leaves some height at the right end"),
                         lamination->taper, "laminations[%u].taper_mm", i);
   for (guint j = 0; j < lamination->defects->len; j++)
     if (!check_defect (self, lamination, i, j))
@@ -179,10 +188,10 @@ check_order (Check *self)
     {
       char *id = g_array_index (self->plan->order, BsPlacement, i).lamination;
       if (!g_hash_table_contains (self->laminations, id))
-        return fail_text (self, _("the id of one of the laminations"), id, "order[%u].lamination",
+        return fail_text (self, _ ("the id of one of the laminations"), id, "order[%u].lamination",
                           i);
       if (!g_hash_table_add (placed, id))
-        return fail_text (self, _("a lamination that is not in the order yet"), id,
+        return fail_text (self, _ ("a lamination that is not in the order yet"), id,
                           "order[%u].lamination", i);
     }
   return TRUE;
@@ -197,11 +206,11 @@ check_packs (Check *self)
     {
       const BsPack *pack = &g_array_index (self->plan->packs, BsPack, i);
       if (pack->first < end)
-        return fail_number (self, _("a place after the pack before it"), pack->first,
+        return fail_number (self, _ ("a place after the pack before it"), pack->first,
                             "packs[%u].first", i);
       end = pack->first + pack->count;
       if (end > (int)self->plan->order->len)
-        return fail_number (self, _("a number of laminations that the order has"), pack->count,
+        return fail_number (self, _ ("a number of laminations that the order has"), pack->count,
                             "packs[%u].count", i);
     }
   return TRUE;

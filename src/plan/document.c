@@ -1,5 +1,6 @@
 /* SPDX-FileCopyrightText: The Broadstave developers
  * SPDX-License-Identifier: GPL-3.0-or-later */
+#define _DEFAULT_SOURCE /* realpath () */
 #include "plan/document.h"
 
 #include "config.h"
@@ -14,7 +15,7 @@
 #include <stdlib.h>
 #include <string.h>
 
-G_DEFINE_QUARK (bs-document-error-quark, bs_document_error)
+G_DEFINE_QUARK (bs - document - error - quark, bs_document_error)
 
 static JsonObject *
 parse_object (const char *text, gsize length, GError **error)
@@ -27,7 +28,7 @@ parse_object (const char *text, gsize length, GError **error)
     return json_node_dup_object (root);
   if (root != NULL)
     g_set_error (error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_FORMAT,
-                 _("it holds no object in braces, as a plan does; is it the right file?"));
+                 _ ("it holds no object in braces, as a plan does; is it the right file?"));
   return NULL;
 }
 
@@ -42,7 +43,7 @@ check_format (JsonObject *object, GError **error)
       || g_strcmp0 (json_node_get_string (format), BS_FORMAT_NAME) != 0)
     {
       g_set_error (error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_FORMAT,
-                   _("its key “format” is not “%s”, as that of a plan is; is it the right file?"),
+                   _ ("its key “format” is not “%s”, as that of a plan is; is it the right file?"),
                    BS_FORMAT_NAME);
       return FALSE;
     }
@@ -50,15 +51,16 @@ check_format (JsonObject *object, GError **error)
       || json_node_get_value_type (version) != G_TYPE_INT64 || json_node_get_int (version) < 1)
     {
       g_set_error (error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_FORMAT,
-                   _("its key “version” is not a whole number from 1; correct it"));
+                   _ ("its key “version” is not a whole number from 1; correct it"));
       return FALSE;
     }
   if (json_node_get_int (version) > BS_FORMAT_VERSION)
     {
+      g_autofree char *found = g_strdup_printf ("%" G_GINT64_FORMAT, json_node_get_int (version));
       g_set_error (error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_FORMAT,
-                   _("it is a plan of version %" G_GINT64_FORMAT
-                     " where at most %d is known here; open it with a newer Broadstave"),
-                   json_node_get_int (version), BS_FORMAT_VERSION);
+                   _ ("it is a plan of version %s where at most %d is known here; open it with a "
+                      "newer Broadstave"),
+                   found, BS_FORMAT_VERSION);
       return FALSE;
     }
   json_object_remove_member (object, "format");
@@ -100,26 +102,26 @@ read_file (const char *filename, char **text, gsize *length, GError **error)
   if (g_stat (filename, &status) != 0)
     {
       g_set_error (error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_READ,
-                   _("the system says “%s”; check its name and that you may read it"),
+                   _ ("the system says “%s”; check its name and that you may read it"),
                    g_strerror (errno));
       return FALSE;
     }
   if (!S_ISREG (status.st_mode))
     {
       g_set_error (error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_READ,
-                   _("it is not a file; choose a plan file"));
+                   _ ("it is not a file; choose a plan file"));
       return FALSE;
     }
   if (status.st_size > BS_JSON_MAX_BYTES)
     {
       g_set_error (error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_READ,
-                   _("it holds more than %d MB; is it the right file?"), BS_JSON_MAX_BYTES >> 20);
+                   _ ("it holds more than %d MB; is it the right file?"), BS_JSON_MAX_BYTES >> 20);
       return FALSE;
     }
   if (!g_file_get_contents (filename, text, length, &reason))
     {
       g_set_error (error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_READ,
-                   _("the system says “%s”; check its name and that you may read it"),
+                   _ ("the system says “%s”; check its name and that you may read it"),
                    reason->message);
       return FALSE;
     }
@@ -139,7 +141,7 @@ bs_document_load (const char *filename, GError **error)
     {
       g_autofree char *name = g_filename_display_basename (filename);
       /* Translators: before the reason. */
-      g_prefix_error (error, _("Could not open %s: "), name);
+      g_prefix_error (error, _ ("Could not open %s: "), name);
     }
   return plan;
 }
@@ -179,8 +181,8 @@ bs_document_save (const BsPlan *plan, const char *filename, GError **error)
     {
       g_autofree char *name = g_filename_display_basename (filename);
       g_set_error (error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_READ,
-                   _("Could not save %s: the system says “%s”; the file is as it was, so save it "
-                     "in another place"),
+                   _ ("Could not save %s: the system says “%s”; the file is as it was, so save it "
+                      "in another place"),
                    name, reason->message);
     }
   return is_saved;

@@ -2,9 +2,12 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "plan/format.h"
 
-/* One row for each key: NUMBER ("length_mm", BsSlab, length, slab_length) reads the member `length` of
- * a BsSlab and accepts what bs_limits.slab_length does. A NEED_ row must be in the file. */
-#define ROW(name, type, member, is) .key = name, .kind = is, .offset = G_STRUCT_OFFSET (type, member)
+#include "core/plan.h"
+
+/* One row for each key: NUMBER ("length_mm", BsSlab, length, slab_length) reads the member `length`
+ * of a BsSlab and accepts what bs_limits.slab_length does. A NEED_ row must be in the file. */
+#define ROW(name, type, member, is)                                                                \
+  .key = name, .kind = is, .offset = G_STRUCT_OFFSET (type, member)
 #define LIMITED(name, type, member, is, range)                                                     \
   ROW (name, type, member, is), .limit = &bs_limits.range
 
@@ -70,16 +73,15 @@
   }
 
 #define UNKNOWN(type) .unknown = G_STRUCT_OFFSET (type, unknown)
-#define NEW_PART(function) .new_part = (gpointer (*) (const char *))(function)
+#define NEW_PART(function) .new_part = (gpointer (*) (const char *)) (function)
 
 static const char *const layup_names[] = { "on-edge", "on-flat", NULL };
 static const char *const flatten_names[] = { "hand", "sled", "planer", NULL };
 static const char *const unit_names[] = { "metric", "inch", NULL };
 static const char *const wood_kind_names[] = { "softwood", "hardwood", NULL };
 
-const char *const bs_defect_names[] = { "knot",        "check",   "wane", "stain",
-                                        "bark-pocket", "sapwood", "pith", "hole",
-                                        NULL };
+const char *const bs_defect_names[]
+    = { "knot", "check", "wane", "stain", "bark-pocket", "sapwood", "pith", "hole", NULL };
 const char *const bs_face_names[] = { "left", "right", "top", "underside", NULL };
 const char *const bs_orientation_names[]
     = { "as-marked", "over", "end-for-end", "over-and-end", NULL };
@@ -109,7 +111,7 @@ static const BsField slab_fields[] = {
   END,
 };
 
-static const BsShape slab_shape = { slab_fields, UNKNOWN (BsSlab) };
+const BsShape bs_slab_shape = { slab_fields, UNKNOWN (BsSlab) };
 
 static const BsField times_fields[] = {
   NUMBER ("spread_s_per_m2", BsHandTimes, spread_s_per_m2, spread_time),
@@ -135,7 +137,7 @@ static const BsField clamp_fields[] = {
   END,
 };
 
-static const BsShape clamp_shape
+const BsShape bs_clamp_shape
     = { clamp_fields, UNKNOWN (BsClampKind), NEW_PART (bs_clamp_kind_new) };
 
 static const BsField caul_fields[] = {
@@ -149,7 +151,7 @@ static const BsField caul_fields[] = {
   END,
 };
 
-static const BsShape caul_shape = { caul_fields, UNKNOWN (BsCaulKind), NEW_PART (bs_caul_kind_new) };
+const BsShape bs_caul_shape = { caul_fields, UNKNOWN (BsCaulKind), NEW_PART (bs_caul_kind_new) };
 
 static const BsField shop_fields[] = {
   OBJECT ("climate", BsShop, climate, climate_shape),
@@ -158,12 +160,12 @@ static const BsField shop_fields[] = {
   NUMBER ("jointer_width_mm", BsShop, jointer_width, jointer_width),
   NUMBER ("max_lift_kg", BsShop, max_lift_kg, max_lift),
   OBJECT ("times", BsShop, times, times_shape),
-  PARTS ("clamps", BsShop, clamps, clamp_shape, BS_MAX_KINDS),
-  PARTS ("cauls", BsShop, cauls, caul_shape, BS_MAX_KINDS),
+  PARTS ("clamps", BsShop, clamps, bs_clamp_shape, BS_MAX_KINDS),
+  PARTS ("cauls", BsShop, cauls, bs_caul_shape, BS_MAX_KINDS),
   END,
 };
 
-static const BsShape shop_shape = { shop_fields, UNKNOWN (BsShop) };
+const BsShape bs_shop_shape = { shop_fields, UNKNOWN (BsShop) };
 
 static const BsField adhesive_fields[] = {
   TEXT ("id", BsAdhesive, id),
@@ -182,7 +184,7 @@ static const BsField adhesive_fields[] = {
   END,
 };
 
-static const BsShape adhesive_shape = { adhesive_fields, UNKNOWN (BsAdhesive) };
+const BsShape bs_adhesive_shape = { adhesive_fields, UNKNOWN (BsAdhesive) };
 
 static const BsField wood_fields[] = {
   NEED_TEXT ("id", BsWood, id),
@@ -216,7 +218,7 @@ static const BsField board_fields[] = {
   END,
 };
 
-static const BsShape board_shape = { board_fields, UNKNOWN (BsBoard), NEW_PART (bs_board_new) };
+const BsShape bs_board_shape = { board_fields, UNKNOWN (BsBoard), NEW_PART (bs_board_new) };
 
 static const BsField defect_fields[] = {
   NEED_CHOICE ("kind", BsDefect, kind, bs_defect_names),
@@ -255,7 +257,7 @@ static const BsField lamination_fields[] = {
   END,
 };
 
-static const BsShape lamination_shape
+const BsShape bs_lamination_shape
     = { lamination_fields, UNKNOWN (BsLamination), NEW_PART (bs_lamination_new) };
 
 static const BsField placement_fields[] = {
@@ -281,12 +283,12 @@ static const BsField plan_fields[] = {
   TEXT ("note", BsPlan, note),
   CHOICE ("units", BsPlan, units, unit_names),
   TEXT ("currency", BsPlan, currency),
-  NEED_OBJECT ("slab", BsPlan, slab, slab_shape),
-  OBJECT ("shop", BsPlan, shop, shop_shape),
-  OBJECT ("adhesive", BsPlan, adhesive, adhesive_shape),
+  NEED_OBJECT ("slab", BsPlan, slab, bs_slab_shape),
+  OBJECT ("shop", BsPlan, shop, bs_shop_shape),
+  OBJECT ("adhesive", BsPlan, adhesive, bs_adhesive_shape),
   PARTS ("woods", BsPlan, woods, bs_wood_shape, BS_MAX_WOODS),
-  PARTS ("boards", BsPlan, boards, board_shape, BS_MAX_BOARDS),
-  PARTS ("laminations", BsPlan, laminations, lamination_shape, BS_MAX_LAMINATIONS),
+  PARTS ("boards", BsPlan, boards, bs_board_shape, BS_MAX_BOARDS),
+  PARTS ("laminations", BsPlan, laminations, bs_lamination_shape, BS_MAX_LAMINATIONS),
   VALUES ("order", BsPlan, order, placement_shape, BS_MAX_LAMINATIONS),
   VALUES ("packs", BsPlan, packs, pack_shape, BS_MAX_LAMINATIONS),
   END,

@@ -27,17 +27,17 @@ static char *
 describe_found (const Checker *self)
 {
   if (*self->at == '\0')
-    return g_strdup (_("the end of the file"));
+    return g_strdup (_ ("the end of the file"));
 
   const gunichar first = g_utf8_get_char (self->at);
   if (!g_unichar_isprint (first))
-    return g_strdup_printf (_("the character U+%04X"), first);
+    return g_strdup_printf (_ ("the character U+%04X"), first);
 
   const char *end = g_utf8_next_char (self->at);
   while (end - self->at < 16 && (g_ascii_isalnum (*end) || *end == '.' || *end == '_'))
     end++;
   g_autofree char *token = g_strndup (self->at, (gsize)(end - self->at));
-  return g_strdup_printf (_("“%s”"), token);
+  return g_strdup_printf (_ ("“%s”"), token);
 }
 
 static gboolean
@@ -47,8 +47,8 @@ fail_expected (Checker *self, const char *expected)
 
   g_set_error (self->error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_SYNTAX,
                /* Translators: the line of a file, what stands there, what should. */
-               _("line %u has %s where %s is expected; correct it in a text editor or take an "
-                 "earlier copy of the file"),
+               _ ("line %u has %s where %s is expected; correct it in a text editor or take an "
+                  "earlier copy of the file"),
                self->line, found, expected);
   return FALSE;
 }
@@ -84,13 +84,14 @@ read_code_unit (Checker *self, gunichar *unit)
     {
       const int digit = g_ascii_xdigit_value (*self->at);
       if (digit < 0)
-        return fail_expected (self, _("a hexadecimal digit after \\u"));
+        return fail_expected (self, _ ("a hexadecimal digit after \\u"));
       *unit = *unit * 16 + (gunichar)digit;
     }
   return TRUE;
 }
 
-/* A character given by number: a high surrogate needs its low one; NUL would end a C string early. */
+/* A character given by number: a high surrogate needs its low one; NUL would end a C string early.
+ */
 static gboolean
 read_code_point (Checker *self, GString *value)
 {
@@ -111,7 +112,7 @@ read_code_point (Checker *self, GString *value)
   if (point == 0 || (point >= 0xD800 && point <= 0xDFFF))
     {
       self->at = start;
-      return fail_expected (self, _("the number of a character after \\u"));
+      return fail_expected (self, _ ("the number of a character after \\u"));
     }
   g_string_append_unichar (value, point);
   return TRUE;
@@ -130,7 +131,7 @@ read_escape (Checker *self, GString *value)
     }
   const char *name = *self->at != '\0' ? strchr (names, *self->at) : NULL;
   if (name == NULL)
-    return fail_expected (self, _("one of \" \\ / b f n r t u after a backslash"));
+    return fail_expected (self, _ ("one of \" \\ / b f n r t u after a backslash"));
   g_string_append_c (value, meant[name - names]);
   self->at++;
   return TRUE;
@@ -150,7 +151,7 @@ read_string (Checker *self, GString *value)
             return FALSE;
         }
       else if ((guchar)*self->at < 0x20)
-        return fail_expected (self, _("a double quote that ends the text"));
+        return fail_expected (self, _ ("a double quote that ends the text"));
       else
         g_string_append_c (value, *self->at++);
     }
@@ -162,7 +163,7 @@ static gboolean
 check_digits (Checker *self)
 {
   if (!g_ascii_isdigit (*self->at))
-    return fail_expected (self, _("a digit"));
+    return fail_expected (self, _ ("a digit"));
   while (g_ascii_isdigit (*self->at))
     self->at++;
   return TRUE;
@@ -177,7 +178,7 @@ check_number (Checker *self)
   if (*self->at == '-')
     self->at++;
   if (self->at[0] == '0' && g_ascii_isalnum (self->at[1]) && (self->at[1] | 0x20) != 'e')
-    return fail_expected (self, _("a decimal number without a leading zero"));
+    return fail_expected (self, _ ("a decimal number without a leading zero"));
   if (!check_digits (self))
     return FALSE;
   if (*self->at == '.')
@@ -203,7 +204,7 @@ check_number (Checker *self)
   if ((is_whole && errno == ERANGE) || !isfinite (g_ascii_strtod (start, NULL)))
     {
       self->at = start;
-      return fail_expected (self, _("a number small enough to be kept"));
+      return fail_expected (self, _ ("a number small enough to be kept"));
     }
   return TRUE;
 }
@@ -215,7 +216,7 @@ check_members (Checker *self, GHashTable *keys, GString *key)
     {
       skip_space (self);
       if (*self->at != '"')
-        return fail_expected (self, _("a key in double quotes"));
+        return fail_expected (self, _ ("a key in double quotes"));
 
       const char *start = self->at;
       g_string_truncate (key, 0);
@@ -224,14 +225,14 @@ check_members (Checker *self, GHashTable *keys, GString *key)
       if (!g_hash_table_add (keys, g_strdup (key->str)))
         {
           self->at = start + 1;
-          return fail_expected (self, _("a key that the object does not have yet"));
+          return fail_expected (self, _ ("a key that the object does not have yet"));
         }
-      if (!check_char (self, ':', _("a colon after the key")) || !check_value (self))
+      if (!check_char (self, ':', _ ("a colon after the key")) || !check_value (self))
         return FALSE;
       skip_space (self);
     }
   while (*self->at == ',' && self->at++);
-  return check_char (self, '}', _("a comma or a closing brace"));
+  return check_char (self, '}', _ ("a comma or a closing brace"));
 }
 
 static gboolean
@@ -266,7 +267,7 @@ check_array (Checker *self)
       skip_space (self);
     }
   while (*self->at == ',' && self->at++);
-  return check_char (self, ']', _("a comma or a closing bracket"));
+  return check_char (self, ']', _ ("a comma or a closing bracket"));
 }
 
 static gboolean
@@ -280,15 +281,16 @@ check_word (Checker *self)
         self->at += strlen (words[i]);
         return TRUE;
       }
-  return fail_expected (self, _("a value (a text in double quotes, a number, true, false, a list or "
-                                "an object)"));
+  return fail_expected (self,
+                        _ ("a value (a text in double quotes, a number, true, false, a list or "
+                           "an object)"));
 }
 
 static gboolean
 check_container (Checker *self)
 {
   if (self->depth >= BS_JSON_MAX_DEPTH)
-    return fail_expected (self, _("no deeper nesting than 64 levels"));
+    return fail_expected (self, _ ("no deeper nesting than 64 levels"));
   self->depth++;
   const gboolean is_good = *self->at == '{' ? check_object (self) : check_array (self);
   self->depth--;
@@ -318,8 +320,7 @@ bs_json_check (const char *text, gsize length, GError **error)
   if (length > BS_JSON_MAX_BYTES)
     {
       g_set_error (error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_SYNTAX,
-                   _("it holds more than %d MB; is it the right file?"),
-                   BS_JSON_MAX_BYTES >> 20);
+                   _ ("it holds more than %d MB; is it the right file?"), BS_JSON_MAX_BYTES >> 20);
       return FALSE;
     }
   if (!g_utf8_validate_len (text, length, &bad))
@@ -327,10 +328,11 @@ bs_json_check (const char *text, gsize length, GError **error)
       guint line = 1;
       for (const char *p = text; p < bad; p++)
         line += *p == '\n';
-      g_set_error (error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_SYNTAX,
-                   _("line %u has a byte of value %d where text in UTF-8 is expected; is it the right "
-                     "file?"),
-                   line, (guchar)*bad);
+      g_set_error (
+          error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_SYNTAX,
+          _ ("line %u has a byte of value %d where text in UTF-8 is expected; is it the right "
+             "file?"),
+          line, (guchar)*bad);
       return FALSE;
     }
 
@@ -338,5 +340,5 @@ bs_json_check (const char *text, gsize length, GError **error)
   if (!check_value (&checker))
     return FALSE;
   skip_space (&checker);
-  return *checker.at == '\0' || fail_expected (&checker, _("the end of the file"));
+  return *checker.at == '\0' || fail_expected (&checker, _ ("the end of the file"));
 }

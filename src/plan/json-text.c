@@ -192,8 +192,7 @@ new_number (double value)
   const double largest_exact = 9007199254740992.0; /* 2^53 */
   JsonNode *node = json_node_alloc ();
 
-  if (!signbit (value) == !(value < 0.0) && fabs (value) <= largest_exact
-      && floor (value) >= value)
+  if (!signbit (value) == !(value < 0.0) && fabs (value) <= largest_exact && floor (value) >= value)
     return json_node_init_int (node, (gint64)value);
   return json_node_init_double (node, value);
 }

@@ -42,16 +42,16 @@ describe_found (JsonNode *node)
   if (JSON_NODE_HOLDS_NULL (node))
     return g_strdup ("null");
   if (JSON_NODE_HOLDS_OBJECT (node))
-    return g_strdup (_("an object"));
+    return g_strdup (_ ("an object"));
   if (JSON_NODE_HOLDS_ARRAY (node))
-    return g_strdup_printf (_("a list of %u"), json_array_get_length (json_node_get_array (node)));
+    return g_strdup_printf (_ ("a list of %u"), json_array_get_length (json_node_get_array (node)));
   if (json_node_get_value_type (node) == G_TYPE_BOOLEAN)
     return g_strdup (json_node_get_boolean (node) ? "true" : "false");
   if (json_node_get_value_type (node) == G_TYPE_STRING)
     {
       const char *value = json_node_get_string (node);
       g_autofree char *start = g_utf8_substring (value, 0, MIN (40, g_utf8_strlen (value, -1)));
-      return g_strdup_printf (_("the text “%s”"), start);
+      return g_strdup_printf (_ ("the text “%s”"), start);
     }
   return format_number (json_node_get_double (node));
 }
@@ -67,24 +67,23 @@ describe_expected (const BsField *field)
       {
         g_autofree char *least = format_number (field->limit->least);
         g_autofree char *most = format_number (field->limit->most);
-        return g_strdup_printf (field->kind == BS_FIELD_NUMBER
-                                    ? _("a number from %s to %s")
-                                    : _("a whole number from %s to %s"),
+        return g_strdup_printf (field->kind == BS_FIELD_NUMBER ? _ ("a number from %s to %s")
+                                                               : _ ("a whole number from %s to %s"),
                                 least, most);
       }
     case BS_FIELD_FLAG:
-      return g_strdup (_("true or false"));
+      return g_strdup (_ ("true or false"));
     case BS_FIELD_TEXT:
-      return g_strdup (field->is_required ? _("a text that is not empty") : _("a text"));
+      return g_strdup (field->is_required ? _ ("a text that is not empty") : _ ("a text"));
     case BS_FIELD_CHOICE:
       {
         g_autofree char *names = g_strjoinv ("”, “", (char **)field->choices);
-        return g_strdup_printf (_("one of “%s”"), names);
+        return g_strdup_printf (_ ("one of “%s”"), names);
       }
     case BS_FIELD_OBJECT:
-      return g_strdup (_("an object in braces"));
+      return g_strdup (_ ("an object in braces"));
     default:
-      return g_strdup_printf (_("a list of at most %u"), field->max_length);
+      return g_strdup_printf (_ ("a list of at most %u"), field->max_length);
     }
 }
 
@@ -99,13 +98,13 @@ fail_value (const BsField *field, JsonNode *node, const BsPath *path, GError **e
     {
       g_set_error (error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_VALUE,
                    /* Translators: the place in a file and what should stand there. */
-                   _("%s is missing where %s is expected; add it"), where, expected);
+                   _ ("%s is missing where %s is expected; add it"), where, expected);
       return FALSE;
     }
   g_autofree char *found = describe_found (node);
   g_set_error (error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_VALUE,
                /* Translators: the place in a file, what stands there, what should. */
-               _("%s is %s where %s is expected; correct it"), where, found, expected);
+               _ ("%s is %s where %s is expected; correct it"), where, found, expected);
   return FALSE;
 }
 
@@ -236,7 +235,7 @@ read_list (const BsField *field, JsonNode *node, gpointer list, const BsPath *pa
           g_autofree char *where = bs_path_to_string (&there);
           g_autofree char *found = describe_found (element);
           g_set_error (error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_VALUE,
-                       _("%s is %s where an object in braces is expected; correct it"), where,
+                       _ ("%s is %s where an object in braces is expected; correct it"), where,
                        found);
           return FALSE;
         }

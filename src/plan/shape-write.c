@@ -112,3 +112,14 @@ bs_shape_write (const BsShape *self, gconstpointer source)
     }
   return object;
 }
+
+gboolean
+bs_shape_equal (const BsShape *self, gconstpointer a, gconstpointer b)
+{
+  g_autoptr (JsonObject) first = bs_shape_write (self, a);
+  g_autoptr (JsonObject) second = bs_shape_write (self, b);
+  g_autofree char *first_text = bs_json_write (first);
+  g_autofree char *second_text = bs_json_write (second);
+
+  return g_str_equal (first_text, second_text);
+}

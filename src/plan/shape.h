@@ -8,8 +8,8 @@
 
 G_BEGIN_DECLS
 
-/* Structs of the plan as JSON objects, described by tables, so that what is read and what is written
- * cannot differ. The tables of the plan file are in plan/format.c. */
+/* Structs of the plan as JSON objects, described by tables, so that what is read and what is
+ * written cannot differ. The tables of the plan file are in plan/format.c. */
 
 typedef enum
 {
@@ -40,9 +40,9 @@ typedef struct
 
 struct _BsShape
 {
-  const BsField *fields;          /* in the order in which they are written; the last has no key */
-  gssize unknown;                 /* offset of a GRefString *; -1: the struct around keeps them */
-  gsize size;                     /* of a struct of a GArray */
+  const BsField *fields; /* in the order in which they are written; the last has no key */
+  gssize unknown;        /* offset of a GRefString *; -1: the struct around keeps them */
+  gsize size;            /* of a struct of a GArray */
   gpointer (*new_part) (const char *id); /* of a GPtrArray */
 };
 
@@ -58,13 +58,17 @@ typedef struct _BsPath
 /* "laminations[3].height_mm"; the caller's. */
 char *bs_path_to_string (const BsPath *self);
 
-/* Fills the struct at `target` from an object. Members that were understood are taken out of it; those
- * that are left are kept as the struct's unknown keys. FALSE (BS_DOCUMENT_ERROR_VALUE) at the first
- * member that is missing, of the wrong kind or out of range; the struct is then half filled. */
+/* Fills the struct at `target` from an object. Members that were understood are taken out of it;
+ * those that are left are kept as the struct's unknown keys. FALSE (BS_DOCUMENT_ERROR_VALUE) at the
+ * first member that is missing, of the wrong kind or out of range; the struct is then half filled.
+ */
 gboolean bs_shape_read (const BsShape *self, JsonObject *object, gpointer target,
                         const BsPath *path, GError **error);
 
 /* The opposite: a new object. */
 JsonObject *bs_shape_write (const BsShape *self, gconstpointer source);
+
+/* Whether two structs are written alike. */
+gboolean bs_shape_equal (const BsShape *self, gconstpointer a, gconstpointer b);
 
 G_END_DECLS

@@ -4,8 +4,8 @@
 
 #include "config.h"
 #include "core/text.h"
-#include "plan-tables.h"
 #include "plan/format.h"
+#include "plan/plan-tables.h"
 
 #include <glib/gi18n-lib.h>
 #include <math.h>
@@ -20,8 +20,8 @@ load_rows (const char *file, const char *list)
 {
   g_autofree char *path = g_strconcat ("/io/github/broadstave/Broadstave/tables/", file, NULL);
   g_autoptr (GError) error = NULL;
-  g_autoptr (GBytes) bytes
-      = g_resource_lookup_data (bs_tables_get_resource (), path, G_RESOURCE_LOOKUP_FLAGS_NONE, &error);
+  g_autoptr (GBytes) bytes = g_resource_lookup_data (bs_tables_get_resource (), path,
+                                                     G_RESOURCE_LOOKUP_FLAGS_NONE, &error);
   if (bytes == NULL)
     g_error ("%s: %s", file, error->message);
 
@@ -63,8 +63,7 @@ read_wood (JsonObject *row)
   const double density
       = json_object_get_double_member_with_default (row, "density_12_kg_per_m3", NAN);
 
-  wood->is_from_memory
-      = !is_all_verified (row, json_object_get_array_member (row, "verified"));
+  wood->is_from_memory = !is_all_verified (row, json_object_get_array_member (row, "verified"));
   if (!bs_shape_read (&bs_wood_shape, row, wood, &root, &error))
     g_error ("woods.json: %s: %s", wood->id, error->message);
   if (isnan (wood->sg_12))
@@ -100,8 +99,8 @@ get_most (JsonObject *row, const char *key)
   return json_array_get_double_element (json_object_get_array_member (row, key), 1);
 }
 
-/* Of each range the end that is safe to plan with: short times for assembly, a long one in the clamps, a
- * warm room, enough glue. */
+/* Of each range the end that is safe to plan with: short times for assembly, a long one in the
+ * clamps, a warm room, enough glue. */
 static BsAdhesive *
 read_adhesive (JsonObject *row)
 {
@@ -109,10 +108,10 @@ read_adhesive (JsonObject *row)
   const gboolean is_read
       = json_array_get_length (json_object_get_array_member (row, "verified")) > 0;
   /* Translators: after the citation of a table of figures. */
-  g_autofree char *source = g_strdup_printf (
-      is_read ? _("%s; usual range of the class, partly from memory")
-              : _("%s; usual range of the class, from memory"),
-      json_object_get_string_member (row, "source"));
+  g_autofree char *source
+      = g_strdup_printf (is_read ? _ ("%s; usual range of the class, partly from memory")
+                                 : _ ("%s; usual range of the class, from memory"),
+                         json_object_get_string_member (row, "source"));
 
   bs_text_set (&adhesive->id, json_object_get_string_member (row, "id"));
   bs_text_set (&adhesive->name, json_object_get_string_member (row, "name"));
