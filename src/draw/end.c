@@ -60,8 +60,8 @@ draw_signs (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, const BsP
                        is_stop ? &palette->stop : &palette->caution, &palette->ground);
     }
   if (lamination->label != NULL)
-    bs_mark_label (cr, lamination->label, &style, 0.0, -0.5 * (height + label_room), width,
-                   label_room, &text, &patch);
+    bs_mark_label (cr, lamination->label, &style, scale->labels_stand, 0.0,
+                   -0.5 * (height + label_room), width, label_room, &text, &patch);
 }
 
 void

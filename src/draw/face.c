@@ -117,8 +117,8 @@ draw_signs (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, const BsP
   if (length - 2.0 * below_bars < label_room + row)
     return;
   if (lamination->label != NULL)
-    bs_mark_label (cr, lamination->label, &style, 0.0, below_bars + row - late, width, label_room,
-                   &text, &patch);
+    bs_mark_label (cr, lamination->label, &style, scale->labels_stand, 0.0, below_bars + row - late,
+                   width, label_room, &text, &patch);
   if (placed->run_out_top != 0 && length - 2.0 * below_bars > label_room + row + arrow)
     draw_arrow (cr, placed, scale, width, below_bars + row + label_room, length - below_bars, arrow,
                 &text);

@@ -174,17 +174,17 @@ find_break (BsFlow *self, const Row *row, const char *text)
 }
 
 void
-bs_flow_add_text (BsFlow *self, const char *text, gboolean is_bold, BsFlowSign sign)
+bs_flow_add_text (BsFlow *self, const char *text, BsFlowStyle style, BsFlowSign sign)
 {
   self->head = -1;
   do
     {
       Row row = {
-        .cells = { { .width = 1.0, .is_bold = is_bold } },
+        .cells = { { .width = 1.0, .is_bold = style == BS_FLOW_TITLE } },
         .n_cells = 1,
         .size = self->text_size,
         .space = ROW_SPACE * self->text_size,
-        .stays_with_next = is_bold,
+        .stays_with_next = style != BS_FLOW_PLAIN,
         .sign = sign,
         .head = -1,
       };
@@ -320,7 +320,7 @@ draw_row (const BsFlow *self, const Row *row, cairo_t *cr)
   const BsPalette *paper = bs_palette_paper ();
   double indent = find_indent (self, row), room = self->column_width - indent;
 
-  if (row->sign != BS_FLOW_SIGN_NONE)
+  if (row->sign == BS_FLOW_SIGN_CAUTION || row->sign == BS_FLOW_SIGN_STOP)
     bs_mark_finding (cr, 0.6 * self->text_size, 0.65 * self->text_size, 1.1 * self->text_size,
                      row->sign == BS_FLOW_SIGN_STOP ? BS_SEVERITY_STOP : BS_SEVERITY_CAUTION,
                      &paper->ink, &paper->ground);

@@ -32,9 +32,9 @@ void bs_mark_run_out (cairo_t *cr, double x, double y, double length, double hea
                       double line_width, const BsColor *color);
 
 /* A label in the middle of a box, on a patch of the wood's tint: as large as style allows and the box
- * takes, upright or, in a narrow box, along it. Left out where less than seven tenths of the size fit.
- * Returns the height that it takes up in the box. */
-double bs_mark_label (cairo_t *cr, const char *label, const BsLettering *style, double x, double y,
-                      double width, double height, const BsColor *color, const BsColor *patch);
+ * takes, across the box or standing along it. Left out where less than seven tenths of the size fit. */
+void bs_mark_label (cairo_t *cr, const char *label, const BsLettering *style, gboolean is_standing,
+                    double x, double y, double width, double height, const BsColor *color,
+                    const BsColor *patch);
 
 G_END_DECLS

@@ -14,7 +14,7 @@ name_run_out (int run_out)
 {
   if (run_out == 0)
     return _ ("either way");
-  return run_out > 0 ? _ ("the right end") : _ ("the left end");
+  return run_out > 0 ? _ ("right end") : _ ("left end");
 }
 
 static const char *
@@ -31,12 +31,12 @@ static void
 add_order (BsFlow *flow, const BsResults *results)
 {
   static const BsFlowCell cells[] = {
-    { .from = 0.00, .width = 0.08, .is_right = TRUE },
-    { .from = 0.08, .width = 0.16, .is_bold = TRUE },
-    { .from = 0.24, .width = 0.30 },
-    { .from = 0.54, .width = 0.18 },
-    { .from = 0.72, .width = 0.13 },
-    { .from = 0.85, .width = 0.15, .is_right = TRUE },
+    { .from = 0.00, .width = 0.07, .is_right = TRUE },
+    { .from = 0.08, .width = 0.10, .is_bold = TRUE },
+    { .from = 0.18, .width = 0.43 },
+    { .from = 0.61, .width = 0.16 },
+    { .from = 0.77, .width = 0.11 },
+    { .from = 0.88, .width = 0.12, .is_right = TRUE },
   };
   const char *head[] = { C_ ("place in the order", "No."),
                          _ ("Label"),
@@ -176,14 +176,14 @@ static void
 add_findings (BsFlow *flow, const BsResults *results)
 {
   static const BsFlowSign signs[] = {
-    [BS_SEVERITY_NOTE] = BS_FLOW_SIGN_NONE,
+    [BS_SEVERITY_NOTE] = BS_FLOW_SIGN_BLANK,
     [BS_SEVERITY_CAUTION] = BS_FLOW_SIGN_CAUTION,
     [BS_SEVERITY_STOP] = BS_FLOW_SIGN_STOP,
   };
 
   bs_flow_add_heading (flow, _ ("Findings"));
   if (results->findings->len == 0)
-    bs_flow_add_text (flow, _ ("Nothing was found that speaks against this plan."), FALSE,
+    bs_flow_add_text (flow, _ ("Nothing was found that speaks against this plan."), BS_FLOW_PLAIN,
                       BS_FLOW_SIGN_NONE);
   for (guint i = 0; i < results->findings->len; i++)
     {
@@ -192,9 +192,9 @@ add_findings (BsFlow *flow, const BsResults *results)
       g_autofree char *reason = bs_words_finding_reason (finding, results);
       g_autofree char *remedy = bs_words_finding_remedy (finding, results);
 
-      bs_flow_add_text (flow, title, TRUE, signs[finding->severity]);
-      bs_flow_add_text (flow, reason, FALSE, BS_FLOW_SIGN_NONE);
-      bs_flow_add_text (flow, remedy, FALSE, BS_FLOW_SIGN_NONE);
+      bs_flow_add_text (flow, title, BS_FLOW_TITLE, signs[finding->severity]);
+      bs_flow_add_text (flow, reason, BS_FLOW_KEPT, BS_FLOW_SIGN_BLANK);
+      bs_flow_add_text (flow, remedy, BS_FLOW_PLAIN, BS_FLOW_SIGN_BLANK);
       bs_flow_add_space (flow);
     }
 }
@@ -207,7 +207,7 @@ add_cautions (BsFlow *flow, const BsResults *results)
   bs_flow_add_heading (flow, _ ("Before you start"));
   for (guint i = 0; cautions[i] != NULL; i++)
     {
-      bs_flow_add_text (flow, cautions[i], FALSE, BS_FLOW_SIGN_CAUTION);
+      bs_flow_add_text (flow, cautions[i], BS_FLOW_PLAIN, BS_FLOW_SIGN_CAUTION);
       bs_flow_add_space (flow);
     }
 }
@@ -231,7 +231,7 @@ add_working (BsFlow *flow, const BsWorking *working, BsUnitSystem units)
 
   bs_flow_add_heading (flow, working->title != NULL ? _ (working->title) : "");
   for (guint i = 0; lines[i] != NULL; i++)
-    bs_flow_add_text (flow, lines[i], FALSE, BS_FLOW_SIGN_NONE);
+    bs_flow_add_text (flow, lines[i], BS_FLOW_PLAIN, BS_FLOW_SIGN_NONE);
 }
 
 void
