@@ -56,15 +56,18 @@ options_parse (Options *self, char **arguments, GError **error)
   return g_option_context_parse_strv (context, &copy, error);
 }
 
+typedef struct
+{
+  guint major, minor, micro;
+} Version;
+
 static void
-print_library (const char *name, guint major, guint minor, guint micro, const char *built_with)
+print_library (const char *name, Version now, Version built)
 {
   /* Translators: a library, its version now, and the version that the program was built with. */
-  g_print (_ ("%s %u.%u.%u, built with %s\n"), name, major, minor, micro, built_with);
+  g_print (_ ("%s %u.%u.%u, built with %u.%u.%u\n"), name, now.major, now.minor, now.micro,
+           built.major, built.minor, built.micro);
 }
-
-#define VERSION_TEXT(major, minor, micro)                                                          \
-  G_STRINGIFY (major) "." G_STRINGIFY (minor) "." G_STRINGIFY (micro)
 
 static void
 print_version (void)
@@ -72,12 +75,14 @@ print_version (void)
   guint cairo = (guint)cairo_version ();
 
   g_print ("Broadstave %s\n", PACKAGE_VERSION);
-  print_library ("GTK", gtk_get_major_version (), gtk_get_minor_version (),
-                 gtk_get_micro_version (),
-                 VERSION_TEXT (GTK_MAJOR_VERSION, GTK_MINOR_VERSION, GTK_MICRO_VERSION));
-  print_library ("GLib", glib_major_version, glib_minor_version, glib_micro_version,
-                 VERSION_TEXT (GLIB_MAJOR_VERSION, GLIB_MINOR_VERSION, GLIB_MICRO_VERSION));
-  print_library ("Cairo", cairo / 10000, cairo / 100 % 100, cairo % 100, CAIRO_VERSION_STRING);
+  print_library (
+      "GTK",
+      (Version){ gtk_get_major_version (), gtk_get_minor_version (), gtk_get_micro_version () },
+      (Version){ GTK_MAJOR_VERSION, GTK_MINOR_VERSION, GTK_MICRO_VERSION });
+  print_library ("GLib", (Version){ glib_major_version, glib_minor_version, glib_micro_version },
+                 (Version){ GLIB_MAJOR_VERSION, GLIB_MINOR_VERSION, GLIB_MICRO_VERSION });
+  print_library ("Cairo", (Version){ cairo / 10000, cairo / 100 % 100, cairo % 100 },
+                 (Version){ CAIRO_VERSION_MAJOR, CAIRO_VERSION_MINOR, CAIRO_VERSION_MICRO });
 }
 
 static gboolean

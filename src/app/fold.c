@@ -2,10 +2,9 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/fold.h"
 
-/* The column's width, and the greatest part of the height that goes to the children under the main
- * one. */
+/* The column's width; and, folded, the part of the height that the last child gets. */
 #define COLUMN_WIDTH 300
-#define UNDER_SHARE 0.4
+#define SECOND_SHARE 0.2
 #define HAIRLINE_ALPHA 0.15f
 
 enum
@@ -58,15 +57,15 @@ bs_fold_measure (GtkWidget *widget, GtkOrientation orientation, int for_size, in
   int least[N_CHILDREN], wished[N_CHILDREN];
 
   for (int i = 0; i < N_CHILDREN; i++)
-    measure_child (self->children[i], orientation, -1, &least[i], &wished[i]);
+    measure_child (self->children[i], orientation, for_size, &least[i], &wished[i]);
   if (orientation == GTK_ORIENTATION_HORIZONTAL)
     {
-      *minimum = MAX (least[0], least[1] + least[2]);
+      *minimum = MAX (least[0], MAX (least[1], least[2]));
       *natural = MAX (*minimum, wished[0] + COLUMN_WIDTH);
     }
   else
     {
-      *minimum = least[0] + MAX (least[1], least[2]);
+      *minimum = least[0] + least[1] + least[2];
       *natural = MAX (*minimum, wished[0]);
     }
 }
@@ -99,15 +98,14 @@ allocate_column (BsFold *self, int width, int height)
 static void
 allocate_under (BsFold *self, int width, int height)
 {
-  int unused, least, least_second;
-  int half = width / 2;
+  int first, second, unused;
 
-  measure_child (self->children[1], GTK_ORIENTATION_VERTICAL, half, &least, &unused);
-  measure_child (self->children[2], GTK_ORIENTATION_VERTICAL, width - half, &least_second, &unused);
-  int under = MAX (MAX (least, least_second), MIN (unused, (int)(height * UNDER_SHARE)));
-  allocate_child (self->children[0], 0, 0, width, height - under);
-  allocate_child (self->children[1], 0, height - under, half, under);
-  allocate_child (self->children[2], half, height - under, width - half, under);
+  measure_child (self->children[1], GTK_ORIENTATION_VERTICAL, width, &first, &unused);
+  measure_child (self->children[2], GTK_ORIENTATION_VERTICAL, width, &second, &unused);
+  second = MAX (second, (int)(height * SECOND_SHARE));
+  allocate_child (self->children[0], 0, 0, width, height - first - second);
+  allocate_child (self->children[1], 0, height - first - second, width, first);
+  allocate_child (self->children[2], 0, height - second, width, second);
 }
 
 static void
@@ -132,7 +130,7 @@ snapshot_edges (GtkWidget *child, gboolean is_folded, GtkSnapshot *snapshot)
     return;
   gtk_style_context_get_color (gtk_widget_get_style_context (child), &color);
   color.alpha *= HAIRLINE_ALPHA;
-  if (!is_folded || bounds.origin.x > 0.0f)
+  if (!is_folded)
     gtk_snapshot_append_color (
         snapshot, &color,
         &GRAPHENE_RECT_INIT (bounds.origin.x, bounds.origin.y, 1.0f, bounds.size.height));

@@ -5,6 +5,8 @@
 #include <glib/gi18n.h>
 #include <math.h>
 
+#include "draw/lettering.h"
+
 G_DEFINE_FINAL_TYPE (BsGlueUpCanvas, bs_glue_up_canvas, GTK_TYPE_WIDGET)
 
 static void
@@ -156,15 +158,28 @@ view_changed_cb (BsGlueUpCanvas *self)
 /* Drawing. */
 
 static void
+draw_tray (BsGlueUpCanvas *self, cairo_t *cr)
+{
+  const BsLettering style = { .size = self->text_size };
+  const char *text
+      = self->rack->n > 0 ? _ ("Rack") : _ ("Rack: carry a lamination here to set it aside");
+
+  bs_color_set (&self->palette->faint, cr);
+  bs_lettering_draw (cr, text, &style, self->layout.rack.left, self->layout.rack_top + 6.0, 0.0,
+                     0.0);
+  bs_color_set_faded (&self->palette->ink, cr, 0.15);
+  cairo_rectangle (cr, 0.0, self->layout.rack_top, self->layout.width, 1.0);
+  cairo_fill (cr);
+}
+
+static void
 draw_under (BsGlueUpCanvas *self, cairo_t *cr)
 {
   const BsResults *results = bs_session_get_results (self->session);
 
   bs_draw_tape (cr, results, &self->layout.face, self->palette);
   bs_draw_surroundings (cr, results, &self->layout.face, self->palette);
-  bs_color_set (&self->palette->faint, cr);
-  cairo_rectangle (cr, 0.0, self->layout.rack_top, self->layout.width, 1.0);
-  cairo_fill (cr);
+  draw_tray (self, cr);
 }
 
 static void

@@ -5,7 +5,9 @@
 #include <math.h>
 
 #define SPACE 6.0
-#define RACK_END 54.0     /* pixels, the tallest end in the tray */
+#define RACK_SHARE 0.11 /* of the view: the tallest end in the tray, */
+#define RACK_LEAST 30.0 /* between these heights */
+#define RACK_MOST 54.0
 #define RACK_CAPTION 24.0 /* the word above them */
 #define RACK_MARGIN (2.0 * SPACE)
 #define LEAST_WIDTH 360
@@ -13,9 +15,9 @@
 
 /* At its own scale, so that the tray stays shallow whatever the slab's size. */
 static double
-rack_scale (const BsStack *rack)
+rack_scale (const BsStack *rack, double end)
 {
-  return rack->height > 0.0 ? fmin (RACK_END / rack->height, 1.0) : 1.0;
+  return rack->height > 0.0 ? fmin (end / rack->height, 1.0) : 1.0;
 }
 
 /* Walks along the tray's lines up to lamination number `index`; returns the line it stands in and
@@ -58,18 +60,20 @@ void
 bs_glue_up_layout_init (BsGlueUpLayout *self, const BsStack *slab, const BsStack *rack,
                         double view_width, double view_height, double zoom, double text_size)
 {
+  double end = round (CLAMP (view_height * RACK_SHARE, RACK_LEAST, RACK_MOST));
+
   *self = (BsGlueUpLayout){
     .rack = { .left = RACK_MARGIN,
-              .per_mm_across = rack_scale (rack),
+              .per_mm_across = rack_scale (rack, end),
               .hairline = 1.0,
               .text_size = text_size },
-    .rack_line = RACK_END + 2.0 * SPACE,
+    .rack_line = end + 2.0 * SPACE,
     .width = view_width * zoom,
   };
 
   double x;
   guint lines = walk_rack (self, rack, rack->n > 0 ? rack->n - 1 : 0, &x) + 1;
-  double tray = RACK_CAPTION + lines * self->rack_line + SPACE;
+  double tray = RACK_CAPTION + lines * self->rack_line;
   double pictures = fmax (view_height, LEAST_HEIGHT) - tray;
 
   pictures *= stretch (slab, view_width, pictures, zoom, text_size);
@@ -111,7 +115,7 @@ bs_glue_up_layout_seat (const BsGlueUpLayout *self, const BsStack *rack, guint i
 
   return GRAPHENE_RECT_INIT ((float)x, (float)(self->rack.top + line * self->rack_line),
                              (float)(placed->thickness * self->rack.per_mm_across),
-                             (float)RACK_END);
+                             (float)(self->rack_line - 2.0 * SPACE));
 }
 
 gboolean

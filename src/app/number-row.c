@@ -52,6 +52,90 @@ set_text (GtkLabel *label, const char *text)
     gtk_label_set_text (label, text);
 }
 
+/* Three lines: the title; the number, with the button at its right; the spread, which stands beside
+ * the number where there is room. */
+
+#define SPACE 6
+
+static int
+measure_part (gpointer part, GtkOrientation orientation)
+{
+  int least, natural;
+
+  gtk_widget_measure (GTK_WIDGET (part), orientation, -1, &least, &natural, NULL, NULL);
+  return orientation == GTK_ORIENTATION_HORIZONTAL && GTK_IS_LABEL (part) ? natural : least;
+}
+
+static int
+measure_number_line (BsNumberRow *self)
+{
+  return measure_part (self->value, GTK_ORIENTATION_HORIZONTAL) + SPACE
+         + measure_part (self->why, GTK_ORIENTATION_HORIZONTAL);
+}
+
+static gboolean
+has_room_beside (BsNumberRow *self, int width)
+{
+  return width >= measure_number_line (self) + SPACE
+                      + measure_part (self->spread, GTK_ORIENTATION_HORIZONTAL);
+}
+
+static GtkSizeRequestMode
+bs_number_row_get_request_mode (GtkWidget *widget)
+{
+  return GTK_SIZE_REQUEST_HEIGHT_FOR_WIDTH;
+}
+
+static int
+measure_height (BsNumberRow *self, int width)
+{
+  int title = measure_part (self->title, GTK_ORIENTATION_VERTICAL);
+  int number = MAX (measure_part (self->value, GTK_ORIENTATION_VERTICAL),
+                    measure_part (self->why, GTK_ORIENTATION_VERTICAL));
+  int spread = measure_part (self->spread, GTK_ORIENTATION_VERTICAL);
+
+  return title + number + (width >= 0 && has_room_beside (self, width) ? 0 : spread);
+}
+
+static void
+bs_number_row_measure (GtkWidget *widget, GtkOrientation orientation, int for_size, int *minimum,
+                       int *natural, int *minimum_baseline, int *natural_baseline)
+{
+  BsNumberRow *self = BS_NUMBER_ROW (widget);
+
+  if (orientation == GTK_ORIENTATION_VERTICAL)
+    *minimum = measure_height (self, for_size);
+  else
+    *minimum = MAX (measure_number_line (self), measure_part (self->spread, orientation));
+  *natural = *minimum;
+}
+
+static void
+allocate_part (gpointer part, int x, int y, int width, int height)
+{
+  gtk_widget_size_allocate (GTK_WIDGET (part), &(GtkAllocation){ x, y, width, height }, -1);
+}
+
+static void
+bs_number_row_size_allocate (GtkWidget *widget, int width, int height, int baseline)
+{
+  BsNumberRow *self = BS_NUMBER_ROW (widget);
+  int title = measure_part (self->title, GTK_ORIENTATION_VERTICAL);
+  int value = measure_part (self->value, GTK_ORIENTATION_HORIZONTAL);
+  int why = measure_part (self->why, GTK_ORIENTATION_HORIZONTAL);
+  int why_height = measure_part (self->why, GTK_ORIENTATION_VERTICAL);
+  int spread_height = measure_part (self->spread, GTK_ORIENTATION_VERTICAL);
+  int number = MAX (measure_part (self->value, GTK_ORIENTATION_VERTICAL), why_height);
+
+  allocate_part (self->title, 0, 0, width, title);
+  allocate_part (self->value, 0, title, value, number);
+  allocate_part (self->why, width - why, title + (number - why_height) / 2, why, why_height);
+  if (has_room_beside (self, width))
+    allocate_part (self->spread, value + SPACE, title, width - value - why - 2 * SPACE, number);
+  else
+    allocate_part (self->spread, 0, title + number, width, spread_height);
+}
+
 static void
 bs_number_row_dispose (GObject *object)
 {
@@ -66,6 +150,10 @@ bs_number_row_class_init (BsNumberRowClass *class)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (class);
 
   G_OBJECT_CLASS (class)->dispose = bs_number_row_dispose;
+
+  widget_class->get_request_mode = bs_number_row_get_request_mode;
+  widget_class->measure = bs_number_row_measure;
+  widget_class->size_allocate = bs_number_row_size_allocate;
 
   gtk_widget_class_set_template_from_resource (widget_class, BS_RESOURCES "/number-row.ui");
   gtk_widget_class_bind_template_child (widget_class, BsNumberRow, spread);
@@ -91,25 +179,40 @@ bs_number_row_new (void)
   return g_object_new (BS_TYPE_NUMBER_ROW, NULL);
 }
 
+/* Where the unit of a number in words begins: after its last space, of whatever width. */
+static const char *
+find_unit (const char *text)
+{
+  const char *unit = text;
+
+  for (const char *c = text; *c != '\0'; c = g_utf8_next_char (c))
+    if (g_unichar_isspace (g_utf8_get_char (c)))
+      unit = c;
+  return unit;
+}
+
 static char *
 format_spread (const BsWorking *working, BsUnitSystem units)
 {
   if (isnan (working->low) || isnan (working->high))
     return g_strdup ("");
-  g_autofree char *low = bs_units_format_number (working->low, working->quantity, units);
-  g_autofree char *high = bs_units_format_number (working->high, working->quantity, units);
-  /* Translators: the range that a number may well have: "86.9 to 88.4". */
+  g_autofree char *low = bs_units_format (working->low, working->quantity, units);
+  g_autofree char *high = bs_units_format (working->high, working->quantity, units);
+  if (working->quantity != BS_QUANTITY_TIME && g_str_equal (find_unit (low), find_unit (high)))
+    low[find_unit (low) - low] = '\0';
+  /* Translators: the range that a number may well have: "86.9 to 88.4 mm". */
   return g_strdup_printf (_ ("%s to %s"), low, high);
 }
 
 void
-bs_number_row_show (BsNumberRow *self, const BsWorking *working, BsUnitSystem units)
+bs_number_row_show (BsNumberRow *self, const BsWorking *working, BsUnitSystem units,
+                    const char *note)
 {
   g_return_if_fail (BS_IS_NUMBER_ROW (self));
 
   const char *title = working->title != NULL ? _ (working->title) : "";
   g_autofree char *value = bs_units_format (working->value, working->quantity, units);
-  g_autofree char *spread = format_spread (working, units);
+  g_autofree char *spread = note != NULL ? g_strdup (note) : format_spread (working, units);
   g_autofree char *label = g_strdup_printf ("%s: %s", title, value);
 
   self->working = *working;

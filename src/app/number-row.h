@@ -15,7 +15,8 @@ G_DECLARE_FINAL_TYPE (BsNumberRow, bs_number_row, BS, NUMBER_ROW, GtkWidget)
 
 GtkWidget *bs_number_row_new (void);
 
-/* The working is copied; what it points to is static. */
-void bs_number_row_show (BsNumberRow *self, const BsWorking *working, BsUnitSystem units);
+/* The working is copied; what it points to is static. A note stands in place of the spread. */
+void bs_number_row_show (BsNumberRow *self, const BsWorking *working, BsUnitSystem units,
+                         const char *note);
 
 G_END_DECLS

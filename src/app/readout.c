@@ -3,21 +3,37 @@
 #include "app/readout.h"
 
 #include <glib/gi18n.h>
+#include <math.h>
 
 #include "app/number-row.h"
+#include "core/units.h"
 
 /* Which workings are shown, in this order. */
-static const gsize offsets[] = {
-  G_STRUCT_OFFSET (BsResults, why_thickness), G_STRUCT_OFFSET (BsResults, why_force),
-  G_STRUCT_OFFSET (BsResults, why_clamps),    G_STRUCT_OFFSET (BsResults, why_time),
-  G_STRUCT_OFFSET (BsResults, why_mass),
+enum
+{
+  ROW_THICKNESS,
+  ROW_FORCE,
+  ROW_CLAMPS,
+  ROW_TIME,
+  ROW_MASS,
+  N_ROWS
 };
 
-#define N_ROWS G_N_ELEMENTS (offsets)
+static const BsWorking *
+get_working (const BsResults *results, guint row)
+{
+  const BsWorking *const workings[N_ROWS] = {
+    [ROW_THICKNESS] = &results->why_thickness, [ROW_FORCE] = &results->why_force,
+    [ROW_CLAMPS] = &results->why_clamps,       [ROW_TIME] = &results->why_time,
+    [ROW_MASS] = &results->why_mass,
+  };
+
+  return workings[row];
+}
 
 /* Between and around the numbers, and the least width of one, in pixels. */
 #define SPACE 12
-#define ROW_WIDTH 210
+#define ROW_WIDTH 160
 
 struct _BsReadout
 {
@@ -29,20 +45,43 @@ struct _BsReadout
 
 G_DEFINE_FINAL_TYPE (BsReadout, bs_readout, GTK_TYPE_WIDGET)
 
+/* A time alone says little: what matters is what the glue leaves of it. */
+static char *
+describe_time (const BsResults *results)
+{
+  double left = results->assembly.left_s;
+  g_autofree char *time
+      = bs_units_format (fabs (left), BS_QUANTITY_TIME, results->stack->plan->units);
+
+  if (isnan (left))
+    return NULL;
+  /* Translators: a time: "3 min 20 s". */
+  return g_strdup_printf (left < 0.0 ? _ ("%s too long") : _ ("%s left"), time);
+}
+
 static void
 changed_cb (BsReadout *self)
 {
-  const BsResults *results = bs_session_get_results (self->session);
+  g_assert (BS_IS_READOUT (self));
 
+  const BsResults *results = bs_session_get_results (self->session);
+  g_autofree char *time_left = describe_time (results);
   for (guint i = 0; i < N_ROWS; i++)
-    bs_number_row_show (self->rows[i], G_STRUCT_MEMBER_P (results, offsets[i]),
-                        results->stack->plan->units);
+    bs_number_row_show (self->rows[i], get_working (results, i), results->stack->plan->units,
+                        i == ROW_TIME ? time_left : NULL);
 }
 
 static int
 count_columns (int width)
 {
-  return CLAMP ((width - SPACE) / (ROW_WIDTH + SPACE), 1, (int)N_ROWS);
+  return CLAMP ((width - SPACE) / (ROW_WIDTH + SPACE), 1, N_ROWS);
+}
+
+/* -1 where no width is known. */
+static int
+row_width (int width)
+{
+  return width >= 0 ? (width - SPACE) / count_columns (width) - SPACE : -1;
 }
 
 static int
@@ -79,9 +118,9 @@ bs_readout_measure (GtkWidget *widget, GtkOrientation orientation, int for_size,
   else
     {
       int columns = count_columns (for_size);
-      int lines = ((int)N_ROWS + columns - 1) / columns;
+      int lines = (N_ROWS + columns - 1) / columns;
 
-      size = lines * (measure_rows (self, orientation, -1) + SPACE) + SPACE;
+      size = lines * (measure_rows (self, orientation, row_width (for_size)) + SPACE) + SPACE;
     }
   *minimum = *natural = size;
 }
@@ -91,16 +130,16 @@ bs_readout_size_allocate (GtkWidget *widget, int width, int height, int baseline
 {
   BsReadout *self = BS_READOUT (widget);
   int columns = count_columns (width);
-  int row_width = (width - SPACE) / columns - SPACE;
-  int row_height = measure_rows (self, GTK_ORIENTATION_VERTICAL, -1);
+  int one_width = row_width (width);
+  int row_height = measure_rows (self, GTK_ORIENTATION_VERTICAL, one_width);
 
-  for (int i = 0; i < (int)N_ROWS; i++)
+  for (int i = 0; i < N_ROWS; i++)
     {
-      int x = SPACE + i % columns * (row_width + SPACE);
+      int x = SPACE + i % columns * (one_width + SPACE);
       int y = SPACE + i / columns * (row_height + SPACE);
 
       gtk_widget_size_allocate (GTK_WIDGET (self->rows[i]),
-                                &(GtkAllocation){ x, y, row_width, row_height }, -1);
+                                &(GtkAllocation){ x, y, one_width, row_height }, -1);
     }
 }
 

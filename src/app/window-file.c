@@ -217,6 +217,14 @@ bs_window_guard_finish (BsWindow *self, GAsyncResult *result)
 
 /* Opening. */
 
+static void
+show_plan (BsWindow *self, BsPlan *plan, GFile *file)
+{
+  bs_session_open (self->session, plan);
+  set_file (self, file);
+  gtk_widget_grab_focus (GTK_WIDGET (self->glue_up));
+}
+
 gboolean
 bs_window_open (BsWindow *self, GFile *file)
 {
@@ -237,8 +245,7 @@ bs_window_open (BsWindow *self, GFile *file)
       bs_question_tell (GTK_WINDOW (self), _ ("This file cannot be used"), error->message);
       return FALSE;
     }
-  bs_session_open (self->session, plan);
-  set_file (self, file);
+  show_plan (self, plan, file);
   return TRUE;
 }
 
@@ -287,8 +294,7 @@ example_guarded_cb (GObject *window, GAsyncResult *result, gpointer index)
   if (!bs_window_guard_finish (self, result))
     return;
   g_autoptr (BsPlan) plan = bs_examples_load (GPOINTER_TO_UINT (index));
-  bs_session_open (self->session, plan);
-  set_file (self, NULL);
+  show_plan (self, plan, NULL);
 }
 
 static void
