@@ -165,8 +165,8 @@ void
 bs_defect_draw (cairo_t *cr, BsDefectKind kind, double severity, double x, double y, double width,
                 double height, double hairline, const BsColor *color)
 {
-  /* Too small a defect would not be seen at all. */
-  double least = 4.0 * hairline;
+  /* Too small a defect would not be seen, and none told from another. */
+  double least = 8.0 * hairline;
   Place place = {
     .x = x - 0.5 * MAX (least - width, 0.0),
     .y = y - 0.5 * MAX (least - height, 0.0),
