@@ -183,8 +183,12 @@ bs_session_push (BsSession *self, BsPlan *plan, const char *label, const char *m
   g_return_if_fail (plan != NULL);
   g_return_if_fail (label != NULL);
 
+  gboolean was_preview = bs_session_has_preview (self);
+  BsResults *before = self->results;
   bs_history_push (self->history, plan, label, merge_key, self->selected);
   show_plan (self, bs_session_get_plan (self));
+  if (was_preview && self->results == before) /* the same plan, now for good */
+    g_signal_emit (self, signals[CHANGED], 0);
 }
 
 void

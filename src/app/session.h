@@ -16,8 +16,9 @@ G_BEGIN_DECLS
  * a new one from bs_session_get_plan () with an edit and pushes it; to show what a gesture would do
  * it sets a preview at each step, then pushes that same plan, or ends the preview.
  *
- * Signals: "changed" when the results are others than before; "notify::selected" (a lamination's
- * id, or NULL). What can be undone is told by the history's own "changed". */
+ * Signals: "changed" when the results are others than before, or a preview became the plan;
+ * "notify::selected" (a lamination's id, or NULL). What can be undone is told by the history's own
+ * "changed". */
 #define BS_TYPE_SESSION (bs_session_get_type ())
 G_DECLARE_FINAL_TYPE (BsSession, bs_session, BS, SESSION, GObject)
 
