@@ -1,10 +1,8 @@
 /* SPDX-FileCopyrightText: The Broadstave developers
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#include "config.h"
-
 #include "app/field-editor.h"
 
-#include <glib/gi18n-lib.h>
+#include <glib/gi18n.h>
 #include <math.h>
 
 #include "core/text.h"
@@ -217,9 +215,9 @@ static GtkWidget *
 new_entry (BsFieldEditor *self)
 {
   GtkWidget *entry = gtk_entry_new ();
-  gtk_editable_set_width_chars (GTK_EDITABLE (entry), self->field->kind == BS_FIELD_TEXT ? 8 : 9);
+  gtk_editable_set_width_chars (GTK_EDITABLE (entry), self->field->kind == BS_FIELD_TEXT ? 6 : 7);
   gtk_editable_set_max_width_chars (GTK_EDITABLE (entry),
-                                    self->field->kind == BS_FIELD_TEXT ? 24 : 9);
+                                    self->field->kind == BS_FIELD_TEXT ? 24 : 7);
   if (self->field->kind != BS_FIELD_TEXT)
     gtk_editable_set_alignment (GTK_EDITABLE (entry), 1.0f);
   g_signal_connect_swapped (entry, "activate", G_CALLBACK (activate_cb), self);

@@ -1,10 +1,8 @@
 /* SPDX-FileCopyrightText: The Broadstave developers
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#include "config.h"
-
 #include "app/form.h"
 
-#include <glib/gi18n-lib.h>
+#include <glib/gi18n.h>
 
 static GtkWidget *
 new_label (const char *text, const char *css_class)
@@ -46,7 +44,7 @@ bs_form_new (BsSession *session, const char *heading, const BsRecord *record, co
   gtk_grid_set_column_spacing (GTK_GRID (grid), 12);
   gtk_widget_set_valign (grid, GTK_ALIGN_START);
   if (heading != NULL)
-    gtk_grid_attach (GTK_GRID (grid), new_label (_ (heading), "heading"), 0, row++, 2, 1);
+    gtk_grid_attach (GTK_GRID (grid), new_label (_ (heading), "strong"), 0, row++, 2, 1);
   for (guint i = 0; i < n_fields; i++)
     attach_field (GTK_GRID (grid), row++, session, record, id, &fields[i]);
   return grid;
@@ -55,7 +53,7 @@ bs_form_new (BsSession *session, const char *heading, const BsRecord *record, co
 GtkWidget *
 bs_form_note_new (const char *text)
 {
-  GtkWidget *label = new_label (text, "note");
+  GtkWidget *label = new_label (text, "faint");
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);
   gtk_label_set_max_width_chars (GTK_LABEL (label), 40);
   return label;

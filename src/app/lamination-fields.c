@@ -1,10 +1,8 @@
 /* SPDX-FileCopyrightText: The Broadstave developers
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#include "config.h"
-
 #include "app/lamination-fields.h"
 
-#include <glib/gi18n-lib.h>
+#include <glib/gi18n.h>
 
 #define FIELD(kind, label, hint, member, ...)                                                      \
   {                                                                                                \

@@ -1,12 +1,11 @@
 /* SPDX-FileCopyrightText: The Broadstave developers
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#include "config.h"
-
 #include "app/laminations-page.h"
 
-#include <glib/gi18n-lib.h>
+#include <glib/gi18n.h>
 #include <math.h>
 
+#include "app/appearance.h"
 #include "app/form.h"
 #include "app/lamination-fields.h"
 #include "app/wood-choice.h"
@@ -85,7 +84,7 @@ setup_place_cb (GtkSignalListItemFactory *factory, GtkListItem *item, gpointer d
 {
   GtkWidget *label = gtk_label_new (NULL);
   gtk_label_set_xalign (GTK_LABEL (label), 1.0f);
-  gtk_widget_add_css_class (label, "note");
+  gtk_widget_add_css_class (label, "faint");
   gtk_list_item_set_child (item, label);
 }
 
@@ -148,15 +147,6 @@ append_columns (BsLaminationsPage *self)
 
 /* The selected lamination. */
 
-/* As dark as the theme: its text tells. */
-static const BsPalette *
-get_palette (GtkWidget *widget)
-{
-  GdkRGBA text;
-  gtk_style_context_get_color (gtk_widget_get_style_context (widget), &text);
-  return text.red + text.green + text.blue > 1.5f ? bs_palette_dark () : bs_palette_light ();
-}
-
 static void
 draw_picture_cb (GtkDrawingArea *area, cairo_t *cr, int width, int height, gpointer data)
 {
@@ -177,7 +167,7 @@ draw_picture_cb (GtkDrawingArea *area, cairo_t *cr, int width, int height, gpoin
       = { .per_mm_across = per_mm, .per_mm_along = per_mm, .hairline = 1.0, .text_size = 12.0 };
   cairo_translate (cr, (width - per_mm * placed.thickness) / 2.0,
                    height - (height - per_mm * placed.height_left) / 2.0);
-  bs_draw_end (cr, &placed, &scale, get_palette (GTK_WIDGET (area)), BS_MARK_NONE);
+  bs_draw_end (cr, &placed, &scale, bs_appearance_find_palette (GTK_WIDGET (area)), BS_MARK_NONE);
 }
 
 static void
@@ -186,6 +176,7 @@ show_details (BsLaminationsPage *self)
   const char *selected = bs_session_get_selected (self->session);
   GtkWidget *child;
 
+  self->picture = NULL;
   while ((child = gtk_widget_get_first_child (self->details)) != NULL)
     gtk_box_remove (GTK_BOX (self->details), child);
   gtk_widget_set_visible (self->details, selected != NULL);

@@ -14,7 +14,6 @@ new_flow (void)
 {
   GtkWidget *flow = gtk_flow_box_new ();
   gtk_flow_box_set_selection_mode (GTK_FLOW_BOX (flow), GTK_SELECTION_NONE);
-  gtk_flow_box_set_homogeneous (GTK_FLOW_BOX (flow), TRUE);
   gtk_flow_box_set_max_children_per_line (GTK_FLOW_BOX (flow), 3);
   gtk_flow_box_set_column_spacing (GTK_FLOW_BOX (flow), 36);
   gtk_flow_box_set_row_spacing (GTK_FLOW_BOX (flow), 24);

@@ -1,10 +1,8 @@
 /* SPDX-FileCopyrightText: The Broadstave developers
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#include "config.h"
-
 #include "app/rows-editor.h"
 
-#include <glib/gi18n-lib.h>
+#include <glib/gi18n.h>
 
 struct _BsRowsEditor
 {
@@ -57,7 +55,7 @@ attach_titles (BsRowsEditor *self)
       GtkWidget *title = gtk_label_new (_ (self->rows->fields[i].label));
       gboolean is_text = self->rows->fields[i].kind == BS_FIELD_TEXT
                          || self->rows->fields[i].kind == BS_FIELD_CHOICE;
-      gtk_widget_add_css_class (title, "note");
+      gtk_widget_add_css_class (title, "faint");
       gtk_label_set_xalign (GTK_LABEL (title), is_text ? 0.0f : 1.0f);
       gtk_grid_attach (GTK_GRID (self->grid), title, (int)i, 0, 1, 1);
     }
@@ -189,7 +187,7 @@ bs_rows_editor_init (BsRowsEditor *self)
   gtk_box_layout_set_spacing (GTK_BOX_LAYOUT (layout), 6);
 
   self->heading = gtk_label_new (NULL);
-  gtk_widget_add_css_class (self->heading, "heading");
+  gtk_widget_add_css_class (self->heading, "strong");
   gtk_label_set_xalign (GTK_LABEL (self->heading), 0.0f);
 
   self->grid = gtk_grid_new ();
@@ -197,7 +195,7 @@ bs_rows_editor_init (BsRowsEditor *self)
   gtk_grid_set_column_spacing (GTK_GRID (self->grid), 6);
 
   self->none = gtk_label_new (NULL);
-  gtk_widget_add_css_class (self->none, "note");
+  gtk_widget_add_css_class (self->none, "faint");
   gtk_label_set_xalign (GTK_LABEL (self->none), 0.0f);
   gtk_label_set_wrap (GTK_LABEL (self->none), TRUE);
 

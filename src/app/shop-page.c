@@ -1,10 +1,8 @@
 /* SPDX-FileCopyrightText: The Broadstave developers
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#include "config.h"
-
 #include "app/shop-page.h"
 
-#include <glib/gi18n-lib.h>
+#include <glib/gi18n.h>
 
 #include "app/form.h"
 #include "app/page.h"
@@ -138,7 +136,7 @@ new_adhesive_block (BsSession *session)
   GtkWidget *heading = gtk_label_new (_ ("Adhesive"));
   GtkWidget *note = bs_form_note_new (NULL);
 
-  gtk_widget_add_css_class (heading, "heading");
+  gtk_widget_add_css_class (heading, "strong");
   gtk_label_set_xalign (GTK_LABEL (heading), 0.0f);
   gtk_box_append (GTK_BOX (block), heading);
   gtk_box_append (GTK_BOX (block), new_adhesive_choice (session));
