@@ -212,6 +212,36 @@ patch_of (const BsFaceStrip *strip, gboolean is_top, double sign, double slope_x
                   .twist = sign * strip->twist };
 }
 
+static Peak
+find_strip_peak (const BsFaceStrip *strip, gboolean is_top, double sign, double slope_x,
+                 double slope_y)
+{
+  Patch patch = patch_of (strip, is_top, sign, slope_x, slope_y);
+  return find_patch_peak (&patch);
+}
+
+static BsFaceSpot
+spot_of (const BsFaces *self, guint place, gboolean is_top, const Peak *peak)
+{
+  const BsFaceStrip *strip = &self->strips[place];
+  BsFaceSpot spot = { .x = strip->x + peak->xi * strip->length,
+                      .y = strip->y + peak->eta * strip->width,
+                      .place = (int)place,
+                      .is_top = is_top };
+
+  spot.z = is_top ? bs_face_strip_top (strip, peak->xi, peak->eta)
+                  : bs_face_strip_underside (strip, peak->xi, peak->eta);
+  return spot;
+}
+
+BsFaceSpot
+bs_faces_extreme_of (const BsFaces *self, guint place, gboolean is_top, BsExtreme extreme,
+                     double slope_x, double slope_y)
+{
+  Peak peak = find_strip_peak (&self->strips[place], is_top, extreme, slope_x, slope_y);
+  return spot_of (self, place, is_top, &peak);
+}
+
 BsFaceSpot
 bs_faces_extreme (const BsFaces *self, gboolean is_top, BsExtreme extreme, double slope_x,
                   double slope_y)
@@ -221,29 +251,20 @@ bs_faces_extreme (const BsFaces *self, gboolean is_top, BsExtreme extreme, doubl
 
   for (guint i = 0; i < self->n; i++)
     {
-      Patch patch = patch_of (&self->strips[i], is_top, extreme, slope_x, slope_y);
-      Peak peak = find_patch_peak (&patch);
+      Peak peak = find_strip_peak (&self->strips[i], is_top, extreme, slope_x, slope_y);
       if (peak.value > best.value)
         {
           best = peak;
           place = i;
         }
     }
-
-  const BsFaceStrip *strip = &self->strips[place];
-  BsFaceSpot spot = { .x = strip->x + best.xi * strip->length,
-                      .y = strip->y + best.eta * strip->width,
-                      .place = (int)place,
-                      .is_top = is_top };
-  spot.z = extreme * best.value + slope_x * spot.x + slope_y * spot.y;
-  return spot;
+  return spot_of (self, place, is_top, &best);
 }
 
 static double
 extreme_of_strip (const BsFaceStrip *strip, gboolean is_top, BsExtreme extreme)
 {
-  Patch patch = patch_of (strip, is_top, extreme, 0.0, 0.0);
-  return extreme * find_patch_peak (&patch).value;
+  return extreme * find_strip_peak (strip, is_top, extreme, 0.0, 0.0).value;
 }
 
 /* How far a strip has to be lifted. */

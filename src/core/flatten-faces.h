@@ -61,8 +61,11 @@ typedef enum
   BS_EXTREME_GREATEST = 1,
 } BsExtreme;
 
-/* Where z - slope_x x - slope_y y is least or greatest on the top or the underside. Exact. */
+/* Where z - slope_x x - slope_y y is least or greatest on the top or the underside, of all
+ * laminations or of one place alone. Exact. */
 BsFaceSpot bs_faces_extreme (const BsFaces *self, gboolean is_top, BsExtreme extreme,
                              double slope_x, double slope_y);
+BsFaceSpot bs_faces_extreme_of (const BsFaces *self, guint place, gboolean is_top,
+                                BsExtreme extreme, double slope_x, double slope_y);
 
 G_END_DECLS

@@ -21,6 +21,7 @@ typedef double Matrix[ROWS][ROWS];
 typedef struct
 {
   double length, width;
+  double tolerance;
   BsFitBasis *basis;
   Matrix start;   /* columns of the first basis: the order among ties is told by it */
   Matrix inverse; /* of the columns of the present basis */
@@ -165,7 +166,7 @@ enter_spot (Simplex *self, const BsFaceSpot *spot, gboolean is_upper)
   fill_column (self, spot, is_upper, column);
   find_prices (self, prices);
   double cost = (is_upper ? spot->z : -spot->z) - multiply_row (prices, column);
-  if (cost > -BS_FIT_TOLERANCE / 4.0)
+  if (cost > -self->tolerance / 4.0)
     return FALSE;
 
   for (int i = 0; i < ROWS; i++)
@@ -215,9 +216,9 @@ bs_fit_at (BsFitSpots find_spots, gconstpointer sets, double slope_x, double slo
 
 BsFit
 bs_fit_solve (BsFitSpots find_spots, gconstpointer sets, double length, double width,
-              BsFitBasis *basis)
+              double tolerance, BsFitBasis *basis)
 {
-  Simplex self = { .length = length, .width = width, .basis = basis };
+  Simplex self = { .length = length, .width = width, .tolerance = tolerance, .basis = basis };
   BsFit best = { .distance = -INFINITY };
   double bound = INFINITY;
   gboolean goes_on = TRUE;
@@ -239,7 +240,7 @@ bs_fit_solve (BsFitSpots find_spots, gconstpointer sets, double length, double w
       BsFit fit = fit_between (&upper, &lower, slope_x, slope_y);
       if (fit.distance > best.distance)
         best = fit;
-      if (bound - best.distance <= BS_FIT_TOLERANCE)
+      if (bound - best.distance <= tolerance)
         break;
       goes_on = enter_spot (&self, &upper, TRUE);
       goes_on = enter_spot (&self, &lower, FALSE) || goes_on;
@@ -305,7 +306,7 @@ find_least_tilt (const Cut *cuts, int n, double best[2])
 BsFit
 bs_fit_least_tilt (BsFitSpots find_spots, gconstpointer sets, const BsFit *best)
 {
-  double wanted = best->distance - BS_FIT_TOLERANCE;
+  double wanted = best->distance - BS_FIT_EXACT;
   double tilt[2] = { 0.0, 0.0 };
   Cut cuts[MAX_CUTS];
 
@@ -317,7 +318,7 @@ bs_fit_least_tilt (BsFitSpots find_spots, gconstpointer sets, const BsFit *best)
         break;
       find_spots (sets, tilt[0], tilt[1], &upper, &lower);
       BsFit fit = fit_between (&upper, &lower, tilt[0], tilt[1]);
-      if (fit.distance >= wanted - BS_FIT_TOLERANCE)
+      if (fit.distance >= wanted - BS_FIT_EXACT)
         {
           fit.gap = best->gap + fmax (0.0, best->distance - fit.distance);
           return fit;

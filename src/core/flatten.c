@@ -57,7 +57,8 @@ bs_flatten (const BsStack *stack, BsFlattenResult *result)
     return;
 
   BsFitBasis basis = bs_fit_basis_start (faces.x_mid, faces.y_mid, faces.length, faces.width);
-  BsFit best = bs_fit_solve (bs_fit_spots_of_faces, &faces, faces.length, faces.width, &basis);
+  BsFit best = bs_fit_solve (bs_fit_spots_of_faces, &faces, faces.length, faces.width, BS_FIT_EXACT,
+                             &basis);
   BsFit fit = bs_fit_least_tilt (bs_fit_spots_of_faces, &faces, &best);
   take_allowances (&faces, &fit, stack->plan->slab.allowance, result);
   name_touches (&basis, result);

@@ -119,7 +119,7 @@ draw_sapwood (cairo_t *cr, const Place *place)
   double dashes[] = { 5.0 * place->hairline, 3.0 * place->hairline };
 
   cairo_rectangle (cr, place->x, place->y, place->width, place->height);
-  cairo_set_source_rgba (cr, 1.0, 1.0, 0.92, 0.38 * place->alpha);
+  cairo_set_source_rgba (cr, 1.0, 1.0, 1.0, 0.34 * place->alpha);
   cairo_fill (cr);
   cairo_save (cr);
   cairo_set_dash (cr, dashes, 2, 0.0);
@@ -165,8 +165,8 @@ void
 bs_defect_draw (cairo_t *cr, BsDefectKind kind, double severity, double x, double y, double width,
                 double height, double hairline, const BsColor *color)
 {
-  /* Too small a defect would not be seen at all. */
-  double least = 4.0 * hairline;
+  /* Too small a defect would not be seen, and none told from another. */
+  double least = 8.0 * hairline;
   Place place = {
     .x = x - 0.5 * MAX (least - width, 0.0),
     .y = y - 0.5 * MAX (least - height, 0.0),

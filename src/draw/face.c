@@ -55,40 +55,59 @@ draw_defects (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, const B
     }
 }
 
-/* Where an arrow of this length (all in mm along the face) does not lie on a defect: near the
- * middle if it can. */
-static double
-find_clear_place (const BsPlaced *placed, double from, double to, double length)
+/* TRUE when no defect shows between two places along the face (mm from the lamination's end). */
+static gboolean
+is_clear (const BsPlaced *placed, double from, double to)
 {
-  static const double tries[] = { 0.5, 0.35, 0.65, 0.2, 0.8, 0.05, 0.95 };
   BsPlacedDefect at;
 
-  for (gsize i = 0; i < G_N_ELEMENTS (tries); i++)
-    {
-      double start = from + tries[i] * (to - from - length);
-      gboolean is_clear = TRUE;
+  for (guint i = 0; i < placed->lamination->defects->len; i++)
+    if (find_defect (placed, i, &at) && at.x_from - placed->x < to && at.x_to - placed->x > from)
+      return FALSE;
+  return TRUE;
+}
 
-      for (guint j = 0; j < placed->lamination->defects->len; j++)
-        if (find_defect (placed, j, &at) && at.x_from - placed->x < start + length
-            && at.x_to - placed->x > start)
-          is_clear = FALSE;
-      if (is_clear)
-        return start;
-    }
-  return from + 0.5 * (to - from - length);
+/* Where something of this length (all in mm along the face) does not lie on a defect: the first of
+ * some tries, as parts of the room; the first of all when none is clear. */
+static double
+find_clear_place (const BsPlaced *placed, const double *tries, gsize n_tries, double from,
+                  double to, double length)
+{
+  double room = to - from - length;
+
+  for (gsize i = 0; i < n_tries; i++)
+    if (is_clear (placed, from + tries[i] * room, from + tries[i] * room + length))
+      return from + tries[i] * room;
+  return from + tries[0] * room;
 }
 
 static void
 draw_arrow (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, double width, double from,
             double to, double length, const BsColor *color)
 {
+  static const double tries[] = { 0.5, 0.35, 0.65, 0.2, 0.8, 0.05, 0.95 };
   double per_mm = scale->per_mm_along;
-  double start = per_mm * find_clear_place (placed, from / per_mm, to / per_mm, length / per_mm);
+  double start = per_mm
+                 * find_clear_place (placed, tries, G_N_ELEMENTS (tries), from / per_mm,
+                                     to / per_mm, length / per_mm);
 
   if (placed->run_out_top < 0)
     start += length;
   bs_mark_run_out (cr, 0.5 * width, start, placed->run_out_top * length,
                    MIN (0.9 * scale->text_size, 0.7 * width), 1.4 * scale->hairline, color);
+}
+
+/* In the row of all labels, or nearest below it where it hides no defect. */
+static double
+find_label_place (const BsPlaced *placed, const BsScale *scale, double from, double to,
+                  double label_room)
+{
+  static const double tries[] = { 0.0, 0.08, 0.16, 0.24, 0.32, 0.4 };
+  double per_mm = scale->per_mm_along;
+
+  return per_mm
+         * find_clear_place (placed, tries, G_N_ELEMENTS (tries), from / per_mm, to / per_mm,
+                             label_room / per_mm);
 }
 
 /* Down the face: the bars of the left end at its own end, the label, the arrow of the run-out. */
@@ -117,8 +136,10 @@ draw_signs (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, const BsP
   if (length - 2.0 * below_bars < label_room + row)
     return;
   if (lamination->label != NULL)
-    bs_mark_label (cr, lamination->label, &style, 0.0, below_bars + row - late, width, label_room,
-                   &text, &patch);
+    bs_mark_label (
+        cr, lamination->label, &style, scale->labels_stand, 0.0,
+        find_label_place (placed, scale, below_bars + row - late, length - below_bars, label_room),
+        width, label_room, &text, &patch);
   if (placed->run_out_top != 0 && length - 2.0 * below_bars > label_room + row + arrow)
     draw_arrow (cr, placed, scale, width, below_bars + row + label_room, length - below_bars, arrow,
                 &text);

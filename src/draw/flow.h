@@ -7,18 +7,26 @@
 
 G_BEGIN_DECLS
 
-/* Headings, tables and paragraphs that run down columns, from page to page. Everything is measured when it
- * is added; nothing is cut off: what is too long wraps, and what is too high goes on in the next column.
- * Sizes in points; black on white. */
+/* Headings, tables and paragraphs that run down columns, from page to page. Everything is measured
+ * when it is added; nothing is cut off: what is too long wraps, and what is too high goes on in the
+ * next column. Sizes in points; black on white. */
 typedef struct _BsFlow BsFlow;
 
-/* A sign in front of a row. */
+/* A sign in front of a row; BLANK leaves the room for one. */
 typedef enum
 {
   BS_FLOW_SIGN_NONE,
+  BS_FLOW_SIGN_BLANK,
   BS_FLOW_SIGN_CAUTION,
   BS_FLOW_SIGN_STOP,
 } BsFlowSign;
+
+typedef enum
+{
+  BS_FLOW_PLAIN,
+  BS_FLOW_KEPT,  /* in one column with the beginning of what follows */
+  BS_FLOW_TITLE, /* bold, and kept likewise */
+} BsFlowStyle;
 
 /* One column of a table, as parts of the flow column's width. */
 typedef struct
@@ -37,9 +45,7 @@ void bs_flow_free (BsFlow *self);
 /* Starts a subject; never stands alone at the foot of a column. */
 void bs_flow_add_heading (BsFlow *self, const char *text);
 
-/* A paragraph, with a sign before it or none; bold for the title of what follows, which it then stays
- * with. */
-void bs_flow_add_text (BsFlow *self, const char *text, gboolean is_bold, BsFlowSign sign);
+void bs_flow_add_text (BsFlow *self, const char *text, BsFlowStyle style, BsFlowSign sign);
 
 /* A table: its head, which is repeated where the table goes on in another column, and its rows. The
  * cells stay the caller's and must live until the last row is added. */

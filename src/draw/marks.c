@@ -102,33 +102,28 @@ bs_mark_run_out (cairo_t *cr, double x, double y, double length, double head, do
 }
 
 #define LEAST_PART 0.7
+#define PART_OVER 0.76     /* of the room, so that there is air above and below */
 #define LABEL_PADDING 0.18 /* of the size */
 
-double
-bs_mark_label (cairo_t *cr, const char *label, const BsLettering *style, double x, double y,
-               double width, double height, const BsColor *color, const BsColor *patch)
+void
+bs_mark_label (cairo_t *cr, const char *label, const BsLettering *style, gboolean is_standing,
+               double x, double y, double width, double height, const BsColor *color,
+               const BsColor *patch)
 {
   BsLettering fitted = *style;
-  double least = LEAST_PART * style->size, text_width, text_height, padding;
-  gboolean is_upright = TRUE;
+  double along = is_standing ? height : 0.96 * width, over = is_standing ? width : height;
+  double text_width, text_height, padding;
 
-  fitted.size = bs_lettering_fit (cr, label, style, 0.92 * width, least);
-  if (fitted.size <= 0.0)
-    {
-      is_upright = FALSE;
-      fitted.size = bs_lettering_fit (cr, label, style, 0.92 * height, least);
-      fitted.size = MIN (fitted.size, 0.85 * width);
-    }
-  if (fitted.size < least)
-    return 0.0;
+  fitted.size = bs_lettering_fit (cr, label, style, along, 0.0);
+  fitted.size = MIN (fitted.size, PART_OVER * over);
+  if (fitted.size < LEAST_PART * style->size)
+    return;
   bs_lettering_measure (cr, label, &fitted, &text_width, &text_height);
-  if (text_height > height && is_upright)
-    return 0.0;
 
   padding = LABEL_PADDING * fitted.size;
   cairo_save (cr);
   cairo_translate (cr, x + 0.5 * width, y + 0.5 * height);
-  if (!is_upright)
+  if (is_standing)
     cairo_rotate (cr, -G_PI / 2.0);
   cairo_rectangle (cr, -0.5 * text_width - padding, -0.42 * text_height, text_width + 2.0 * padding,
                    0.84 * text_height);
@@ -137,5 +132,4 @@ bs_mark_label (cairo_t *cr, const char *label, const BsLettering *style, double 
   bs_color_set (color, cr);
   bs_lettering_draw (cr, label, &fitted, 0.0, 0.0, 0.5, 0.5);
   cairo_restore (cr);
-  return is_upright ? text_height : text_width;
 }

@@ -68,24 +68,31 @@ divide (double room, double size)
   return room > 0.0 && isfinite (size) && size > 0.0 ? room / size : 0.0;
 }
 
-/* Width of a bold letter or figure over its size, nearly. */
+/* Width of a bold letter or figure over its size, nearly; of a label's size, the least that can be
+ * read; the part of a lamination that a label may take. */
 #define LETTER_WIDTH 0.72
 #define LEAST_LABEL 0.6
+#define PART_ACROSS 0.92
+#define PART_STANDING 0.75
 
-double
-bs_scale_find_label_size (const BsStack *stack, double per_mm, double text_size)
+void
+bs_scale_fit_labels (BsScale *self, const BsStack *stack, double size)
 {
-  double size = text_size;
+  double across = size, standing = size;
 
   for (guint i = 0; i < stack->n; i++)
     {
       const char *label = stack->placed[i].lamination->label;
       double letters = label != NULL ? (double)g_utf8_strlen (label, -1) : 0.0;
+      double room = stack->placed[i].thickness * self->per_mm_across;
 
-      if (letters > 0.0 && stack->placed[i].thickness > 0.0)
-        size = fmin (size, 0.92 * stack->placed[i].thickness * per_mm / (LETTER_WIDTH * letters));
+      if (!(letters > 0.0 && room > 0.0))
+        continue;
+      across = fmin (across, PART_ACROSS * room / (LETTER_WIDTH * letters));
+      standing = fmin (standing, PART_STANDING * room);
     }
-  return fmax (size, LEAST_LABEL * text_size);
+  self->labels_stand = across < LEAST_LABEL * size;
+  self->label_size = self->labels_stand ? standing : across;
 }
 
 void
@@ -104,10 +111,11 @@ bs_scale_fit (BsScale *section, BsScale *face, const BsStack *stack, double widt
     .per_mm_across = per_mm,
     .hairline = hairline,
     .text_size = text_size,
-    .label_size = bs_scale_find_label_size (stack, per_mm, text_size),
   };
   if (isfinite (stack->width))
     section->left += 0.5 * (across - stack->width * per_mm);
+
+  bs_scale_fit_labels (section, stack, text_size);
 
   *face = *section;
   face->top = below;

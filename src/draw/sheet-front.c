@@ -22,32 +22,55 @@
 #define OVER_FACE 15.0     /* words for ends and sides */
 #define UNDER_FACE 26.0
 #define KEY_SIZE 9.0
-#define SECTION_SHARE 0.42 /* of the height for pictures */
+#define SECTION_SHARE 0.46 /* of the height for pictures */
+
+/* Under a number: the range that it may well have; the caller's. */
+static char *
+describe_range (const BsWorking *working, BsUnitSystem units)
+{
+  g_autofree char *low = bs_units_format (working->low, working->quantity, units);
+  g_autofree char *high = bs_units_format (working->high, working->quantity, units);
+
+  if (!isfinite (working->low) || !isfinite (working->high))
+    return g_strdup ("");
+  /* Translators: the range that a number may well have, as in "86 mm to 89 mm". */
+  return g_strdup_printf (_ ("%s to %s"), low, high);
+}
+
+static char *
+describe_time_left (const BsAssembly *times, BsUnitSystem units)
+{
+  g_autofree char *limit = bs_units_format (times->limit_s, BS_QUANTITY_TIME, units);
+  g_autofree char *left = bs_units_format (fabs (times->left_s), BS_QUANTITY_TIME, units);
+
+  if (!isfinite (times->left_s))
+    return g_strdup ("");
+  if (times->left_s < 0.0)
+    /* Translators: two times, as in "3 min over the 15 min allowed". */
+    return g_strdup_printf (_ ("%s over the %s allowed"), left, limit);
+  /* Translators: two times, as in "3 min left of 15 min". */
+  return g_strdup_printf (_ ("%s left of %s"), left, limit);
+}
 
 static double
-draw_figure (cairo_t *cr, const BsWorking *working, BsUnitSystem units, double x, double width,
-             gboolean is_drawn)
+draw_figure (cairo_t *cr, const BsWorking *working, const char *under, BsUnitSystem units, double x,
+             double width, gboolean is_drawn)
 {
   BsLettering title = { .size = 9.0, .wrap = width }, large = { .size = 15.0, .is_bold = TRUE };
   const char *words = working->title != NULL ? _ (working->title) : "";
   g_autofree char *value = bs_units_format (working->value, working->quantity, units);
-  g_autofree char *low = bs_units_format (working->low, working->quantity, units);
-  g_autofree char *high = bs_units_format (working->high, working->quantity, units);
-  /* Translators: the range that a number may well have, as in "86 mm to 89 mm". */
-  g_autofree char *range = g_strdup_printf (_ ("%s to %s"), low, high);
-  double wide, title_height, value_height, range_height;
+  double wide, title_height, value_height, under_height;
 
   bs_lettering_measure (cr, words, &title, &wide, &title_height);
   bs_lettering_measure (cr, value, &large, &wide, &value_height);
-  bs_lettering_measure (cr, range, &title, &wide, &range_height);
+  bs_lettering_measure (cr, under, &title, &wide, &under_height);
   if (is_drawn)
     {
       bs_lettering_draw (cr, words, &title, x, 0.0, 0.0, 0.0);
       bs_lettering_draw (cr, value, &large, x, title_height, 0.0, 0.0);
-      if (isfinite (working->low) && isfinite (working->high))
-        bs_lettering_draw (cr, range, &title, x, title_height + value_height, 0.0, 0.0);
+      bs_lettering_draw (cr, under, &title, x, title_height + value_height, 0.0, 0.0);
     }
-  return title_height + value_height + range_height;
+  return title_height + value_height + under_height;
 }
 
 /* The numbers that matter most, side by side; as high as the highest. */
@@ -57,12 +80,19 @@ draw_figures (cairo_t *cr, const BsResults *results, double width, gboolean is_d
   const BsWorking *figures[] = { &results->why_thickness, &results->why_force, &results->why_clamps,
                                  &results->why_time, &results->why_mass };
   int n = (int)G_N_ELEMENTS (figures);
+  BsUnitSystem units = results->stack->plan->units;
   double room = width / n, height = 0.0;
 
   bs_color_set (&bs_palette_paper ()->ink, cr);
   for (int i = 0; i < n; i++)
-    height = fmax (height, draw_figure (cr, figures[i], results->stack->plan->units, i * room,
-                                        room - 10.0, is_drawn));
+    {
+      g_autofree char *under = figures[i] == &results->why_time
+                                   ? describe_time_left (&results->assembly, units)
+                                   : describe_range (figures[i], units);
+
+      height = fmax (height,
+                     draw_figure (cr, figures[i], under, units, i * room, room - 10.0, is_drawn));
+    }
   return height + 6.0;
 }
 
@@ -110,14 +140,16 @@ find_section_scale (const BsResults *results, double width, double height)
                        bs_paper_scale_find (stack->height, up, units));
   double per_mm = times > 0.0 ? BS_POINTS_PER_MM / times : 0.0;
 
-  return (BsScale){
+  BsScale scale = {
     .left = SIDE_MARGIN + 0.5 * (across - stack->width * per_mm),
     .top = CAPTION + OVER_SECTION,
     .per_mm_across = per_mm,
     .hairline = BS_SHEET_HAIRLINE,
     .text_size = BS_SHEET_TEXT,
-    .label_size = bs_scale_find_label_size (stack, per_mm, BS_SHEET_LABEL),
   };
+
+  bs_scale_fit_labels (&scale, stack, BS_SHEET_LABEL);
+  return scale;
 }
 
 void
@@ -139,10 +171,19 @@ bs_sheet_draw_hearts (cairo_t *cr, const BsResults *results, guint first, guint 
       cairo_translate (cr, middle + 0.5 * wide, y);
       if (is_on_flat)
         cairo_rotate (cr, -G_PI / 2.0);
-      bs_mark_heart (cr, 0.0, 0.0, fmin (9.0, 0.8 * wide), placed->heart_side,
+      bs_mark_heart (cr, 0.0, 0.0, fmin (11.0, 0.8 * wide), placed->heart_side,
                      &bs_palette_paper ()->ink);
       cairo_restore (cr);
     }
+}
+
+static gboolean
+touches_underside (const BsFlattenResult *flat)
+{
+  for (guint i = 0; i < flat->n_touches; i++)
+    if (!flat->touches[i].is_top)
+      return TRUE;
+  return FALSE;
 }
 
 static void
@@ -158,7 +199,8 @@ draw_section (cairo_t *cr, const BsResults *results, const BsScale *scale, doubl
                          scale->per_mm_across, stack->plan->units);
   bs_draw_section_picture (cr, results, scale, bs_palette_paper ());
   bs_sheet_draw_hearts (cr, results, 0, stack->n, scale, scale->left,
-                        scale->top + stack->height * scale->per_mm_across + 21.0);
+                        scale->top + stack->height * scale->per_mm_across
+                            + (touches_underside (&results->flatten) ? 25.0 : 11.0));
 }
 
 static void
@@ -223,10 +265,13 @@ bs_sheet_front_is_small (const BsResults *results, double width, double height)
   cairo_surface_t *surface = cairo_recording_surface_create (CAIRO_CONTENT_COLOR, NULL);
   cairo_t *cr = cairo_create (surface);
   double top, bottom;
+  BsScale scale;
 
   find_picture_room (cr, results, width, height, &top, &bottom);
   cairo_destroy (cr);
   cairo_surface_destroy (surface);
-  return has_pictures (results->stack)
-         && find_section_scale (results, width, bottom - top).label_size < BS_SHEET_LABEL;
+  if (!has_pictures (results->stack))
+    return FALSE;
+  scale = find_section_scale (results, width, bottom - top);
+  return scale.labels_stand || scale.label_size < BS_SHEET_LABEL_LEAST;
 }

@@ -14,7 +14,7 @@ name_run_out (int run_out)
 {
   if (run_out == 0)
     return _ ("either way");
-  return run_out > 0 ? _ ("the right end") : _ ("the left end");
+  return run_out > 0 ? _ ("right end") : _ ("left end");
 }
 
 static const char *
@@ -27,16 +27,26 @@ name_heart_side (const BsStack *stack, int side)
   return side > 0 ? C_ ("heart side", "back") : C_ ("heart side", "front");
 }
 
+/* TRUE when some lamination does not begin at the left end. */
+static gboolean
+start_apart (const BsStack *stack)
+{
+  for (guint i = 0; i < stack->n; i++)
+    if (stack->placed[i].x > 0.0)
+      return TRUE;
+  return FALSE;
+}
+
 static void
 add_order (BsFlow *flow, const BsResults *results)
 {
   static const BsFlowCell cells[] = {
-    { .from = 0.00, .width = 0.08, .is_right = TRUE },
-    { .from = 0.08, .width = 0.16, .is_bold = TRUE },
-    { .from = 0.24, .width = 0.30 },
-    { .from = 0.54, .width = 0.18 },
-    { .from = 0.72, .width = 0.13 },
-    { .from = 0.85, .width = 0.15, .is_right = TRUE },
+    { .from = 0.00, .width = 0.07, .is_right = TRUE },
+    { .from = 0.08, .width = 0.11, .is_bold = TRUE },
+    { .from = 0.19, .width = 0.41 },
+    { .from = 0.60, .width = 0.17 },
+    { .from = 0.77, .width = 0.11 },
+    { .from = 0.88, .width = 0.12, .is_right = TRUE },
   };
   const char *head[] = { C_ ("place in the order", "No."),
                          _ ("Label"),
@@ -45,9 +55,10 @@ add_order (BsFlow *flow, const BsResults *results)
                          _ ("Heart"),
                          _ ("Starts at") };
   const BsStack *stack = results->stack;
+  guint n_cells = start_apart (stack) ? G_N_ELEMENTS (cells) : G_N_ELEMENTS (cells) - 1;
 
   bs_flow_add_heading (flow, _ ("Order, from the front to the back"));
-  bs_flow_begin_table (flow, cells, G_N_ELEMENTS (cells), head);
+  bs_flow_begin_table (flow, cells, n_cells, head);
   for (guint i = 0; i < stack->n; i++)
     {
       const BsPlaced *placed = &stack->placed[i];
@@ -176,14 +187,14 @@ static void
 add_findings (BsFlow *flow, const BsResults *results)
 {
   static const BsFlowSign signs[] = {
-    [BS_SEVERITY_NOTE] = BS_FLOW_SIGN_NONE,
+    [BS_SEVERITY_NOTE] = BS_FLOW_SIGN_BLANK,
     [BS_SEVERITY_CAUTION] = BS_FLOW_SIGN_CAUTION,
     [BS_SEVERITY_STOP] = BS_FLOW_SIGN_STOP,
   };
 
   bs_flow_add_heading (flow, _ ("Findings"));
   if (results->findings->len == 0)
-    bs_flow_add_text (flow, _ ("Nothing was found that speaks against this plan."), FALSE,
+    bs_flow_add_text (flow, _ ("Nothing was found that speaks against this plan."), BS_FLOW_PLAIN,
                       BS_FLOW_SIGN_NONE);
   for (guint i = 0; i < results->findings->len; i++)
     {
@@ -192,9 +203,9 @@ add_findings (BsFlow *flow, const BsResults *results)
       g_autofree char *reason = bs_words_finding_reason (finding, results);
       g_autofree char *remedy = bs_words_finding_remedy (finding, results);
 
-      bs_flow_add_text (flow, title, TRUE, signs[finding->severity]);
-      bs_flow_add_text (flow, reason, FALSE, BS_FLOW_SIGN_NONE);
-      bs_flow_add_text (flow, remedy, FALSE, BS_FLOW_SIGN_NONE);
+      bs_flow_add_text (flow, title, BS_FLOW_TITLE, signs[finding->severity]);
+      bs_flow_add_text (flow, reason, BS_FLOW_KEPT, BS_FLOW_SIGN_BLANK);
+      bs_flow_add_text (flow, remedy, BS_FLOW_PLAIN, BS_FLOW_SIGN_BLANK);
       bs_flow_add_space (flow);
     }
 }
@@ -207,7 +218,7 @@ add_cautions (BsFlow *flow, const BsResults *results)
   bs_flow_add_heading (flow, _ ("Before you start"));
   for (guint i = 0; cautions[i] != NULL; i++)
     {
-      bs_flow_add_text (flow, cautions[i], FALSE, BS_FLOW_SIGN_CAUTION);
+      bs_flow_add_text (flow, cautions[i], BS_FLOW_PLAIN, BS_FLOW_SIGN_CAUTION);
       bs_flow_add_space (flow);
     }
 }
@@ -231,7 +242,7 @@ add_working (BsFlow *flow, const BsWorking *working, BsUnitSystem units)
 
   bs_flow_add_heading (flow, working->title != NULL ? _ (working->title) : "");
   for (guint i = 0; lines[i] != NULL; i++)
-    bs_flow_add_text (flow, lines[i], FALSE, BS_FLOW_SIGN_NONE);
+    bs_flow_add_text (flow, lines[i], BS_FLOW_PLAIN, BS_FLOW_SIGN_NONE);
 }
 
 void

@@ -28,38 +28,52 @@ fits_page (const BsStack *stack, double times, double width, double height)
          && CAPTION + OVER_ROW + stack->height * per_mm + UNDER_ROW <= height;
 }
 
-/* The smallest scale at which every label has its full size, or the largest that fits the page. */
 static BsScale
-find_row_scale (const BsResults *results, double width, double height)
+make_scale (const BsStack *stack, double times)
 {
-  const BsStack *stack = results->stack;
-  BsUnitSystem units = stack->plan->units;
-  double times = bs_paper_scale_find (stack->width, width, units), larger;
-
-  while (bs_scale_find_label_size (stack, BS_POINTS_PER_MM / times, BS_SHEET_LABEL) < BS_SHEET_LABEL
-         && (larger = bs_paper_scale_find_larger (times, units)) > 0.0
-         && fits_page (stack, larger, width, height))
-    times = larger;
-  return (BsScale){
+  BsScale scale = {
     .per_mm_across = BS_POINTS_PER_MM / times,
     .hairline = BS_SHEET_HAIRLINE,
     .text_size = BS_SHEET_TEXT,
-    .label_size = bs_scale_find_label_size (stack, BS_POINTS_PER_MM / times, BS_SHEET_LABEL),
   };
+
+  bs_scale_fit_labels (&scale, stack, BS_SHEET_LABEL);
+  return scale;
 }
 
 /* The place behind the last lamination that finds room in a row that begins with `first`. */
 static guint
-find_row_end (const BsStack *stack, guint first, const BsScale *scale, double width)
+find_row_end (const BsStack *stack, guint first, double room)
 {
   guint last = first + 1;
 
   while (last < stack->n
-         && (stack->placed[last].y + stack->placed[last].thickness - stack->placed[first].y)
-                    * scale->per_mm_across
-                <= width)
+         && stack->placed[last].y + stack->placed[last].thickness - stack->placed[first].y <= room)
     last++;
   return last;
+}
+
+static guint
+count_rows (const BsStack *stack, double room)
+{
+  guint rows = 0;
+
+  for (guint first = 0; first < stack->n; rows++)
+    first = find_row_end (stack, first, room);
+  return rows;
+}
+
+/* The shortest rows, in mm of the section, that are no more than the page's width would need: none
+ * is then left nearly empty. */
+static double
+find_row_room (const BsStack *stack, const BsScale *scale, double width)
+{
+  double most = width / scale->per_mm_across, step = 0.01 * most, room = most;
+  guint rows = count_rows (stack, most);
+
+  while (room > step && count_rows (stack, room - step) == rows)
+    room -= step;
+  return room;
 }
 
 static double
@@ -74,16 +88,44 @@ count_rows_a_page (const BsStack *stack, const BsScale *scale, double height)
   return (guint)fmax (floor ((height - CAPTION) / get_row_height (stack, scale)), 1.0);
 }
 
+static guint
+count_pages (const BsStack *stack, const BsScale *scale, double width, double height)
+{
+  guint rows = count_rows (stack, width / scale->per_mm_across);
+  guint rows_a_page = count_rows_a_page (stack, scale, height);
+
+  return (rows + rows_a_page - 1) / rows_a_page;
+}
+
+/* The smallest scale at which every label can be read from afar, or the largest that fits the page;
+ * larger still where that takes no more pages. */
+static BsScale
+find_row_scale (const BsStack *stack, double width, double height)
+{
+  BsUnitSystem units = stack->plan->units;
+  double times = bs_paper_scale_find (stack->width, width, units);
+  BsScale scale = make_scale (stack, times);
+
+  while ((times = bs_paper_scale_find_larger (times, units)) > 0.0
+         && fits_page (stack, times, width, height))
+    {
+      BsScale larger = make_scale (stack, times);
+
+      if (!scale.labels_stand && scale.label_size >= BS_SHEET_LABEL_LEAST
+          && count_pages (stack, &larger, width, height)
+                 > count_pages (stack, &scale, width, height))
+        break;
+      scale = larger;
+    }
+  return scale;
+}
+
 guint
 bs_sheet_count_section_pages (const BsResults *results, double width, double height)
 {
-  const BsStack *stack = results->stack;
-  BsScale scale = find_row_scale (results, width, height);
-  guint rows = 0, rows_a_page = count_rows_a_page (stack, &scale, height);
+  BsScale scale = find_row_scale (results->stack, width, height);
 
-  for (guint first = 0; first < stack->n; rows++)
-    first = find_row_end (stack, first, &scale, width);
-  return (rows + rows_a_page - 1) / rows_a_page;
+  return count_pages (results->stack, &scale, width, height);
 }
 
 static void
@@ -117,7 +159,8 @@ bs_sheet_draw_section_page (cairo_t *cr, const BsResults *results, double width,
                             guint page)
 {
   const BsStack *stack = results->stack;
-  BsScale scale = find_row_scale (results, width, height);
+  BsScale scale = find_row_scale (stack, width, height);
+  double room = find_row_room (stack, &scale, width);
   guint rows_a_page = count_rows_a_page (stack, &scale, height), row = 0;
   g_autofree char *ratio = bs_paper_scale_format (BS_POINTS_PER_MM / scale.per_mm_across);
   g_autofree char *title = g_strdup_printf (_ ("End section %s"), ratio);
@@ -128,7 +171,7 @@ bs_sheet_draw_section_page (cairo_t *cr, const BsResults *results, double width,
   cairo_translate (cr, 0.0, CAPTION);
   for (guint first = 0; first < stack->n; row++)
     {
-      guint last = find_row_end (stack, first, &scale, width);
+      guint last = find_row_end (stack, first, room);
 
       if (row / rows_a_page == page)
         {

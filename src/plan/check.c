@@ -7,6 +7,7 @@
 #include "plan/document.h"
 
 #include <glib/gi18n-lib.h>
+#include <math.h>
 
 /* Lists of parts are searched alike: each part begins with its id. */
 G_STATIC_ASSERT (G_STRUCT_OFFSET (BsClampKind, id) == 0);
@@ -127,7 +128,7 @@ bs_check_breadth (const BsLamination *lamination, BsFace face)
 {
   if (face == BS_FACE_TOP || face == BS_FACE_UNDERSIDE)
     return lamination->thickness;
-  return lamination->height + MAX (0.0, lamination->taper);
+  return lamination->height + fmax (0.0, lamination->taper); /* 0 when not measured */
 }
 
 static gboolean

@@ -253,7 +253,8 @@ bs_edit_put_lamination (BsPlan *plan, BsLamination *lamination)
       lamination->wood == NULL || bs_plan_find_wood (plan, lamination->wood) != NULL, NULL);
 
   g_autoptr (BsLamination) fitted = bs_lamination_copy (lamination);
-  fitted->taper = MAX (fitted->taper, bs_limits.lamination_height.least - fitted->height);
+  if (fitted->height + fitted->taper < bs_limits.lamination_height.least)
+    fitted->taper = bs_limits.lamination_height.least - fitted->height;
   for (guint i = fitted->defects->len; i-- > 0;)
     if (!fit_defect (&g_array_index (fitted->defects, BsDefect, i), fitted))
       g_array_remove_index (fitted->defects, i);

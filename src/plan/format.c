@@ -4,6 +4,8 @@
 
 #include "core/plan.h"
 
+#include <math.h>
+
 /* One row for each key: NUMBER ("length_mm", BsSlab, length, slab_length) reads the member `length`
  * of a BsSlab and accepts what bs_limits.slab_length does. A NEED_ row must be in the file. */
 #define ROW(name, type, member, is)                                                                \
@@ -76,6 +78,8 @@
 #define NEW_PART(function) .new_part = (gpointer (*) (const char *)) (function)
 
 static const char *const layup_names[] = { "on-edge", "on-flat", NULL };
+static const char *const alignment_names[]
+    = { "undersides-down", "show-faces-down", "ends-flush", "middles-level", NULL };
 static const char *const flatten_names[] = { "hand", "sled", "planer", NULL };
 static const char *const unit_names[] = { "metric", "inch", NULL };
 static const char *const wood_kind_names[] = { "softwood", "hardwood", NULL };
@@ -104,6 +108,7 @@ static const BsField slab_fields[] = {
   FLAG ("shows_back", BsSlab, shows_back),
   FLAG ("shows_underside", BsSlab, shows_underside),
   FLAG ("shows_ends", BsSlab, shows_ends),
+  CHOICE ("alignment", BsSlab, alignment, alignment_names),
   CHOICE ("flatten_by", BsSlab, flatten_method, flatten_names),
   NUMBER ("allowance_mm", BsSlab, allowance, allowance),
   OBJECT ("dry_season", BsSlab, dry_season, climate_shape),
@@ -257,8 +262,22 @@ static const BsField lamination_fields[] = {
   END,
 };
 
+/* Warp that the file does not give was not measured. */
+static gpointer
+new_unmeasured_lamination (const char *id)
+{
+  BsLamination *lamination = bs_lamination_new (id);
+
+  lamination->bow = NAN;
+  lamination->crook = NAN;
+  lamination->cup = NAN;
+  lamination->twist = NAN;
+  lamination->taper = NAN;
+  return lamination;
+}
+
 const BsShape bs_lamination_shape
-    = { lamination_fields, UNKNOWN (BsLamination), NEW_PART (bs_lamination_new) };
+    = { lamination_fields, UNKNOWN (BsLamination), .new_part = new_unmeasured_lamination };
 
 static const BsField placement_fields[] = {
   NEED_TEXT ("lamination", BsPlacement, lamination),

@@ -69,8 +69,8 @@ new_lamination (int i, BsLayup layup)
     }
   else
     lamination->pith_y = lamination->pith_z = NAN;
-  add_defect (lamination, (BsDefectKind) (i % BS_N_DEFECT_KINDS),
-              i % 4 ? BS_FACE_TOP : BS_FACE_UNDERSIDE, 400.0 + 170.0 * along,
+  add_defect (lamination, (BsDefectKind)(i % BS_N_DEFECT_KINDS),
+              i % 2 ? BS_FACE_UNDERSIDE : BS_FACE_TOP, 400.0 + 170.0 * along,
               i % BS_N_DEFECT_KINDS == BS_DEFECT_HOLE ? 14.0 : 160.0, 6.0, 14.0);
   return lamination;
 }
@@ -80,11 +80,34 @@ place (BsPlan *plan, const BsLamination *lamination, int i)
 {
   BsPlacement placement = {
     .lamination = g_ref_string_acquire (lamination->id),
-    .orientation = (BsOrientation) (i % BS_N_ORIENTATIONS),
+    .orientation = (BsOrientation)(i % BS_N_ORIENTATIONS),
     .start = 5.0 * (i % 3),
   };
 
   g_array_append_val (plan->order, placement);
+}
+
+static void
+add_clamps (BsPlan *plan)
+{
+  BsClampKind *clamp = bs_clamp_kind_new ("bar");
+  BsCaulKind *caul = bs_caul_kind_new ("caul");
+
+  bs_text_set (&clamp->name, "Bar clamp");
+  clamp->count = 12;
+  clamp->max_force_n = 6000.0;
+  clamp->reach = 1200.0;
+  clamp->head_width = 40.0;
+  clamp->head_height = 40.0;
+  g_ptr_array_add (plan->shop.clamps, clamp);
+
+  bs_text_set (&caul->name, "Hardwood caul");
+  caul->count = 12;
+  caul->length = 600.0;
+  caul->thickness = 60.0;
+  caul->height = 40.0;
+  caul->moe_mpa = 12000.0;
+  g_ptr_array_add (plan->shop.cauls, caul);
 }
 
 BsPlan *
@@ -98,6 +121,7 @@ scene_new_plan (int n, BsLayup layup)
   plan->slab.width = 38.0 * n;
   plan->slab.thickness = layup == BS_LAYUP_ON_EDGE ? 90.0 : 30.0;
   g_ptr_array_add (plan->woods, new_wood ("beech-european", "Beech, European"));
+  add_clamps (plan);
   g_ptr_array_add (plan->woods, new_wood ("walnut-black", "Walnut, black"));
   for (int i = 0; i < n; i++)
     {

@@ -1,0 +1,363 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "config.h"
+
+#include "core/order-rules.h"
+
+#include "core/limits.h"
+
+#include <glib/gi18n-lib.h>
+
+G_DEFINE_QUARK (bs - order - error - quark, bs_order_error)
+
+/* Attempts to fit the groups of neighbours between the pinned places; more means that there are
+ * hundreds of pins that hardly fit. */
+#define MAX_ATTEMPTS 1000000
+
+static const char *
+name_of (const BsOrderProblem *problem, guint candidate)
+{
+  const BsOrderCandidate *self = &g_array_index (problem->candidates, BsOrderCandidate, candidate);
+
+  return self->label != NULL ? self->label : self->id != NULL ? self->id : "?";
+}
+
+static gboolean
+refuse_pin (const BsOrderProblem *problem, guint candidate, const char *sentence, GError **error)
+{
+  /* Translators: the name of a lamination, then a sentence on what is wrong with its pins. */
+  g_set_error (error, BS_ORDER_ERROR, BS_ORDER_ERROR_PIN, _ ("Lamination %s: %s"),
+               name_of (problem, candidate), sentence);
+  return FALSE;
+}
+
+static gboolean
+take_place (BsOrderRules *self, const BsOrderProblem *problem, const BsOrderPin *pin,
+            GError **error)
+{
+  int *place = &self->place_of[pin->candidate];
+  int *candidate;
+
+  if (pin->place >= self->n_places)
+    return refuse_pin (problem, pin->candidate,
+                       _ ("it is pinned to a place behind the last one; choose a place of the slab."),
+                       error);
+  candidate = &self->candidate_at[pin->place];
+  if (*place != BS_ORDER_NOBODY && *place != (int)pin->place)
+    return refuse_pin (problem, pin->candidate,
+                       _ ("it is pinned to two places; remove one of the two pins."), error);
+  if (*candidate != BS_ORDER_NOBODY && *candidate != (int)pin->candidate)
+    return refuse_pin (problem, pin->candidate,
+                       _ ("another one is pinned to the same place; remove one of the two pins."),
+                       error);
+  *place = (int)pin->place;
+  *candidate = (int)pin->candidate;
+  self->is_required[pin->candidate] = TRUE;
+  self->has_places = TRUE;
+  return TRUE;
+}
+
+static int *
+find_free_side (BsOrderRules *self, guint candidate)
+{
+  int *sides = self->partners[candidate];
+
+  return sides[0] == BS_ORDER_NOBODY ? &sides[0] : sides[1] == BS_ORDER_NOBODY ? &sides[1] : NULL;
+}
+
+/* The partner of `here` on the side away from `before`; from the end of a row of partners, where
+ * nobody stands before, the only one. */
+static int
+next_partner (const BsOrderRules *self, int before, int here)
+{
+  const int *sides = self->partners[here];
+
+  return sides[0] == before ? sides[1] : sides[0];
+}
+
+static gboolean
+is_in_row (const BsOrderRules *self, guint from, guint to)
+{
+  for (guint side = 0; side < 2; side++)
+    {
+      int before = (int)from, here = self->partners[from][side];
+      while (here != BS_ORDER_NOBODY && here != (int)to)
+        {
+          int next = next_partner (self, before, here);
+          before = here;
+          here = next;
+        }
+      if (here == (int)to)
+        return TRUE;
+    }
+  return FALSE;
+}
+
+static gboolean
+take_neighbours (BsOrderRules *self, const BsOrderProblem *problem, const BsOrderPin *pin,
+                 GError **error)
+{
+  int *side, *other_side;
+
+  if (pin->other == pin->candidate || pin->other >= self->n_candidates)
+    return refuse_pin (problem, pin->candidate,
+                       _ ("its pinned neighbour is no other lamination; choose another one."), error);
+  if (bs_order_rules_are_partners (self, pin->candidate, pin->other))
+    return TRUE;
+  side = find_free_side (self, pin->candidate);
+  other_side = find_free_side (self, pin->other);
+  if (side == NULL || other_side == NULL)
+    return refuse_pin (problem, side == NULL ? pin->candidate : pin->other,
+                       _ ("it has more than two pinned neighbours; remove one of the pins."), error);
+  if (is_in_row (self, pin->candidate, pin->other))
+    return refuse_pin (problem, pin->candidate,
+                       _ ("its pinned neighbours make a ring; remove one of the pins."), error);
+  *side = (int)pin->other;
+  *other_side = (int)pin->candidate;
+  self->is_required[pin->candidate] = TRUE;
+  self->is_required[pin->other] = TRUE;
+  self->has_partners = TRUE;
+  return TRUE;
+}
+
+static gboolean
+take_face (BsOrderRules *self, const BsOrderProblem *problem, const BsOrderPin *pin, GError **error)
+{
+  for (guint o = 0; o < BS_N_ORIENTATIONS; o++)
+    if (bs_orientation_face ((BsOrientation)o, BS_FACE_TOP) != pin->face)
+      self->ways[pin->candidate] &= (guint8) ~(1u << o);
+  if (self->ways[pin->candidate] == 0)
+    return refuse_pin (problem, pin->candidate,
+                       _ ("only its top or its underside, not both, can be up; remove one of the "
+                          "pins."),
+                       error);
+  return TRUE;
+}
+
+static gboolean
+take_pin (BsOrderRules *self, const BsOrderProblem *problem, const BsOrderPin *pin, GError **error)
+{
+  if (pin->candidate >= self->n_candidates)
+    {
+      g_set_error_literal (error, BS_ORDER_ERROR, BS_ORDER_ERROR_PIN,
+                           _ ("A pin names a lamination that cannot be used; remove the pin."));
+      return FALSE;
+    }
+  switch (pin->kind)
+    {
+    case BS_ORDER_PIN_PLACE:
+      return take_place (self, problem, pin, error);
+    case BS_ORDER_PIN_NEIGHBOURS:
+      return take_neighbours (self, problem, pin, error);
+    case BS_ORDER_PIN_FACE_UP:
+      return take_face (self, problem, pin, error);
+    default:
+      g_return_val_if_reached (FALSE);
+    }
+}
+
+/* A row of pinned neighbours. */
+typedef struct
+{
+  GArray *members; /* int, from one end to the other */
+  gboolean has_place;
+} Group;
+
+static void
+clear_group (gpointer data)
+{
+  Group *group = data;
+  g_array_unref (group->members);
+}
+
+static Group
+follow_group (const BsOrderRules *self, guint end)
+{
+  Group group = { g_array_new (FALSE, FALSE, sizeof (int)), FALSE };
+  int before = BS_ORDER_NOBODY, here = (int)end;
+
+  while (here != BS_ORDER_NOBODY)
+    {
+      int next = next_partner (self, before, here);
+      g_array_append_val (group.members, here);
+      if (self->place_of[here] != BS_ORDER_NOBODY)
+        group.has_place = TRUE;
+      before = here;
+      here = next;
+    }
+  return group;
+}
+
+/* Groups with a pinned place among them go first, since they have the least choice. */
+static GArray *
+list_groups (const BsOrderRules *self)
+{
+  GArray *groups = g_array_new (FALSE, FALSE, sizeof (Group));
+
+  g_array_set_clear_func (groups, clear_group);
+  for (guint i = 0; i < self->n_candidates; i++)
+    {
+      const int *sides = self->partners[i];
+      Group group;
+
+      if ((sides[0] == BS_ORDER_NOBODY) == (sides[1] == BS_ORDER_NOBODY))
+        continue; /* alone, or inside a row */
+      group = follow_group (self, i);
+      if (g_array_index (group.members, int, group.members->len - 1) < (int)i)
+        clear_group (&group); /* was met from its other end */
+      else if (group.has_place)
+        g_array_prepend_val (groups, group);
+      else
+        g_array_append_val (groups, group);
+    }
+  return groups;
+}
+
+static int
+group_member (const Group *group, guint i, gboolean is_reversed)
+{
+  return g_array_index (group->members, int, is_reversed ? group->members->len - 1 - i : i);
+}
+
+static gboolean
+group_fits (const BsOrderRules *self, const Group *group, guint place, gboolean is_reversed)
+{
+  for (guint i = 0; i < group->members->len; i++)
+    if (self->start[place + i] != BS_ORDER_NOBODY
+        || !bs_order_rules_allow (self, place + i, (guint)group_member (group, i, is_reversed)))
+      return FALSE;
+  return TRUE;
+}
+
+/* Lays the groups from `first` on among those already laid; takes them away again when they do not
+ * fit. */
+static gboolean
+lay_groups (BsOrderRules *self, const GArray *groups, guint first, guint *attempts)
+{
+  const Group *group = &g_array_index (groups, Group, first);
+  guint n;
+
+  if (first == groups->len)
+    return TRUE;
+  n = group->members->len;
+  for (guint place = 0; place + n <= self->n_places; place++)
+    for (int is_reversed = 0; is_reversed < 2; is_reversed++)
+      {
+        if (++*attempts > MAX_ATTEMPTS)
+          return FALSE;
+        if (!group_fits (self, group, place, is_reversed))
+          continue;
+        for (guint i = 0; i < n; i++)
+          self->start[place + i] = group_member (group, i, is_reversed);
+        if (lay_groups (self, groups, first + 1, attempts))
+          return TRUE;
+        for (guint i = 0; i < n; i++)
+          self->start[place + i] = BS_ORDER_NOBODY;
+      }
+  return FALSE;
+}
+
+static gboolean
+arrange (BsOrderRules *self, GError **error)
+{
+  g_autoptr (GArray) groups = list_groups (self);
+  guint attempts = 0;
+
+  if (!lay_groups (self, groups, 0, &attempts))
+    {
+      g_set_error_literal (error, BS_ORDER_ERROR, BS_ORDER_ERROR_PIN,
+                           _ ("The pinned neighbours do not fit between the pinned places; remove "
+                              "some of the pins."));
+      return FALSE;
+    }
+  for (guint k = 0; k < self->n_places; k++)
+    if (self->candidate_at[k] != BS_ORDER_NOBODY)
+      self->start[k] = self->candidate_at[k];
+  return TRUE;
+}
+
+static gboolean
+check_counts (const BsOrderProblem *problem, GError **error)
+{
+  guint n = problem->candidates->len;
+
+  if (problem->n_places == 0 || problem->n_places > n)
+    {
+      g_set_error (error, BS_ORDER_ERROR, BS_ORDER_ERROR_TOO_FEW,
+                   _ ("The slab asks for %u laminations and there are %u to choose from; ask for "
+                      "fewer, at least 1, or add some."),
+                   problem->n_places, n);
+      return FALSE;
+    }
+  if (n > BS_MAX_LAMINATIONS)
+    {
+      g_set_error (error, BS_ORDER_ERROR, BS_ORDER_ERROR_TOO_MANY,
+                   _ ("There are %u laminations to choose from; at most %u are compared."), n,
+                   BS_MAX_LAMINATIONS);
+      return FALSE;
+    }
+  return TRUE;
+}
+
+static BsOrderRules *
+alloc_rules (guint n_candidates, guint n_places)
+{
+  BsOrderRules *self = g_new0 (BsOrderRules, 1);
+
+  self->n_candidates = n_candidates;
+  self->n_places = n_places;
+  self->candidate_at = g_new (int, n_places);
+  self->start = g_new (int, n_places);
+  self->place_of = g_new (int, n_candidates);
+  self->partners = g_malloc_n (n_candidates, sizeof *self->partners);
+  self->ways = g_new (guint8, n_candidates);
+  self->is_required = g_new0 (gboolean, n_candidates);
+  for (guint k = 0; k < n_places; k++)
+    self->candidate_at[k] = self->start[k] = BS_ORDER_NOBODY;
+  for (guint i = 0; i < n_candidates; i++)
+    {
+      self->place_of[i] = BS_ORDER_NOBODY;
+      self->partners[i][0] = self->partners[i][1] = BS_ORDER_NOBODY;
+      self->ways[i] = (1u << BS_N_ORIENTATIONS) - 1;
+    }
+  return self;
+}
+
+BsOrderRules *
+bs_order_rules_new (const BsOrderProblem *problem, GError **error)
+{
+  g_autoptr (BsOrderRules) self = NULL;
+  guint n_required = 0;
+
+  if (!check_counts (problem, error))
+    return NULL;
+  self = alloc_rules (problem->candidates->len, problem->n_places);
+  for (guint i = 0; i < problem->pins->len; i++)
+    if (!take_pin (self, problem, &g_array_index (problem->pins, BsOrderPin, i), error))
+      return NULL;
+  for (guint i = 0; i < self->n_candidates; i++)
+    n_required += self->is_required[i] ? 1 : 0;
+  if (n_required > self->n_places)
+    {
+      g_set_error (error, BS_ORDER_ERROR, BS_ORDER_ERROR_TOO_MANY,
+                   _ ("%u laminations are pinned and the slab has places for %u; remove some of the "
+                      "pins."),
+                   n_required, self->n_places);
+      return NULL;
+    }
+  if (!arrange (self, error))
+    return NULL;
+  return g_steal_pointer (&self);
+}
+
+void
+bs_order_rules_free (BsOrderRules *self)
+{
+  g_free (self->candidate_at);
+  g_free (self->start);
+  g_free (self->place_of);
+  g_free (self->partners);
+  g_free (self->ways);
+  g_free (self->is_required);
+  g_free (self);
+}
