@@ -70,11 +70,13 @@ static void
 draw_wane (cairo_t *cr, const Place *place)
 {
   double step = 4.5 * place->hairline;
+  int n = (int)CLAMP (ceil (place->height / step), 1.0, 1000.0);
 
   cairo_rectangle (cr, place->x, place->y, place->width, place->height);
   fill (cr, place, 0.12);
-  for (double at = place->y; at < place->y + place->height; at += step)
+  for (int i = 0; i < n; i++)
     {
+      double at = place->y + i * step;
       double rise = MIN (0.5 * place->width, place->y + place->height - at);
 
       cairo_move_to (cr, place->x, at);

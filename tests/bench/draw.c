@@ -74,7 +74,7 @@ compare_times (const void *a, const void *b)
 static double
 find_median_ms (void (*work) (Scene *), Scene *scene)
 {
-  gint64 times[RUNS];
+  gint64 times[RUNS], median;
 
   work (scene); /* fonts are loaded once */
   for (int i = 0; i < RUNS; i++)
@@ -86,7 +86,8 @@ find_median_ms (void (*work) (Scene *), Scene *scene)
       times[i] = g_get_monotonic_time () - start;
     }
   qsort (times, RUNS, sizeof *times, compare_times);
-  return (double)times[RUNS / 2] / 1000.0;
+  median = times[RUNS / 2];
+  return (double)median / 1000.0;
 }
 
 static void

@@ -89,6 +89,7 @@ test_table (void)
   g_autoptr (BsFlow) flow = bs_flow_new (WIDTH, HEIGHT, 2, 10.0);
   g_autofree char *text = NULL;
   const char *last;
+  int n_pages;
 
   if (!pdf_can_read ())
     return;
@@ -103,9 +104,10 @@ test_table (void)
       last = strstr (last, word);
       g_assert_nonnull (last);
     }
-  g_assert_cmpuint (bs_flow_get_n_pages (flow), >=, 3);
-  g_assert_cmpint (count (text, "Headone"), >, 2 * (int)(bs_flow_get_n_pages (flow) - 1));
-  g_assert_cmpint (count (text, "Headone"), <=, 2 * (int)bs_flow_get_n_pages (flow));
+  n_pages = (int)bs_flow_get_n_pages (flow);
+  g_assert_cmpint (n_pages, >=, 3);
+  g_assert_cmpint (count (text, "Headone") - 2 * (n_pages - 1), >, 0);
+  g_assert_cmpint (count (text, "Headone") - 2 * n_pages, <=, 0);
 }
 
 /* A paragraph of several pages comes whole. */

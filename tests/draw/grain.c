@@ -107,7 +107,7 @@ test_rings_lie_round_the_pith (void)
   cairo_surface_flush (surface);
   for (int i = 1; i < SIDE; i++)
     {
-      const unsigned char *middle = data + (gsize)i * (gsize)stride + 4 * (SIDE / 2);
+      const unsigned char *middle = data + (gsize)i * (gsize)stride + (gsize)4 * (SIDE / 2);
       const unsigned char *before = middle - stride;
       const unsigned char *right = data + (gsize)(SIDE / 2) * (gsize)stride + 4 * (gsize)i;
 

@@ -70,7 +70,7 @@ test_label_contrast (gconstpointer data)
       g_autoptr (GRefString) id = g_ref_string_new (ids[i]);
       BsWood wood = make_wood (id);
 
-      for (double lightness = 0.0; lightness <= 100.0; lightness += 5.0)
+      for (int lightness = 0; lightness <= 100; lightness += 5)
         g_assert_cmpfloat (find_contrast (bs_palette_on_wood (palette, &wood, lightness),
                                           bs_palette_wood (palette, &wood, lightness)),
                            >=, 4.5);
