@@ -8,8 +8,8 @@
 #include <string.h>
 
 /* Sets of open spots tried before giving up. Usual: 1 when all stays closed, 3 to 6 with open
- * spots. */
-#define MAX_SOLVES 60
+ * spots, up to a hundred against a plane that hardly gives. */
+#define MAX_SOLVES 200
 
 /* A spot counts as wrongly open or closed only from this part of the greatest spot force: below,
  * its sign is rounding. */
@@ -18,8 +18,8 @@
 /* Halvings that find the least energy along a line, to the last bits. */
 #define N_HALVINGS 50
 
-void
-bs_press_contacts_init (BsPressContacts *self, const BsPressMesh *mesh)
+    void
+    bs_press_contacts_init (BsPressContacts *self, const BsPressMesh *mesh)
 {
   *self = (BsPressContacts){ .mesh = mesh, .n = mesh->contacts->len };
   self->contacts = (const BsPressContact *)(void *)mesh->contacts->data;

@@ -36,6 +36,22 @@ add_squeeze (BsBand *band, const BsPressBeam *beam, guint a, guint b, double len
   bs_band_add (band, b + 2, a + 2, -beam->spread / length);
 }
 
+/* Holds one piece of the middle course at its two ends. The loads balance, so that these supports
+ * carry nothing; without them the pile could move as a whole, which the anchors alone stop so
+ * softly that rounding spoils the equations of a fine mesh. The middle course, since it moves
+ * least. */
+static void
+add_supports (BsBand *band, const BsPressMesh *mesh)
+{
+  const BsPressBeam *beam = &mesh->beams[mesh->n_beams / 2];
+  guint n_elements = beam->last - beam->first;
+  double length = mesh->stations[beam->last] - mesh->stations[beam->first];
+  double stiffness = beam->squeeze * length / n_elements;
+
+  bs_band_add (band, beam->unknown[0], beam->unknown[0], stiffness);
+  bs_band_add (band, beam->unknown[n_elements], beam->unknown[n_elements], stiffness);
+}
+
 void
 bs_press_equations_add_beams (BsBand *band, const BsPressMesh *mesh)
 {
@@ -55,6 +71,7 @@ bs_press_equations_add_beams (BsBand *band, const BsPressMesh *mesh)
             add_squeeze (band, beam, a, b, length);
         }
     }
+  add_supports (band, mesh);
 }
 
 /* The overlap is (w - s/2) of the front piece less (w + s/2) of the back one. */

@@ -14,11 +14,10 @@
 #define PLAIN_SHEAR_FACTOR (5.0 / 6.0)
 #define PLAIN_FACE_SHARE 0.5
 
-/* Soft springs that keep the pile as a whole, and a piece that nothing touches, in place: this part
- * of a layer's own stiffness through its thickness. Larger: the forces of the lines drift apart
- * (about n^2 / 8 times this part). Smaller than 1e-12: rounding makes the equations of a loose
- * piece unsolvable. */
-#define ANCHOR_SHARE 1e-10
+/* Soft springs that keep a piece in place that nothing touches: this part of a layer's own
+ * stiffness through its thickness. Larger: the forces of the lines drift apart (by about n^2 / 8
+ * times this part). Smaller: rounding makes the equations of a loose piece unsolvable. */
+#define ANCHOR_SHARE 1e-11
 
 /* Ends of pieces no further apart than this share a station, mm. Shorter elements would be so much
  * stiffer than the rest that rounding shows. */
