@@ -14,8 +14,9 @@ bs_stages_clamps_by_spacing (const BsStagesInput *input, double outer_width)
 {
   double spacing = fmin (input->max_spacing, 2.0 * (outer_width + input->caul));
   double inner = input->length - 2.0 * input->end;
+  double n = 1.0 + ceil (inner / spacing - 1e-9);
 
-  return MAX (2, 1 + (int)ceil (inner / spacing - 1e-9));
+  return (int)CLAMP (n, 2.0, BS_STAGES_MOST_CLAMPS + 1.0);
 }
 
 int

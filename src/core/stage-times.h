@@ -55,6 +55,9 @@ typedef struct
   int max_rounds; /* at least 1 */
 } BsStagesInput;
 
+/* More clamps than this are counted as this many. */
+#define BS_STAGES_MOST_CLAMPS 1000
+
 /* Widths (mm) and masses (kg) that are equal on paper may differ by rounding. */
 #define BS_STAGES_ROUNDING 1e-9
 

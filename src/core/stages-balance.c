@@ -7,7 +7,7 @@
 #define EVEN_MM 0.01 /* packs whose widths differ by so little more are as even */
 
 /* Evenness is a wish: a hundredth of a second is spent on it. */
-#define BALANCE_STEPS 300000
+#define BALANCE_STEPS 40000
 
 /* With more laminations the bands alone take longer than that. */
 #define MOST_LAMINATIONS 120

@@ -18,7 +18,7 @@ typedef struct
   const BsStagesInput *input;
   double most_width;
   BsWays ways;
-  GArray **rows;     /* for each lamination and the end: rows (int) that end before it */
+  GArray **rows;     /* for each lamination and the end: rows that end before it */
   int *most_pieces;  /* for each number of clamps */
   gint64 place_us;   /* for each piece more in the last stage */
   gint64 waiting_us; /* for each round more */
@@ -70,7 +70,7 @@ extend_row (Search *self, int before, int first, int count)
   if (before >= 0)
     row = *bs_ways_get (&self->ways, before);
   else
-    row.outer = (gint16)outer;
+    row.outer = (gint16)MIN (outer, BS_WAY_MOST);
   if (count > 1 && !glue_pack (self, &row, first, count))
     return;
   row.first = (gint16)first;
@@ -109,8 +109,18 @@ extend_rows (Search *self, int at)
       if (at == 0)
         extend_row (self, -1, 0, end);
       for (guint i = 0; at > 0 && self->rows[at] != NULL && i < self->rows[at]->len; i++)
-        extend_row (self, g_array_index (self->rows[at], int, i), at, end - at);
+        extend_row (self, bs_way_list_get (self->rows[at], i), at, end - at);
     }
+}
+
+static gboolean
+can_close_slab (const BsStagesInput *input)
+{
+  double width = 2.0 * input->caul;
+
+  for (int i = 0; i < input->n; i++)
+    width += input->widths[i];
+  return width <= input->max_opening + BS_STAGES_ROUNDING;
 }
 
 static int
@@ -121,7 +131,7 @@ find_best (const Search *self)
 
   for (guint i = 0; list != NULL && i < list->len; i++)
     {
-      int number = g_array_index (list, int, i);
+      int number = bs_way_list_get (list, i);
       const BsWay *way = bs_ways_get (&self->ways, number);
       const BsWay *other = best >= 0 ? bs_ways_get (&self->ways, best) : NULL;
       if (other == NULL || way->clamps[ROUNDS] < other->clamps[ROUNDS]
@@ -177,8 +187,9 @@ bs_stages_row_find (const BsStagesInput *input, double most_width)
   for (int clamps = 2; clamps <= most_clamps; clamps++)
     self.most_pieces[clamps] = bs_stage_most_pieces (input, clamps);
   bs_ways_init (&self.ways);
-  for (int at = 0; at < input->n; at++)
-    extend_rows (&self, at);
+  if (can_close_slab (input))
+    for (int at = 0; at < input->n; at++)
+      extend_rows (&self, at);
 
   int best = find_best (&self);
   if (best >= 0)

@@ -20,16 +20,17 @@ struct _BsStagesSearch
   int n;
   int round; /* rounds so far */
   BsWays ways;
-  GArray **pieces;  /* ways (int) to have each interval as one piece; NULL: none */
-  GArray **next;    /* the same at the end of the round under way */
-  GArray **rows;    /* ways (int) to have a row that ends before a lamination */
-  double *starts;   /* y of each lamination's front, and of the slab's back */
-  double *masses;   /* of all laminations before one */
-  gint16 *outer;    /* clamps for each interval as outer piece; 0: not asked yet */
-  int *most_pieces; /* for each number of clamps: that can be joined in time */
-  Rest *rests;      /* for each lamination and the end: what the rest of the slab takes at least */
-  gint64 place_us;  /* for each piece more */
-  int steps_left;   /* rows that may still be tried */
+  GArray **pieces;                 /* ways to have each interval as one piece; NULL: none */
+  GArray **next;                   /* the same at the end of the round under way */
+  GArray **rows;                   /* ways to have a row that ends before a lamination */
+  double *starts;                  /* y of each lamination's front, and of the slab's back */
+  double *masses;                  /* of all laminations before one */
+  gint16 *outer;                   /* clamps for each interval as outer piece; 0: not asked yet */
+  int least_clamps[BS_WAY_ROUNDS]; /* that any stage of each round needs */
+  int *most_pieces;                /* for each number of clamps: that can be joined in time */
+  Rest *rests;     /* for each lamination and the end: what the rest of the slab takes at least */
+  gint64 place_us; /* for each piece more */
+  int steps_left;  /* rows that may still be tried */
 };
 
 static gsize
@@ -62,7 +63,7 @@ outer_clamps (BsStagesSearch *self, int first, int end)
   gint16 *known = &self->outer[interval (self, first, end)];
 
   if (*known == 0)
-    *known = (gint16)CLAMP (bs_stages_clamps_for (self->input, first, end - first), 2, G_MAXINT16);
+    *known = (gint16)CLAMP (bs_stages_clamps_for (self->input, first, end - first), 2, BS_WAY_MOST);
   return *known;
 }
 
@@ -209,7 +210,7 @@ find_rest (BsStagesSearch *self, const Aim *aim, int at)
       rest->n_pieces = MIN (rest->n_pieces, next->n_pieces + 1);
       for (guint i = 0; i < list->len; i++)
         {
-          const BsWay *piece = way_at (self, g_array_index (list, int, i));
+          const BsWay *piece = way_at (self, bs_way_list_get (list, i));
           rest->time_us = MIN (rest->time_us, next->time_us + piece->time_us + self->place_us);
           rest->clamps = MIN (rest->clamps, next->clamps + all_clamps (self, piece));
         }
@@ -229,15 +230,25 @@ may_finish (const BsStagesSearch *self, const Aim *aim, const BsWay *row)
          && rest->time_us <= aim->limit_us - (row->time_us - self->place_us);
 }
 
+/* Clamps that are left over but too few for any stage are as good as used: ways that differ in
+ * nothing else are then alike. */
+static gint16
+round_up (const BsStagesSearch *self, int round, int used)
+{
+  int left = self->input->pack_clamps - used;
+  return (gint16)(left < self->least_clamps[round] ? self->input->pack_clamps : used);
+}
+
 /* Adds the clamps of a piece to those of a row. FALSE: in some round there are not so many. */
 static gboolean
 add_clamps (const BsStagesSearch *self, BsWay *row, const BsWay *piece)
 {
   for (int i = 0; i < self->round; i++)
     {
-      row->clamps[i] = (gint16)(row->clamps[i] + piece->clamps[i]);
-      if (row->clamps[i] > self->input->pack_clamps)
+      int used = row->clamps[i] + piece->clamps[i];
+      if (used > self->input->pack_clamps)
         return FALSE;
+      row->clamps[i] = round_up (self, i, used);
     }
   return TRUE;
 }
@@ -259,7 +270,7 @@ join_row (BsStagesSearch *self, const Aim *aim, const BsWay *row, int row_number
   if (!aim->is_last)
     {
       joined.time_us += self->input->planes_packs ? to_us (self->input->plane_s) : 0;
-      joined.clamps[self->round] = (gint16)n_clamps;
+      joined.clamps[self->round] = round_up (self, self->round, n_clamps);
     }
 
   GArray **list
@@ -312,7 +323,7 @@ begin_rows (BsStagesSearch *self, const Aim *aim, int first)
         continue;
       for (guint i = 0; i < list->len; i++)
         {
-          int number = g_array_index (list, int, i);
+          int number = bs_way_list_get (list, i);
           BsWay row = *way_at (self, number);
           row.time_us += self->place_us;
           row.n_pieces = 1;
@@ -346,10 +357,22 @@ grow_rows (BsStagesSearch *self, const Aim *aim, int first)
             continue;
           for (guint i = 0; i < n_rows; i++)
             for (guint k = 0; k < list->len && !bs_stages_search_gave_up (self); k++)
-              extend_row (self, aim, g_array_index (self->rows[at], int, i),
-                          g_array_index (list, int, k));
+              extend_row (self, aim, bs_way_list_get (self->rows[at], i),
+                          bs_way_list_get (list, k));
         }
     }
+}
+
+static void
+find_least_clamps (BsStagesSearch *self)
+{
+  int least = BS_WAY_MOST;
+
+  for (int first = 0; first < self->n; first++)
+    for (int end = first + 1; end <= self->n; end++)
+      if (self->pieces[interval (self, first, end)] != NULL)
+        least = MIN (least, outer_clamps (self, first, end));
+  self->least_clamps[self->round] = least;
 }
 
 void
@@ -362,6 +385,8 @@ bs_stages_search_next_round (BsStagesSearch *self)
               .finished = self->next };
 
   g_return_if_fail (self->round < BS_WAY_ROUNDS);
+
+  find_least_clamps (self);
 
   /* What is a piece stays one. */
   for (gsize i = 0; i < n_intervals; i++)
@@ -402,7 +427,7 @@ bs_stages_search_finish (BsStagesSearch *self, double least_width, double most_w
   grow_rows (self, &aim, 0);
   for (guint i = 0; finished != NULL && i < finished->len; i++)
     {
-      int number = g_array_index (finished, int, i);
+      int number = bs_way_list_get (finished, i);
       if (best == BS_STAGES_NO_WAY || way_at (self, number)->time_us < way_at (self, best)->time_us)
         best = number;
     }

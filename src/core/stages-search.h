@@ -13,7 +13,7 @@ typedef struct _BsStagesSearch BsStagesSearch;
 
 /* Rows tried before the search gives up, so that a plan of any size ends; some tenths of a second.
  */
-#define BS_STAGES_MAX_STEPS 4000000
+#define BS_STAGES_MAX_STEPS 1500000
 
 /* As many rounds as it can look into. */
 #define BS_STAGES_SEARCH_ROUNDS 4

@@ -27,37 +27,48 @@ bs_ways_keep (BsWays *self, const BsWay *way)
   return (int)self->all->len - 1;
 }
 
-static gboolean
-is_no_worse (const BsWay *a, const BsWay *b)
+/* Five counts of 11 bits, each with a bit to spare above it. */
+#define COUNT_BITS 12
+#define SPARE_BITS G_GUINT64_CONSTANT (0x800800800800800)
+
+static guint64
+pack_counts (const BsWay *way)
 {
-  if (a->time_us > b->time_us || a->n_pieces > b->n_pieces || a->outer > b->outer)
-    return FALSE;
+  guint64 packed = (guint64)way->n_pieces << COUNT_BITS | (guint64)way->outer;
+
   for (int i = 0; i < BS_WAY_ROUNDS; i++)
-    if (a->clamps[i] > b->clamps[i])
-      return FALSE;
-  return TRUE;
+    packed = packed << COUNT_BITS | (guint64)way->clamps[i];
+  return packed;
+}
+
+/* All counts are compared at once: with the spare bits set, no subtraction borrows from the next
+ * count, and a spare bit falls where the count of a is greater. */
+static inline gboolean
+is_no_worse (const BsWayEntry *a, const BsWayEntry *b)
+{
+  return a->time_us <= b->time_us
+         && (((b->counts | SPARE_BITS) - a->counts) & SPARE_BITS) == SPARE_BITS;
 }
 
 void
 bs_ways_add (BsWays *self, GArray **list, const BsWay *way)
 {
+  BsWayEntry added = { .time_us = way->time_us, .counts = pack_counts (way) };
   guint kept = 0;
 
   if (*list == NULL)
-    *list = g_array_new (FALSE, FALSE, sizeof (int));
+    *list = g_array_new (FALSE, FALSE, sizeof (BsWayEntry));
+  BsWayEntry *entries = (BsWayEntry *)(gpointer)(*list)->data;
   for (guint i = 0; i < (*list)->len; i++)
-    if (is_no_worse (bs_ways_get (self, g_array_index (*list, int, i)), way))
+    if (is_no_worse (&entries[i], &added))
       return;
 
-  int number = bs_ways_keep (self, way);
-  if (number < 0)
+  added.number = bs_ways_keep (self, way);
+  if (added.number < 0)
     return;
   for (guint i = 0; i < (*list)->len; i++)
-    {
-      int other = g_array_index (*list, int, i);
-      if (!is_no_worse (way, bs_ways_get (self, other)))
-        g_array_index (*list, int, kept++) = other;
-    }
+    if (!is_no_worse (&added, &entries[i]))
+      entries[kept++] = entries[i];
   g_array_set_size (*list, kept);
-  g_array_append_val (*list, number);
+  g_array_append_val (*list, added);
 }

@@ -12,6 +12,9 @@ G_BEGIN_DECLS
  * be better than another, and so many more ways to keep. */
 #define BS_WAY_ROUNDS 3
 
+/* Greatest number of pieces, or of clamps in a round, that a way can count. */
+#define BS_WAY_MOST 2047
+
 #define BS_WAY_SINGLE (-1) /* the round of a piece that is a lamination, joined in none */
 
 /* A way to have something: either a piece, or a row of pieces that are to be joined. Ways are kept
@@ -32,6 +35,14 @@ typedef struct
 /* So many are kept at most: some 20 MB. */
 #define BS_MAX_WAYS 400000
 
+/* A way in a list, with what it is compared by close at hand. */
+typedef struct
+{
+  gint64 time_us;
+  guint64 counts; /* pieces, outer and clamps, packed */
+  int number;
+} BsWayEntry;
+
 typedef struct
 {
   GArray *all;      /* BsWay; their numbers are their places here */
@@ -50,8 +61,14 @@ bs_ways_get (const BsWays *self, int number)
 /* Keeps a way; returns its number, -1 when there is no room. */
 int bs_ways_keep (BsWays *self, const BsWay *way);
 
-/* Keeps a way in a list (of int, made when NULL), unless one that is there is no worse in anything
- * that may matter later; drops from the list those that it makes useless. */
+static inline int
+bs_way_list_get (const GArray *list, guint i)
+{
+  return g_array_index (list, BsWayEntry, i).number;
+}
+
+/* Keeps a way in a list (of BsWayEntry, made when NULL), unless one that is there is no worse in
+ * anything that may matter later; drops from the list those that it makes useless. */
 void bs_ways_add (BsWays *self, GArray **list, const BsWay *way);
 
 G_END_DECLS

@@ -12,7 +12,7 @@
 /* Attempts to make a plan of many rounds more even. */
 #define MOST_ATTEMPTS 40
 
-#define PLENTY_OF_CLAMPS 1000
+#define ROUNDING_US 1000 /* of the sum of a plan's times */
 
 /* The hand times are those of a new plan; the rest is common practice, no source. */
 BsStagesInput
@@ -91,16 +91,27 @@ take_ways (BsStages *self, BsStagesSearch *search, const BsStagesInput *input, i
     self->balanced = make_plan (search, input, balanced);
 }
 
-/* The first round at whose end the slab can be had; the number of it in n_rounds. */
-static int
-find_way (BsStagesSearch *search, const BsStagesInput *input, const BsProgress *progress,
-          int *n_rounds)
+/* What a way of so many rounds may take at most to be no longer than a plan that is known. */
+static gint64
+find_limit_us (const BsStagesInput *input, const BsStagesPlan *known, int n_rounds)
 {
-  int most = MIN (input->max_rounds, BS_STAGES_SEARCH_ROUNDS);
+  if (known == NULL || known->n_rounds > n_rounds)
+    return G_MAXINT64;
+  return (gint64)(known->elapsed_s * 1e6) - find_waiting_us (input, n_rounds) + ROUNDING_US;
+}
+
+/* The first round at whose end the slab can be had; the number of it in n_rounds. known: a plan
+ * that there is in any case, or NULL. */
+static int
+find_way (BsStagesSearch *search, const BsStagesInput *input, const BsStagesPlan *known,
+          const BsProgress *progress, int *n_rounds)
+{
+  int most = MIN (known != NULL ? known->n_rounds : input->max_rounds, BS_STAGES_SEARCH_ROUNDS);
 
   for (int round = 1; round <= most && !bs_stages_search_gave_up (search); round++)
     {
-      int way = bs_stages_search_finish (search, 0.0, INFINITY, G_MAXINT64);
+      int way
+          = bs_stages_search_finish (search, 0.0, INFINITY, find_limit_us (input, known, round));
       *n_rounds = round;
       if (way != BS_STAGES_NO_WAY || !bs_progress_report (progress, (double)round / most))
         return way;
@@ -121,14 +132,11 @@ find_widest_piece (const BsStagesPlan *plan, const BsStagesInput *input)
   return widest;
 }
 
-/* A plan of more rounds than the search looks into, and the evenest that comes of narrower and
- * narrower packs. */
+/* A plan from the front, and the evenest that comes of narrower and narrower packs. */
 static void
-take_row (BsStages *self, const BsStagesInput *input)
+take_row (BsStages *self, const BsStagesInput *input, BsStagesPlan *row)
 {
-  self->shortest = bs_stages_row_find (input, INFINITY);
-  if (self->shortest == NULL)
-    return;
+  self->shortest = row;
 
   double most_elapsed = self->shortest->elapsed_s * (1.0 + BS_STAGES_BALANCE_PCT / 100.0);
   double widest = find_widest_piece (self->shortest, input);
@@ -157,7 +165,7 @@ is_possible (const BsStagesInput *input)
 
   BsStagesSearch *search = bs_stages_search_new (input);
   int n_rounds;
-  int way = find_way (search, input, NULL, &n_rounds);
+  int way = find_way (search, input, NULL, NULL, &n_rounds);
   bs_stages_search_free (search);
   return way != BS_STAGES_NO_WAY;
 }
@@ -189,7 +197,7 @@ find_obstacle (const BsStagesInput *input)
   if (isfinite (input->max_pack_kg) && is_possible (&eased))
     return BS_STAGE_LIMIT_WEIGHT;
   eased = *input;
-  eased.clamps = eased.pack_clamps = PLENTY_OF_CLAMPS;
+  eased.clamps = eased.pack_clamps = BS_STAGES_MOST_CLAMPS;
   return is_possible (&eased) ? BS_STAGE_LIMIT_CLAMPS : BS_STAGE_LIMIT_TOTAL;
 }
 
@@ -197,26 +205,27 @@ BsStages *
 bs_stages_solve (const BsStagesInput *input, const BsProgress *progress)
 {
   BsStages *self = g_new0 (BsStages, 1);
+  BsStagesInput job = *input;
   int n_rounds;
 
   self->is_proved = TRUE;
   if (input->n < 2)
     return self;
+  job.clamps = MIN (job.clamps, BS_STAGES_MOST_CLAMPS);
+  job.pack_clamps = MIN (job.pack_clamps, BS_STAGES_MOST_CLAMPS);
 
-  BsStagesSearch *search = bs_stages_search_new (input);
-  int way = find_way (search, input, progress, &n_rounds);
-  self->is_proved = !bs_stages_search_gave_up (search);
+  g_autoptr (BsStagesPlan) row = bs_stages_row_find (&job, INFINITY);
+  BsStagesSearch *search = bs_stages_search_new (&job);
+  int way = find_way (search, &job, row, progress, &n_rounds);
+  self->is_proved = !bs_stages_search_gave_up (search)
+                    && (way != BS_STAGES_NO_WAY || job.max_rounds <= BS_STAGES_SEARCH_ROUNDS);
   if (way != BS_STAGES_NO_WAY)
-    take_ways (self, search, input, way, n_rounds);
+    take_ways (self, search, &job, way, n_rounds);
+  else if (row != NULL)
+    take_row (self, &job, g_steal_pointer (&row));
+  else
+    self->limit = find_obstacle (&job);
   bs_stages_search_free (search);
-
-  if (self->shortest == NULL && input->max_rounds > BS_STAGES_SEARCH_ROUNDS)
-    {
-      self->is_proved = FALSE;
-      take_row (self, input);
-    }
-  if (self->shortest == NULL)
-    self->limit = find_obstacle (input);
   return self;
 }
 

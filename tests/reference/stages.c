@@ -6,9 +6,10 @@
 
 #define MAX_LAMINATIONS 100
 
-/* Answers stages.py. Standard input holds jobs, each a line of numbers in the order of read_job (); for
- * each comes back "0" or "1 rounds elapsed imbalance proved", then "elapsed imbalance" of the balanced
- * plan (or of the shortest again), then the shortest plan's stages as "round bounds...;". */
+/* Answers stages.py. Standard input holds jobs, each a line of numbers in the order of read_job ();
+ * for each comes back "0" or "1 rounds elapsed imbalance proved", then "elapsed imbalance" of the
+ * balanced plan (or of the shortest again), then the shortest plan's stages as "round bounds...;".
+ */
 
 static gboolean
 read_number (double *number)
@@ -33,17 +34,17 @@ read_job (BsStagesInput *input, double *widths)
   for (int i = 0; i < input->n; i++)
     g_assert_true (read_number (&widths[i]));
   input->widths = widths;
-  g_assert_true (
-      read_number (&input->length) && read_number (&input->height) && read_count (&input->people)
-      && read_number (&input->spread_s_per_m2) && read_number (&input->joint_s)
-      && read_number (&input->open_s) && read_number (&input->closed_s)
-      && read_number (&input->total_s) && read_number (&input->press_s)
-      && read_number (&input->place_s) && read_number (&input->align_s)
-      && read_number (&input->tighten_s) && read_count (&input->clamps)
-      && read_number (&input->max_spacing) && read_number (&input->end)
-      && read_number (&input->caul) && read_number (&input->max_opening) && read_count (&planes)
-      && read_number (&input->planer_width) && read_number (&input->plane_s)
-      && read_count (&spreading) && read_count (&input->max_rounds));
+  g_assert_true (read_number (&input->length) && read_number (&input->height)
+                 && read_count (&input->people) && read_number (&input->spread_s_per_m2)
+                 && read_number (&input->joint_s) && read_number (&input->open_s)
+                 && read_number (&input->closed_s) && read_number (&input->total_s)
+                 && read_number (&input->press_s) && read_number (&input->place_s)
+                 && read_number (&input->align_s) && read_number (&input->tighten_s)
+                 && read_count (&input->clamps) && read_number (&input->max_spacing)
+                 && read_number (&input->end) && read_number (&input->caul)
+                 && read_number (&input->max_opening) && read_count (&planes)
+                 && read_number (&input->planer_width) && read_number (&input->plane_s)
+                 && read_count (&spreading) && read_count (&input->max_rounds));
   input->pack_clamps = input->clamps;
   input->planes_packs = planes;
   input->spreading = (BsSpreading)spreading;
