@@ -203,12 +203,14 @@ typedef struct
   GRefString *unknown;
 } BsPlan;
 
-/* The parts that plans share, all numbers 0 but what is documented as NAN when unknown; fill them before
+/* The parts that plans share (a copy is one's own, to be changed before it is put in a plan), all numbers 0 but what is documented as NAN when unknown; fill them before
  * they are put in a plan. The text is the id. */
 BsClampKind *bs_clamp_kind_new (const char *id);
+BsClampKind *bs_clamp_kind_copy (const BsClampKind *self);
 BsClampKind *bs_clamp_kind_ref (BsClampKind *self);
 void bs_clamp_kind_unref (BsClampKind *self);
 BsCaulKind *bs_caul_kind_new (const char *id);
+BsCaulKind *bs_caul_kind_copy (const BsCaulKind *self);
 BsCaulKind *bs_caul_kind_ref (BsCaulKind *self);
 void bs_caul_kind_unref (BsCaulKind *self);
 BsWood *bs_wood_new (const char *id);

@@ -25,6 +25,9 @@ typedef struct
                                  * other way, 0 neither or unknown */
 } BsPlaced;
 
+/* What a lamination of the plan is in the slab's frame when it lies like this with its front face at y. */
+BsPlaced bs_placed_new (const BsPlan *plan, const BsPlacement *placement, double y);
+
 /* The slab as built, from front to back. */
 typedef struct
 {

@@ -148,9 +148,12 @@ hatch_end (const BsGrain *self, cairo_t *cr, const BsGrainStyle *style)
   double w = self->thickness * style->per_mm_across;
   double h = self->height * style->per_mm_across;
   double step = 6.0 * style->hairline;
+  int n = (int)CLAMP (ceil ((w + h) / step), 0.0, 4000.0);
 
-  for (double at = -0.5 * (w + h); at < 0.5 * (w + h); at += step)
+  for (int i = 0; i < n; i++)
     {
+      double at = -0.5 * (w + h) + i * step;
+
       cairo_move_to (cr, at - 0.5 * h, 0.5 * h);
       cairo_line_to (cr, at + 0.5 * h, -0.5 * h);
     }

@@ -133,7 +133,7 @@ add_entry (Pen *pen, const char *words, void (*draw) (cairo_t *, int, double), i
   if (pen->is_drawn)
     {
       cairo_save (pen->cr);
-      cairo_translate (pen->cr, pen->x, pen->y + 0.12 * pen->size);
+      cairo_translate (pen->cr, pen->x + 0.15 * pen->size, pen->y + 0.12 * pen->size);
       draw (pen->cr, which, pen->size);
       cairo_restore (pen->cr);
       bs_color_set (&bs_palette_paper ()->ink, pen->cr);

@@ -3,7 +3,7 @@
 #include "plan/document.h"
 
 #include "core/results.h"
-#include "median.h"
+#include "bench/median.h"
 #include "plan/report.h"
 
 #include <glib/gstdio.h>

@@ -1,6 +1,6 @@
 /* SPDX-FileCopyrightText: The Broadstave developers
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#include "median.h"
+#include "bench/median.h"
 
 static int
 compare_times (gconstpointer a, gconstpointer b)
