@@ -125,7 +125,7 @@ draw_signs (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, const BsP
   double below_bars = edge + sign;
   double row = 0.8 * scale->text_size;
   double label_room = 2.0 * scale->text_size;
-  double arrow = MIN (6.0 * scale->text_size, 0.3 * length);
+  double arrow = MIN (6.0 * scale->text_size, 0.3 * length), label_top;
 
   /* Labels stand in one row even where laminations start a little later than others. */
   double late = MIN (placed->x * scale->per_mm_along, row);
@@ -135,13 +135,13 @@ draw_signs (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, const BsP
   bs_mark_left_end (cr, 0.5 * width, is_swapped ? length - edge : edge, sign, &text);
   if (length - 2.0 * below_bars < label_room + row)
     return;
+  label_top
+      = find_label_place (placed, scale, below_bars + row - late, length - below_bars, label_room);
   if (lamination->label != NULL)
-    bs_mark_label (
-        cr, lamination->label, &style, scale->labels_stand, 0.0,
-        find_label_place (placed, scale, below_bars + row - late, length - below_bars, label_room),
-        width, label_room, &text, &patch);
-  if (placed->run_out_top != 0 && length - 2.0 * below_bars > label_room + row + arrow)
-    draw_arrow (cr, placed, scale, width, below_bars + row + label_room, length - below_bars, arrow,
+    bs_mark_label (cr, lamination->label, &style, scale->labels_stand, 0.0, label_top, width,
+                   label_room, &text, &patch);
+  if (placed->run_out_top != 0 && length - below_bars - label_top - label_room > arrow)
+    draw_arrow (cr, placed, scale, width, label_top + label_room, length - below_bars, arrow,
                 &text);
 }
 
