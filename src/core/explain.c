@@ -160,7 +160,7 @@ explain_clamps (BsResults *self)
           "every other one above the slab, the rest below; the first and last half a spacing from "
           "the ends."),
       "n = max(F / F₁, L / s, 2),  s = b + 2 (t + c)", BS_QUANTITY_COUNT,
-      N_ ("The rule is hopeful: at this spacing the least pressure on the first glue line is 0.58 "
+      N_ ("The rule is hopeful: at this spacing the least pressure on the first glue line is 0.56 "
           "to "
           "0.89 of the mean, and less deeper in. The upper figure makes up for 0.56."));
   why->value = rule->n;
