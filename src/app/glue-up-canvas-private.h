@@ -18,6 +18,7 @@ typedef struct
   gboolean is_placed; /* has been given a goal */
   gboolean is_wanted; /* used while matching with the plan */
   graphene_rect_t from, now, goal;
+  graphene_point_t allocated; /* where GTK thinks that the strip is: at its goal, sooner or later */
 } BsSeat;
 
 /* What is carried, and where it would be put down. */
@@ -43,6 +44,7 @@ struct _BsGlueUpCanvas
   GtkAdjustment *horizontal, *vertical;
   GtkWidget *menu;             /* a popover, or NULL */
   GskRenderNode *under, *over; /* what is drawn below and above the laminations */
+  GBytes *tape;                /* the clamps' positions that `under` was drawn for */
   /* state */
   BsGlueUpLayout layout;
   int layout_width, layout_height; /* that the layout was made for */

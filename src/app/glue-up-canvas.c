@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 #include <math.h>
 
+#include "app/picture-node.h"
 #include "draw/lettering.h"
 
 G_DEFINE_FINAL_TYPE (BsGlueUpCanvas, bs_glue_up_canvas, GTK_TYPE_WIDGET)
@@ -17,18 +18,43 @@ forget_nodes (BsGlueUpCanvas *self)
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
+/* What changes with the results: always the section's finished faces, mostly not the clamps. */
+static void
+forget_results (BsGlueUpCanvas *self)
+{
+  const BsResults *results = bs_session_get_results (self->session);
+  const GArray *positions = results->clamps.positions;
+  g_autoptr (GBytes) tape = g_bytes_new (positions->data, positions->len * sizeof (double));
+
+  g_clear_pointer (&self->over, gsk_render_node_unref);
+  if (self->tape == NULL || !g_bytes_equal (tape, self->tape)
+      || !bs_session_has_preview (self->session))
+    g_clear_pointer (&self->under, gsk_render_node_unref);
+  g_clear_pointer (&self->tape, g_bytes_unref);
+  self->tape = g_steal_pointer (&tape);
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
 const BsStack *
 bs_glue_up_canvas_get_slab (BsGlueUpCanvas *self)
 {
   return bs_session_get_results (self->session)->stack;
 }
 
+/* While one is held the layout stays as it is, or everything would swell and shrink under the hand.
+ */
 void
 bs_glue_up_canvas_invalidate (BsGlueUpCanvas *self)
 {
   self->is_stale = TRUE;
-  forget_nodes (self);
-  gtk_widget_queue_allocate (GTK_WIDGET (self));
+  if (self->hold.seat == NULL)
+    {
+      gtk_widget_queue_allocate (GTK_WIDGET (self));
+      return;
+    }
+  bs_glue_up_seats_place (self, FALSE);
+  bs_glue_up_seats_show (self);
+  gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
 static void
@@ -39,6 +65,7 @@ changed_cb (BsGlueUpCanvas *self)
   g_clear_pointer (&self->rack, bs_stack_free);
   self->rack = bs_glue_up_rack_new (bs_glue_up_canvas_get_slab (self)->plan);
   bs_glue_up_seats_match (self);
+  forget_results (self);
   bs_glue_up_canvas_invalidate (self);
 }
 
@@ -74,8 +101,6 @@ update_layout (BsGlueUpCanvas *self, int width, int height)
   forget_nodes (self);
 }
 
-/* While one is held the scales stay as they are, or everything would swell and shrink under the
- * hand. */
 static void
 update_places (BsGlueUpCanvas *self, int width, int height)
 {
@@ -93,14 +118,14 @@ update_places (BsGlueUpCanvas *self, int width, int height)
 }
 
 static void
-allocate_seat (BsGlueUpCanvas *self, BsSeat *seat)
+allocate_seat (BsSeat *seat)
 {
-  graphene_rect_t at = seat == self->hold.seat ? bs_glue_up_hold_place (self) : seat->now;
-  GskTransform *transform = gsk_transform_translate (
-      NULL, &GRAPHENE_POINT_INIT (floorf (at.origin.x), floorf (at.origin.y)));
+  const graphene_rect_t *at = &seat->goal;
 
-  gtk_widget_allocate (GTK_WIDGET (seat->strip), MAX (1, (int)ceilf (seat->goal.size.width)),
-                       MAX (1, (int)ceilf (seat->goal.size.height)), -1, transform);
+  seat->allocated = GRAPHENE_POINT_INIT (floorf (at->origin.x), floorf (at->origin.y));
+  gtk_widget_allocate (GTK_WIDGET (seat->strip), MAX (1, (int)ceilf (at->size.width)),
+                       MAX (1, (int)ceilf (at->size.height)), -1,
+                       gsk_transform_translate (NULL, &seat->allocated));
 }
 
 static void
@@ -110,7 +135,7 @@ bs_glue_up_canvas_size_allocate (GtkWidget *widget, int width, int height, int b
 
   update_places (self, width, height);
   for (guint i = 0; i < self->seats->len; i++)
-    allocate_seat (self, g_ptr_array_index (self->seats, i));
+    allocate_seat (g_ptr_array_index (self->seats, i));
   if (self->menu != NULL)
     gtk_popover_present (GTK_POPOVER (self->menu));
 }
@@ -173,8 +198,9 @@ draw_tray (BsGlueUpCanvas *self, cairo_t *cr)
 }
 
 static void
-draw_under (BsGlueUpCanvas *self, cairo_t *cr)
+draw_under (cairo_t *cr, gpointer data)
 {
+  BsGlueUpCanvas *self = data;
   const BsResults *results = bs_session_get_results (self->session);
 
   bs_draw_tape (cr, results, &self->layout.face, self->palette);
@@ -183,27 +209,63 @@ draw_under (BsGlueUpCanvas *self, cairo_t *cr)
 }
 
 static void
-draw_over (BsGlueUpCanvas *self, cairo_t *cr)
+draw_over (cairo_t *cr, gpointer data)
 {
+  BsGlueUpCanvas *self = data;
   const BsResults *results = bs_session_get_results (self->session);
 
   bs_draw_finished_faces (cr, results, &self->layout.section, self->palette);
   bs_draw_dimensions (cr, results, &self->layout.section, self->palette);
 }
 
-typedef void (*DrawPartFunc) (BsGlueUpCanvas *self, cairo_t *cr);
-
 static GskRenderNode *
-record (BsGlueUpCanvas *self, DrawPartFunc draw)
+draw_node (BsGlueUpCanvas *self, BsPictureFunc draw, double x, double y, double right,
+           double bottom)
 {
-  GtkSnapshot *snapshot = gtk_snapshot_new ();
-  cairo_t *cr = gtk_snapshot_append_cairo (
-      snapshot, &GRAPHENE_RECT_INIT (0.0f, 0.0f, (float)gtk_widget_get_width (GTK_WIDGET (self)),
-                                     (float)gtk_widget_get_height (GTK_WIDGET (self))));
+  double left = floor (x), top = floor (y);
 
-  draw (self, cr);
-  cairo_destroy (cr);
-  return gtk_snapshot_free_to_node (snapshot);
+  return bs_picture_node_new (&GRAPHENE_RECT_INIT ((float)left, (float)top,
+                                                   (float)fmax (1.0, ceil (right) - left),
+                                                   (float)fmax (1.0, ceil (bottom) - top)),
+                              gtk_widget_get_scale_factor (GTK_WIDGET (self)), draw, self);
+}
+
+/* Around the face and not behind it, where it would be painted at each frame for nothing. */
+static GskRenderNode *
+draw_around_face (BsGlueUpCanvas *self)
+{
+  const BsGlueUpLayout *layout = &self->layout;
+  const BsStack *slab = bs_glue_up_canvas_get_slab (self);
+  double above = layout->face.top - 2.0 * self->text_size;
+  double left = bs_scale_from_y (&layout->face, 0.0);
+  double right = bs_scale_from_y (&layout->face, slab->width);
+  double below = bs_scale_from_x (&layout->face, slab->length);
+  GskRenderNode *parts[] = {
+    draw_node (self, draw_under, 0.0, above, layout->width, layout->face.top),
+    draw_node (self, draw_under, 0.0, layout->face.top, left, below),
+    draw_node (self, draw_under, right, layout->face.top, layout->width, below),
+    draw_node (self, draw_under, 0.0, below, layout->width, layout->rack.top),
+  };
+  GskRenderNode *node = gsk_container_node_new (parts, G_N_ELEMENTS (parts));
+
+  for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
+    gsk_render_node_unref (parts[i]);
+  return node;
+}
+
+/* Where it is on its way, and not where it is allocated: to allocate at each frame would make GDK
+ * ask the X server for the screen's sizes each time, which took 5 ms. */
+static void
+snapshot_seat (BsGlueUpCanvas *self, BsSeat *seat, GtkSnapshot *snapshot)
+{
+  graphene_rect_t at = seat == self->hold.seat ? bs_glue_up_hold_place (self) : seat->now;
+
+  gtk_snapshot_save (snapshot);
+  gtk_snapshot_translate (snapshot,
+                          &GRAPHENE_POINT_INIT (floorf (at.origin.x) - seat->allocated.x,
+                                                floorf (at.origin.y) - seat->allocated.y));
+  gtk_widget_snapshot_child (GTK_WIDGET (self), GTK_WIDGET (seat->strip), snapshot);
+  gtk_snapshot_restore (snapshot);
 }
 
 static void
@@ -212,20 +274,21 @@ bs_glue_up_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   BsGlueUpCanvas *self = BS_GLUE_UP_CANVAS (widget);
 
   if (self->under == NULL)
-    self->under = record (self, draw_under);
+    self->under = draw_around_face (self);
   if (self->over == NULL)
-    self->over = record (self, draw_over);
+    self->over = draw_node (self, draw_over, 0.0, 0.0, self->layout.width,
+                            self->layout.face.top - self->text_size);
   gtk_snapshot_append_node (snapshot, self->under);
   for (guint i = 0; i < self->seats->len; i++)
     {
       BsSeat *seat = g_ptr_array_index (self->seats, i);
 
       if (seat != self->hold.seat)
-        gtk_widget_snapshot_child (widget, GTK_WIDGET (seat->strip), snapshot);
+        snapshot_seat (self, seat, snapshot);
     }
   gtk_snapshot_append_node (snapshot, self->over);
   if (self->hold.seat != NULL)
-    gtk_widget_snapshot_child (widget, GTK_WIDGET (self->hold.seat->strip), snapshot);
+    snapshot_seat (self, self->hold.seat, snapshot);
 }
 
 /* In pixels. */
@@ -263,6 +326,7 @@ bs_glue_up_canvas_css_changed (GtkWidget *widget, GtkCssStyleChange *change)
     return;
   self->palette = palette;
   self->text_size = text;
+  forget_nodes (self);
   bs_glue_up_canvas_invalidate (self);
 }
 
@@ -326,6 +390,7 @@ bs_glue_up_canvas_dispose (GObject *object)
   g_ptr_array_set_size (self->seats, 0);
   g_clear_pointer (&self->under, gsk_render_node_unref);
   g_clear_pointer (&self->over, gsk_render_node_unref);
+  g_clear_pointer (&self->tape, g_bytes_unref);
   g_clear_object (&self->horizontal);
   g_clear_object (&self->vertical);
   if (self->session != NULL)
@@ -368,6 +433,7 @@ bs_glue_up_canvas_init (BsGlueUpCanvas *self)
 {
   GtkGesture *right = gtk_gesture_click_new ();
 
+  g_signal_connect (self, "notify::scale-factor", G_CALLBACK (forget_nodes), NULL);
   gtk_gesture_single_set_button (GTK_GESTURE_SINGLE (right), GDK_BUTTON_SECONDARY);
   g_signal_connect (right, "pressed", G_CALLBACK (right_pressed_cb), self);
   gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (right));

@@ -17,7 +17,7 @@ G_BEGIN_DECLS
 #define BS_TYPE_GLUE_UP_CANVAS (bs_glue_up_canvas_get_type ())
 G_DECLARE_FINAL_TYPE (BsGlueUpCanvas, bs_glue_up_canvas, BS, GLUE_UP_CANVAS, GtkWidget)
 
-#define BS_GLUE_UP_ZOOM_MOST 6.0
+#define BS_GLUE_UP_ZOOM_MOST 4.0
 
 /* Once, before it is shown. */
 void bs_glue_up_canvas_set_session (BsGlueUpCanvas *self, BsSession *session);

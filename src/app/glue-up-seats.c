@@ -336,7 +336,7 @@ tick_cb (GtkWidget *widget, GdkFrameClock *clock, gpointer user_data)
   if (self->slide_start != 0)
     {
       advance_slide (self, gdk_frame_clock_get_frame_time (clock));
-      gtk_widget_queue_allocate (widget);
+      gtk_widget_queue_draw (widget);
     }
   if (self->hold.seat != NULL)
     bs_glue_up_hold_tick (self);

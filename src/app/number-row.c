@@ -15,10 +15,11 @@ struct _BsNumberRow
 
   BsWorking working;
   BsUnitSystem units;
+  int value_width, spread_width; /* that their texts have needed so far, in pixels */
   /* template */
   GtkLabel *title;
-  GtkLabel *value;
-  GtkLabel *spread;
+  GtkInscription *value;
+  GtkInscription *spread;
   GtkLabel *working_label;
   GtkMenuButton *why;
 };
@@ -45,11 +46,15 @@ why_opened_cb (BsNumberRow *self)
   show_working (self);
 }
 
-static void
-set_text (GtkLabel *label, const char *text)
+static int
+find_text_width (GtkInscription *inscription)
 {
-  if (g_strcmp0 (gtk_label_get_text (label), text) != 0)
-    gtk_label_set_text (label, text);
+  g_autoptr (PangoLayout) layout = gtk_widget_create_pango_layout (
+      GTK_WIDGET (inscription), gtk_inscription_get_text (inscription));
+  int width;
+
+  pango_layout_get_pixel_size (layout, &width, NULL);
+  return width;
 }
 
 /* Three lines: the title; the number, with the button at its right; the spread, which stands beside
@@ -60,24 +65,22 @@ set_text (GtkLabel *label, const char *text)
 static int
 measure_part (gpointer part, GtkOrientation orientation)
 {
-  int least, natural;
+  int least;
 
-  gtk_widget_measure (GTK_WIDGET (part), orientation, -1, &least, &natural, NULL, NULL);
-  return orientation == GTK_ORIENTATION_HORIZONTAL && GTK_IS_LABEL (part) ? natural : least;
+  gtk_widget_measure (GTK_WIDGET (part), orientation, -1, &least, NULL, NULL, NULL);
+  return least;
 }
 
 static int
 measure_number_line (BsNumberRow *self)
 {
-  return measure_part (self->value, GTK_ORIENTATION_HORIZONTAL) + SPACE
-         + measure_part (self->why, GTK_ORIENTATION_HORIZONTAL);
+  return self->value_width + SPACE + measure_part (self->why, GTK_ORIENTATION_HORIZONTAL);
 }
 
 static gboolean
 has_room_beside (BsNumberRow *self, int width)
 {
-  return width >= measure_number_line (self) + SPACE
-                      + measure_part (self->spread, GTK_ORIENTATION_HORIZONTAL);
+  return width >= measure_number_line (self) + SPACE + self->spread_width;
 }
 
 static GtkSizeRequestMode
@@ -106,7 +109,7 @@ bs_number_row_measure (GtkWidget *widget, GtkOrientation orientation, int for_si
   if (orientation == GTK_ORIENTATION_VERTICAL)
     *minimum = measure_height (self, for_size);
   else
-    *minimum = MAX (measure_number_line (self), measure_part (self->spread, orientation));
+    *minimum = MAX (measure_number_line (self), self->spread_width);
   *natural = *minimum;
 }
 
@@ -121,7 +124,7 @@ bs_number_row_size_allocate (GtkWidget *widget, int width, int height, int basel
 {
   BsNumberRow *self = BS_NUMBER_ROW (widget);
   int title = measure_part (self->title, GTK_ORIENTATION_VERTICAL);
-  int value = measure_part (self->value, GTK_ORIENTATION_HORIZONTAL);
+  int value = self->value_width;
   int why = measure_part (self->why, GTK_ORIENTATION_HORIZONTAL);
   int why_height = measure_part (self->why, GTK_ORIENTATION_VERTICAL);
   int spread_height = measure_part (self->spread, GTK_ORIENTATION_VERTICAL);
@@ -204,6 +207,32 @@ format_spread (const BsWorking *working, BsUnitSystem units)
   return g_strdup_printf (_ ("%s to %s"), low, high);
 }
 
+/* The places only ever grow, so that nothing jumps about while numbers change. */
+static gboolean
+grow (int *width, int needed)
+{
+  gboolean has_grown = needed > *width;
+
+  *width = MAX (*width, needed);
+  return has_grown;
+}
+
+static void
+set_numbers (BsNumberRow *self, const char *title, const char *value, const char *spread)
+{
+  /* Translators: what a number is, and the number: "Pressing force: 68.8 kN". */
+  g_autofree char *label = g_strdup_printf (_ ("%s: %s"), title, value);
+
+  gtk_inscription_set_text (self->value, value);
+  gtk_inscription_set_text (self->spread, spread);
+  if (grow (&self->value_width, find_text_width (self->value))
+      | grow (&self->spread_width, find_text_width (self->spread)))
+    gtk_widget_queue_resize (GTK_WIDGET (self));
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->why), GTK_ACCESSIBLE_PROPERTY_DESCRIPTION,
+                                  title, -1);
+}
+
 void
 bs_number_row_show (BsNumberRow *self, const BsWorking *working, BsUnitSystem units,
                     const char *note)
@@ -213,15 +242,13 @@ bs_number_row_show (BsNumberRow *self, const BsWorking *working, BsUnitSystem un
   const char *title = working->title != NULL ? _ (working->title) : "";
   g_autofree char *value = bs_units_format (working->value, working->quantity, units);
   g_autofree char *spread = note != NULL ? g_strdup (note) : format_spread (working, units);
-  g_autofree char *label = g_strdup_printf ("%s: %s", title, value);
 
   self->working = *working;
   self->units = units;
-  set_text (self->title, title);
-  set_text (self->value, value);
-  set_text (self->spread, spread);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self->why), GTK_ACCESSIBLE_PROPERTY_DESCRIPTION,
-                                  title, -1);
+  if (g_strcmp0 (gtk_label_get_text (self->title), title) != 0)
+    gtk_label_set_text (self->title, title);
+  if (g_strcmp0 (gtk_inscription_get_text (self->value), value) != 0
+      || g_strcmp0 (gtk_inscription_get_text (self->spread), spread) != 0)
+    set_numbers (self, title, value, spread);
   show_working (self);
 }
