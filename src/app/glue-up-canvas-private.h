@@ -42,7 +42,8 @@ struct _BsGlueUpCanvas
   BsStack *rack;    /* what stands in the rack, as a stack of its own */
   GPtrArray *seats; /* BsSeat: front to back, then the rack */
   GtkAdjustment *horizontal, *vertical;
-  GtkWidget *menu;             /* a popover, or NULL */
+  GMenuModel *menu_model;
+  GtkWidget *menu;             /* made of it when it is first opened */
   GskRenderNode *under, *over; /* what is drawn below and above the laminations */
   GBytes *tape;                /* the clamps' positions that `under` was drawn for */
   /* state */
@@ -55,6 +56,7 @@ struct _BsGlueUpCanvas
   double scroll_to; /* at the next layout; NAN: stay */
   guint tick;
   gint64 slide_start; /* frame time, µs; 0: nothing slides */
+  gboolean is_drawn;  /* every strip has its pictures */
   BsHold hold;
 };
 
@@ -72,7 +74,7 @@ void bs_glue_up_seats_match (BsGlueUpCanvas *self);
 void bs_glue_up_seats_show (BsGlueUpCanvas *self);
 /* Everything goes where it belongs, sliding unless at once. */
 void bs_glue_up_seats_place (BsGlueUpCanvas *self, gboolean is_at_once);
-/* The tick callback runs while something slides or is held. */
+/* The tick callback runs while something slides, is held, or is not drawn yet. */
 void bs_glue_up_seats_start_tick (BsGlueUpCanvas *self);
 /* NULL when there is none. */
 BsSeat *bs_glue_up_seats_find_at (BsGlueUpCanvas *self, double x, double y);

@@ -364,7 +364,11 @@ static void
 popup_at (BsGlueUpCanvas *self, double x, double y)
 {
   if (self->menu == NULL)
-    return;
+    {
+      self->menu = gtk_popover_menu_new_from_model (self->menu_model);
+      gtk_popover_set_has_arrow (GTK_POPOVER (self->menu), FALSE);
+      gtk_widget_set_parent (self->menu, GTK_WIDGET (self));
+    }
   gtk_popover_set_pointing_to (GTK_POPOVER (self->menu), &(GdkRectangle){ (int)x, (int)y, 1, 1 });
   gtk_popover_popup (GTK_POPOVER (self->menu));
 }
@@ -392,6 +396,7 @@ bs_glue_up_canvas_dispose (GObject *object)
   g_clear_pointer (&self->over, gsk_render_node_unref);
   g_clear_pointer (&self->tape, g_bytes_unref);
   g_clear_object (&self->horizontal);
+  g_clear_object (&self->menu_model);
   g_clear_object (&self->vertical);
   if (self->session != NULL)
     g_signal_handlers_disconnect_by_data (self->session, self);
@@ -429,11 +434,19 @@ bs_glue_up_canvas_class_init (BsGlueUpCanvasClass *class)
 }
 
 static void
+scale_factor_cb (BsGlueUpCanvas *self)
+{
+  forget_nodes (self);
+  self->is_drawn = FALSE;
+  bs_glue_up_seats_start_tick (self);
+}
+
+static void
 bs_glue_up_canvas_init (BsGlueUpCanvas *self)
 {
   GtkGesture *right = gtk_gesture_click_new ();
 
-  g_signal_connect (self, "notify::scale-factor", G_CALLBACK (forget_nodes), NULL);
+  g_signal_connect (self, "notify::scale-factor", G_CALLBACK (scale_factor_cb), NULL);
   gtk_gesture_single_set_button (GTK_GESTURE_SINGLE (right), GDK_BUTTON_SECONDARY);
   g_signal_connect (right, "pressed", G_CALLBACK (right_pressed_cb), self);
   gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (right));
@@ -507,10 +520,7 @@ bs_glue_up_canvas_set_menu (BsGlueUpCanvas *self, GMenuModel *model)
 {
   g_return_if_fail (BS_IS_GLUE_UP_CANVAS (self));
 
-  g_clear_pointer (&self->menu, gtk_widget_unparent);
-  self->menu = gtk_popover_menu_new_from_model (model);
-  gtk_popover_set_has_arrow (GTK_POPOVER (self->menu), FALSE);
-  gtk_widget_set_parent (self->menu, GTK_WIDGET (self));
+  g_set_object (&self->menu_model, model);
 }
 
 void

@@ -20,24 +20,18 @@ struct _BsLaminationStrip
 
   /* owned */
   BsPlan *plan;
-  GskRenderNode *end;
+  GskRenderNode *end; /* as last drawn; NULL: not yet */
   GskRenderNode *side;
   char *description;
   /* look */
   BsStripLook look;
   double end_bottom, face_top;
-  int scale_factor; /* that the pictures are drawn for */
+  int scale_factor;                     /* that the pictures are drawn for */
+  gboolean is_end_drawn, is_side_drawn; /* as it looks now */
   gboolean is_selected;
 };
 
 G_DEFINE_FINAL_TYPE (BsLaminationStrip, bs_lamination_strip, GTK_TYPE_WIDGET)
-
-static void
-forget_pictures (BsLaminationStrip *self)
-{
-  g_clear_pointer (&self->end, gsk_render_node_unref);
-  g_clear_pointer (&self->side, gsk_render_node_unref);
-}
 
 static void
 draw_end (cairo_t *cr, gpointer data)
@@ -63,12 +57,48 @@ pixels (double size)
   return isfinite (size) ? (int)ceil (CLAMP (size, 0.0, 16000.0)) : 0;
 }
 
+static graphene_rect_t
+end_bounds (const BsStripLook *look)
+{
+  return BOUNDS (pixels (look->placed.thickness * look->section.per_mm_across),
+                 pixels (look->placed.height_left * look->section.per_mm_across), 0);
+}
+
+static graphene_rect_t
+side_bounds (const BsStripLook *look)
+{
+  return BOUNDS (pixels (look->placed.thickness * look->section.per_mm_across), 0,
+                 pixels (look->placed.length * look->face.per_mm_along));
+}
+
+/* Until it is drawn anew, the last picture, brought to the size of the new one; or the bare wood.
+ */
 static void
-append_at (GtkSnapshot *snapshot, GskRenderNode *node, double y)
+append_picture (GtkSnapshot *snapshot, GskRenderNode *node, const graphene_rect_t *bounds, double y,
+                const BsStripLook *look)
 {
   gtk_snapshot_save (snapshot);
   gtk_snapshot_translate (snapshot, &GRAPHENE_POINT_INIT (0.0f, (float)y));
-  gtk_snapshot_append_node (snapshot, node);
+  if (node != NULL)
+    {
+      graphene_rect_t drawn;
+
+      gsk_render_node_get_bounds (node, &drawn);
+      if (!graphene_size_equal (&drawn.size, &bounds->size))
+        gtk_snapshot_scale (snapshot, bounds->size.width / drawn.size.width,
+                            bounds->size.height / drawn.size.height);
+      gtk_snapshot_append_node (snapshot, node);
+    }
+  else
+    {
+      BsColor wood
+          = bs_palette_wood (look->palette, look->placed.wood, look->placed.lamination->lightness);
+      GdkRGBA color = { (float)wood.red, (float)wood.green, (float)wood.blue, (float)wood.alpha };
+      graphene_rect_t bare;
+
+      graphene_rect_inset_r (bounds, PAD, PAD, &bare);
+      gtk_snapshot_append_color (snapshot, &color, &bare);
+    }
   gtk_snapshot_restore (snapshot);
 }
 
@@ -77,26 +107,13 @@ bs_lamination_strip_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   BsLaminationStrip *self = BS_LAMINATION_STRIP (widget);
   const BsStripLook *look = &self->look;
+  graphene_rect_t end = end_bounds (look), side = side_bounds (look);
 
   if (self->plan == NULL)
     return;
-  if (self->scale_factor != gtk_widget_get_scale_factor (widget))
-    forget_pictures (self);
-  self->scale_factor = gtk_widget_get_scale_factor (widget);
-
-  int width = pixels (look->placed.thickness * look->section.per_mm_across);
-  int height = pixels (look->placed.height_left * look->section.per_mm_across);
-  int length = pixels (look->placed.length * look->face.per_mm_along);
-  if (self->end == NULL)
-    self->end = bs_picture_node_new (&BOUNDS (width, height, 0), self->scale_factor, draw_end,
-                                     &self->look);
-  append_at (snapshot, self->end, self->end_bottom);
-  if (look->is_in_rack)
-    return;
-  if (self->side == NULL)
-    self->side = bs_picture_node_new (&BOUNDS (width, 0, length), self->scale_factor, draw_side,
-                                      &self->look);
-  append_at (snapshot, self->side, self->face_top);
+  append_picture (snapshot, self->end, &end, self->end_bottom, look);
+  if (!look->is_in_rack)
+    append_picture (snapshot, self->side, &side, self->face_top, look);
 }
 
 static void
@@ -104,7 +121,8 @@ bs_lamination_strip_dispose (GObject *object)
 {
   BsLaminationStrip *self = BS_LAMINATION_STRIP (object);
 
-  forget_pictures (self);
+  g_clear_pointer (&self->end, gsk_render_node_unref);
+  g_clear_pointer (&self->side, gsk_render_node_unref);
   g_clear_pointer (&self->plan, bs_plan_unref);
   G_OBJECT_CLASS (bs_lamination_strip_parent_class)->dispose (object);
 }
@@ -174,19 +192,18 @@ marks_of_side (BsMark marks)
   return marks & (BS_MARK_SELECTED | BS_MARK_HELD);
 }
 
-/* Forgets the pictures that no longer show the look; FALSE when both still do. */
+/* FALSE when the pictures still show the look. */
 static gboolean
 take_look (BsLaminationStrip *self, const BsStripLook *look)
 {
   gboolean is_other = self->plan == NULL || !looks_same (&self->look, look);
-  gboolean is_other_end = is_other || self->look.marks != look->marks;
 
-  if (is_other_end)
-    g_clear_pointer (&self->end, gsk_render_node_unref);
+  if (is_other || self->look.marks != look->marks)
+    self->is_end_drawn = FALSE;
   if (is_other || marks_of_side (self->look.marks) != marks_of_side (look->marks))
-    g_clear_pointer (&self->side, gsk_render_node_unref);
+    self->is_side_drawn = FALSE;
   self->look = *look;
-  return is_other_end;
+  return !self->is_end_drawn;
 }
 
 void
@@ -206,6 +223,35 @@ bs_lamination_strip_show (BsLaminationStrip *self, BsPlan *plan, const BsStripLo
   self->face_top = face_top;
   if (is_new || has_moved)
     gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
+gboolean
+bs_lamination_strip_draw (BsLaminationStrip *self)
+{
+  g_return_val_if_fail (BS_IS_LAMINATION_STRIP (self), FALSE);
+
+  BsStripLook *look = &self->look;
+  int factor = gtk_widget_get_scale_factor (GTK_WIDGET (self));
+  gboolean is_fit = factor == self->scale_factor;
+  graphene_rect_t end = end_bounds (look), side = side_bounds (look);
+
+  if (is_fit && self->is_end_drawn && (self->is_side_drawn || look->is_in_rack))
+    return FALSE;
+  if (!is_fit || !self->is_end_drawn)
+    {
+      g_clear_pointer (&self->end, gsk_render_node_unref);
+      self->end = bs_picture_node_new (&end, factor, draw_end, look);
+    }
+  if (!look->is_in_rack && (!is_fit || !self->is_side_drawn))
+    {
+      g_clear_pointer (&self->side, gsk_render_node_unref);
+      self->side = bs_picture_node_new (&side, factor, draw_side, look);
+      self->is_side_drawn = TRUE;
+    }
+  self->is_end_drawn = TRUE;
+  self->scale_factor = factor;
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+  return TRUE;
 }
 
 void

@@ -20,30 +20,56 @@ struct _BsNumberRow
   GtkLabel *title;
   GtkInscription *value;
   GtkInscription *spread;
-  GtkLabel *working_label;
   GtkMenuButton *why;
+  /* borrowed: in the popover of `why`, once that was opened */
+  GtkLabel *working_label;
 };
 
 G_DEFINE_FINAL_TYPE (BsNumberRow, bs_number_row, GTK_TYPE_WIDGET)
 
-/* The working is long: it is written only when it is asked for. */
 static void
 show_working (BsNumberRow *self)
 {
-  g_autofree char *text = NULL;
+  g_autofree char *text = bs_words_working (&self->working, self->units);
 
-  if (!gtk_widget_get_visible (GTK_WIDGET (gtk_menu_button_get_popover (self->why))))
-    return;
-  text = bs_words_working (&self->working, self->units);
   gtk_label_set_text (self->working_label, text);
 }
 
-static void
-why_opened_cb (BsNumberRow *self)
+static GtkWidget *
+popover_new (GtkLabel *label)
 {
-  g_assert (BS_IS_NUMBER_ROW (self));
+  GtkWidget *popover = gtk_popover_new ();
+  GtkWidget *scroller = gtk_scrolled_window_new ();
 
-  show_working (self);
+  gtk_label_set_selectable (label, TRUE);
+  gtk_label_set_wrap (label, TRUE);
+  gtk_label_set_xalign (label, 0.0f);
+  gtk_label_set_width_chars (label, 48);
+  gtk_label_set_max_width_chars (label, 64);
+  gtk_widget_add_css_class (GTK_WIDGET (label), "working");
+  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER,
+                                  GTK_POLICY_AUTOMATIC);
+  gtk_scrolled_window_set_propagate_natural_height (GTK_SCROLLED_WINDOW (scroller), TRUE);
+  gtk_scrolled_window_set_propagate_natural_width (GTK_SCROLLED_WINDOW (scroller), TRUE);
+  gtk_scrolled_window_set_max_content_height (GTK_SCROLLED_WINDOW (scroller), 420);
+  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), GTK_WIDGET (label));
+  gtk_popover_set_child (GTK_POPOVER (popover), scroller);
+  return popover;
+}
+
+/* Only when it is asked for: the working is long. */
+static void
+why_asked_cb (GtkMenuButton *why, gpointer user_data)
+{
+  BsNumberRow *self = user_data;
+
+  if (self->working_label == NULL)
+    {
+      self->working_label = GTK_LABEL (gtk_label_new (NULL));
+      gtk_menu_button_set_popover (why, popover_new (self->working_label));
+    }
+  if (self->working_label != NULL && gtk_widget_get_mapped (GTK_WIDGET (self->working_label)))
+    show_working (self);
 }
 
 static int
@@ -163,8 +189,6 @@ bs_number_row_class_init (BsNumberRowClass *class)
   gtk_widget_class_bind_template_child (widget_class, BsNumberRow, title);
   gtk_widget_class_bind_template_child (widget_class, BsNumberRow, value);
   gtk_widget_class_bind_template_child (widget_class, BsNumberRow, why);
-  gtk_widget_class_bind_template_child (widget_class, BsNumberRow, working_label);
-  gtk_widget_class_bind_template_callback (widget_class, why_opened_cb);
 
   gtk_widget_class_set_css_name (widget_class, "numberrow");
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
@@ -174,6 +198,7 @@ static void
 bs_number_row_init (BsNumberRow *self)
 {
   gtk_widget_init_template (GTK_WIDGET (self));
+  gtk_menu_button_set_create_popup_func (self->why, why_asked_cb, self, NULL);
 }
 
 GtkWidget *
@@ -250,5 +275,6 @@ bs_number_row_show (BsNumberRow *self, const BsWorking *working, BsUnitSystem un
   if (g_strcmp0 (gtk_inscription_get_text (self->value), value) != 0
       || g_strcmp0 (gtk_inscription_get_text (self->spread), spread) != 0)
     set_numbers (self, title, value, spread);
-  show_working (self);
+  if (self->working_label != NULL && gtk_widget_get_mapped (GTK_WIDGET (self->working_label)))
+    show_working (self);
 }

@@ -344,9 +344,8 @@ bs_window_file_class_init (GtkWidgetClass *class)
 }
 
 void
-bs_window_file_init (BsWindow *self)
+bs_window_load_recent (BsWindow *self)
 {
-  self->recent_menu = g_menu_new ();
   g_signal_connect_object (gtk_recent_manager_get_default (), "changed", G_CALLBACK (update_recent),
                            self, G_CONNECT_SWAPPED);
   update_recent (self);

@@ -45,7 +45,7 @@ void bs_window_update_actions (BsWindow *self);
 
 /* window-file.c */
 void bs_window_file_class_init (GtkWidgetClass *class);
-void bs_window_file_init (BsWindow *self);
+void bs_window_load_recent (BsWindow *self);    /* fills recent_menu, and keeps it filled */
 char *bs_window_get_file_name (BsWindow *self); /* without its folder; NULL when there is none */
 /* The result is TRUE when the changes are saved or given up, FALSE when the person goes back. */
 void bs_window_guard_async (BsWindow *self, GAsyncReadyCallback callback, gpointer user_data);

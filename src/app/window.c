@@ -164,7 +164,7 @@ bs_window_init (BsWindow *self)
   bs_findings_list_set_session (self->findings, self->session);
 
   bs_window_print_init (self);
-  bs_window_file_init (self);
+  self->recent_menu = g_menu_new ();
   bs_window_actions_init (self);
   g_signal_connect_object (bs_session_get_history (self->session), "changed",
                            G_CALLBACK (history_changed_cb), self, G_CONNECT_SWAPPED);
