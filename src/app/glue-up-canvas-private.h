@@ -56,7 +56,8 @@ struct _BsGlueUpCanvas
   double scroll_to; /* at the next layout; NAN: stay */
   guint tick;
   gint64 slide_start; /* frame time, µs; 0: nothing slides */
-  gboolean is_drawn;  /* every strip has its pictures */
+  gboolean is_drawn;  /* every picture is as it should be; these two, and those of the strips */
+  gboolean is_under_drawn, is_over_drawn;
   BsHold hold;
 };
 
@@ -65,6 +66,14 @@ const BsStack *bs_glue_up_canvas_get_slab (BsGlueUpCanvas *self);
 
 /* Something was put elsewhere: lay out again. */
 void bs_glue_up_canvas_invalidate (BsGlueUpCanvas *self);
+
+/* Pictures are drawn at the next frames. */
+void bs_glue_up_canvas_draw_soon (BsGlueUpCanvas *self);
+
+/* glue-up-scenery.c */
+void bs_glue_up_scenery_forget (BsGlueUpCanvas *self); /* the layout or the colours are others */
+void bs_glue_up_scenery_update (BsGlueUpCanvas *self); /* the results are others */
+void bs_glue_up_scenery_draw (BsGlueUpCanvas *self);
 
 /* glue-up-seats.c */
 void bs_glue_up_seat_free (gpointer seat);

@@ -5,34 +5,13 @@
 #include <glib/gi18n.h>
 #include <math.h>
 
-#include "app/picture-node.h"
-#include "draw/lettering.h"
-
 G_DEFINE_FINAL_TYPE (BsGlueUpCanvas, bs_glue_up_canvas, GTK_TYPE_WIDGET)
 
-static void
-forget_nodes (BsGlueUpCanvas *self)
+void
+bs_glue_up_canvas_draw_soon (BsGlueUpCanvas *self)
 {
-  g_clear_pointer (&self->under, gsk_render_node_unref);
-  g_clear_pointer (&self->over, gsk_render_node_unref);
-  gtk_widget_queue_draw (GTK_WIDGET (self));
-}
-
-/* What changes with the results: always the section's finished faces, mostly not the clamps. */
-static void
-forget_results (BsGlueUpCanvas *self)
-{
-  const BsResults *results = bs_session_get_results (self->session);
-  const GArray *positions = results->clamps.positions;
-  g_autoptr (GBytes) tape = g_bytes_new (positions->data, positions->len * sizeof (double));
-
-  g_clear_pointer (&self->over, gsk_render_node_unref);
-  if (self->tape == NULL || !g_bytes_equal (tape, self->tape)
-      || !bs_session_has_preview (self->session))
-    g_clear_pointer (&self->under, gsk_render_node_unref);
-  g_clear_pointer (&self->tape, g_bytes_unref);
-  self->tape = g_steal_pointer (&tape);
-  gtk_widget_queue_draw (GTK_WIDGET (self));
+  self->is_drawn = FALSE;
+  bs_glue_up_seats_start_tick (self);
 }
 
 const BsStack *
@@ -46,9 +25,9 @@ bs_glue_up_canvas_get_slab (BsGlueUpCanvas *self)
 void
 bs_glue_up_canvas_invalidate (BsGlueUpCanvas *self)
 {
-  self->is_stale = TRUE;
   if (self->hold.seat == NULL)
     {
+      self->is_stale = TRUE;
       gtk_widget_queue_allocate (GTK_WIDGET (self));
       return;
     }
@@ -65,7 +44,7 @@ changed_cb (BsGlueUpCanvas *self)
   g_clear_pointer (&self->rack, bs_stack_free);
   self->rack = bs_glue_up_rack_new (bs_glue_up_canvas_get_slab (self)->plan);
   bs_glue_up_seats_match (self);
-  forget_results (self);
+  bs_glue_up_scenery_update (self);
   bs_glue_up_canvas_invalidate (self);
 }
 
@@ -98,7 +77,7 @@ update_layout (BsGlueUpCanvas *self, int width, int height)
                           view_size (self->horizontal, width, self->zoom),
                           view_size (self->vertical, height, self->zoom), self->zoom,
                           self->text_size);
-  forget_nodes (self);
+  bs_glue_up_scenery_forget (self);
 }
 
 static void
@@ -182,77 +161,6 @@ view_changed_cb (BsGlueUpCanvas *self)
 
 /* Drawing. */
 
-static void
-draw_tray (BsGlueUpCanvas *self, cairo_t *cr)
-{
-  const BsLettering style = { .size = self->text_size };
-  const char *text
-      = self->rack->n > 0 ? _ ("Rack") : _ ("Rack: carry a lamination here to set it aside");
-
-  bs_color_set (&self->palette->faint, cr);
-  bs_lettering_draw (cr, text, &style, self->layout.rack.left, self->layout.rack_top + 6.0, 0.0,
-                     0.0);
-  bs_color_set_faded (&self->palette->ink, cr, 0.15);
-  cairo_rectangle (cr, 0.0, self->layout.rack_top, self->layout.width, 1.0);
-  cairo_fill (cr);
-}
-
-static void
-draw_under (cairo_t *cr, gpointer data)
-{
-  BsGlueUpCanvas *self = data;
-  const BsResults *results = bs_session_get_results (self->session);
-
-  bs_draw_tape (cr, results, &self->layout.face, self->palette);
-  bs_draw_surroundings (cr, results, &self->layout.face, self->palette);
-  draw_tray (self, cr);
-}
-
-static void
-draw_over (cairo_t *cr, gpointer data)
-{
-  BsGlueUpCanvas *self = data;
-  const BsResults *results = bs_session_get_results (self->session);
-
-  bs_draw_finished_faces (cr, results, &self->layout.section, self->palette);
-  bs_draw_dimensions (cr, results, &self->layout.section, self->palette);
-}
-
-static GskRenderNode *
-draw_node (BsGlueUpCanvas *self, BsPictureFunc draw, double x, double y, double right,
-           double bottom)
-{
-  double left = floor (x), top = floor (y);
-
-  return bs_picture_node_new (&GRAPHENE_RECT_INIT ((float)left, (float)top,
-                                                   (float)fmax (1.0, ceil (right) - left),
-                                                   (float)fmax (1.0, ceil (bottom) - top)),
-                              gtk_widget_get_scale_factor (GTK_WIDGET (self)), draw, self);
-}
-
-/* Around the face and not behind it, where it would be painted at each frame for nothing. */
-static GskRenderNode *
-draw_around_face (BsGlueUpCanvas *self)
-{
-  const BsGlueUpLayout *layout = &self->layout;
-  const BsStack *slab = bs_glue_up_canvas_get_slab (self);
-  double above = layout->face.top - 2.0 * self->text_size;
-  double left = bs_scale_from_y (&layout->face, 0.0);
-  double right = bs_scale_from_y (&layout->face, slab->width);
-  double below = bs_scale_from_x (&layout->face, slab->length);
-  GskRenderNode *parts[] = {
-    draw_node (self, draw_under, 0.0, above, layout->width, layout->face.top),
-    draw_node (self, draw_under, 0.0, layout->face.top, left, below),
-    draw_node (self, draw_under, right, layout->face.top, layout->width, below),
-    draw_node (self, draw_under, 0.0, below, layout->width, layout->rack.top),
-  };
-  GskRenderNode *node = gsk_container_node_new (parts, G_N_ELEMENTS (parts));
-
-  for (guint i = 0; i < G_N_ELEMENTS (parts); i++)
-    gsk_render_node_unref (parts[i]);
-  return node;
-}
-
 /* Where it is on its way, and not where it is allocated: to allocate at each frame would make GDK
  * ask the X server for the screen's sizes each time, which took 5 ms. */
 static void
@@ -273,12 +181,8 @@ bs_glue_up_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   BsGlueUpCanvas *self = BS_GLUE_UP_CANVAS (widget);
 
-  if (self->under == NULL)
-    self->under = draw_around_face (self);
-  if (self->over == NULL)
-    self->over = draw_node (self, draw_over, 0.0, 0.0, self->layout.width,
-                            self->layout.face.top - self->text_size);
-  gtk_snapshot_append_node (snapshot, self->under);
+  if (self->under != NULL)
+    gtk_snapshot_append_node (snapshot, self->under);
   for (guint i = 0; i < self->seats->len; i++)
     {
       BsSeat *seat = g_ptr_array_index (self->seats, i);
@@ -286,7 +190,8 @@ bs_glue_up_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
       if (seat != self->hold.seat)
         snapshot_seat (self, seat, snapshot);
     }
-  gtk_snapshot_append_node (snapshot, self->over);
+  if (self->over != NULL)
+    gtk_snapshot_append_node (snapshot, self->over);
   if (self->hold.seat != NULL)
     snapshot_seat (self, self->hold.seat, snapshot);
 }
@@ -326,7 +231,7 @@ bs_glue_up_canvas_css_changed (GtkWidget *widget, GtkCssStyleChange *change)
     return;
   self->palette = palette;
   self->text_size = text;
-  forget_nodes (self);
+  bs_glue_up_scenery_forget (self);
   bs_glue_up_canvas_invalidate (self);
 }
 
@@ -434,19 +339,11 @@ bs_glue_up_canvas_class_init (BsGlueUpCanvasClass *class)
 }
 
 static void
-scale_factor_cb (BsGlueUpCanvas *self)
-{
-  forget_nodes (self);
-  self->is_drawn = FALSE;
-  bs_glue_up_seats_start_tick (self);
-}
-
-static void
 bs_glue_up_canvas_init (BsGlueUpCanvas *self)
 {
   GtkGesture *right = gtk_gesture_click_new ();
 
-  g_signal_connect (self, "notify::scale-factor", G_CALLBACK (scale_factor_cb), NULL);
+  g_signal_connect (self, "notify::scale-factor", G_CALLBACK (bs_glue_up_scenery_forget), NULL);
   gtk_gesture_single_set_button (GTK_GESTURE_SINGLE (right), GDK_BUTTON_SECONDARY);
   g_signal_connect (right, "pressed", G_CALLBACK (right_pressed_cb), self);
   gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (right));

@@ -232,8 +232,7 @@ bs_glue_up_seats_show (BsGlueUpCanvas *self)
 {
   for (guint i = 0; i < self->seats->len; i++)
     show_seat (self, g_ptr_array_index (self->seats, i));
-  self->is_drawn = FALSE;
-  bs_glue_up_seats_start_tick (self);
+  bs_glue_up_canvas_draw_soon (self);
 }
 
 /* As many pictures as a frame has time for: sixty laminations would hold up the window otherwise.
@@ -243,6 +242,9 @@ draw_some (BsGlueUpCanvas *self)
 {
   gint64 until = g_get_monotonic_time () + DRAW_US;
 
+  if (self->is_stale) /* not before it is laid out */
+    return;
+  bs_glue_up_scenery_draw (self);
   for (guint i = 0; i < self->seats->len; i++)
     {
       BsSeat *seat = g_ptr_array_index (self->seats, i);

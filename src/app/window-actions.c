@@ -188,6 +188,8 @@ void
 bs_window_actions_init (BsWindow *self)
 {
   self->edit_menu = g_menu_new ();
+  gtk_label_set_text (self->undo_label, _ (bs_actions_find ("win.undo")->title));
+  gtk_label_set_text (self->redo_label, _ (bs_actions_find ("win.redo")->title));
   gtk_menu_button_set_create_popup_func (self->menu, create_menu_cb, self, NULL);
   bs_actions_add_shortcuts (GTK_WIDGET (self), "win.");
   bs_actions_add_shortcuts (GTK_WIDGET (self), "app.");

@@ -25,10 +25,10 @@ struct _BsWindow
   gboolean is_closing; /* the question about changes was answered */
   gboolean with_workings;
   /* template */
-  GtkLabel *title;
-  GtkLabel *subtitle;
   GtkButton *undo;
   GtkButton *redo;
+  GtkLabel *undo_label;
+  GtkLabel *redo_label;
   GtkMenuButton *menu;
   BsFindingsList *findings;
   BsGlueUpPage *glue_up;
