@@ -237,6 +237,12 @@ add_buttons (BsGlueUpPage *self)
     gtk_box_append (self->view_buttons, bs_actions_button_new (of_view[i]));
 }
 
+static gboolean
+bs_glue_up_page_grab_focus (GtkWidget *widget)
+{
+  return gtk_widget_grab_focus (GTK_WIDGET (BS_GLUE_UP_PAGE (widget)->canvas));
+}
+
 static void
 bs_glue_up_page_dispose (GObject *object)
 {
@@ -254,6 +260,7 @@ bs_glue_up_page_class_init (BsGlueUpPageClass *class)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (class);
 
   G_OBJECT_CLASS (class)->dispose = bs_glue_up_page_dispose;
+  widget_class->grab_focus = bs_glue_up_page_grab_focus;
 
   g_type_ensure (BS_TYPE_GLUE_UP_CANVAS);
   gtk_widget_class_set_template_from_resource (widget_class, BS_RESOURCES "/glue-up-page.ui");

@@ -83,6 +83,18 @@ find_text_width (GtkInscription *inscription)
   return width;
 }
 
+/* The places of the texts only ever grow, so that nothing jumps about while numbers change. */
+static gboolean
+grow_places (BsNumberRow *self)
+{
+  int value = find_text_width (self->value), spread = find_text_width (self->spread);
+  gboolean has_grown = value > self->value_width || spread > self->spread_width;
+
+  self->value_width = MAX (self->value_width, value);
+  self->spread_width = MAX (self->spread_width, spread);
+  return has_grown;
+}
+
 /* Three lines: the title; the number, with the button at its right; the spread, which stands beside
  * the number where there is room. */
 
@@ -132,6 +144,7 @@ bs_number_row_measure (GtkWidget *widget, GtkOrientation orientation, int for_si
 {
   BsNumberRow *self = BS_NUMBER_ROW (widget);
 
+  grow_places (self); /* the style may have become another */
   if (orientation == GTK_ORIENTATION_VERTICAL)
     *minimum = measure_height (self, for_size);
   else
@@ -232,16 +245,6 @@ format_spread (const BsWorking *working, BsUnitSystem units)
   return g_strdup_printf (_ ("%s to %s"), low, high);
 }
 
-/* The places only ever grow, so that nothing jumps about while numbers change. */
-static gboolean
-grow (int *width, int needed)
-{
-  gboolean has_grown = needed > *width;
-
-  *width = MAX (*width, needed);
-  return has_grown;
-}
-
 static void
 set_numbers (BsNumberRow *self, const char *title, const char *value, const char *spread)
 {
@@ -250,8 +253,7 @@ set_numbers (BsNumberRow *self, const char *title, const char *value, const char
 
   gtk_inscription_set_text (self->value, value);
   gtk_inscription_set_text (self->spread, spread);
-  if (grow (&self->value_width, find_text_width (self->value))
-      | grow (&self->spread_width, find_text_width (self->spread)))
+  if (grow_places (self))
     gtk_widget_queue_resize (GTK_WIDGET (self));
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->why), GTK_ACCESSIBLE_PROPERTY_DESCRIPTION,
