@@ -237,3 +237,12 @@ bs_appearance_create_action (BsAppearance *self)
 
   return G_ACTION (g_property_action_new ("appearance", self, "choice"));
 }
+
+const BsPalette *
+bs_appearance_find_palette (GtkWidget *widget)
+{
+  GdkRGBA text;
+
+  gtk_style_context_get_color (gtk_widget_get_style_context (widget), &text);
+  return text.red + text.green + text.blue > 1.5f ? bs_palette_dark () : bs_palette_light ();
+}

@@ -4,6 +4,8 @@
 
 #include <gtk/gtk.h>
 
+#include "draw/palette.h"
+
 G_BEGIN_DECLS
 
 /* Light or dark: as the person chose, or as the desktop says. */
@@ -15,5 +17,9 @@ BsAppearance *bs_appearance_new (GtkSettings *settings);
 
 /* An action named "appearance" whose state is "system", "light" or "dark". */
 GAction *bs_appearance_create_action (BsAppearance *self);
+
+/* The colours for a picture in a widget: dark when the theme writes light on dark, whatever made it
+ * so. */
+const BsPalette *bs_appearance_find_palette (GtkWidget *widget);
 
 G_END_DECLS

@@ -5,6 +5,8 @@
 #include <glib/gi18n.h>
 #include <math.h>
 
+#include "app/appearance.h"
+
 G_DEFINE_FINAL_TYPE (BsGlueUpCanvas, bs_glue_up_canvas, GTK_TYPE_WIDGET)
 
 void
@@ -209,21 +211,11 @@ find_text_size (GtkWidget *widget)
   return pango_font_description_get_size_is_absolute (font) ? size : size * per_point;
 }
 
-/* Dark when the theme writes light on dark: whatever made it so. */
-static const BsPalette *
-find_palette (GtkWidget *widget)
-{
-  GdkRGBA text;
-
-  gtk_style_context_get_color (gtk_widget_get_style_context (widget), &text);
-  return text.red + text.green + text.blue > 1.5f ? bs_palette_dark () : bs_palette_light ();
-}
-
 static void
 bs_glue_up_canvas_css_changed (GtkWidget *widget, GtkCssStyleChange *change)
 {
   BsGlueUpCanvas *self = BS_GLUE_UP_CANVAS (widget);
-  const BsPalette *palette = find_palette (widget);
+  const BsPalette *palette = bs_appearance_find_palette (widget);
   double text = find_text_size (widget);
 
   GTK_WIDGET_CLASS (bs_glue_up_canvas_parent_class)->css_changed (widget, change);

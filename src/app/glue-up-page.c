@@ -300,13 +300,12 @@ bs_glue_up_page_init (BsGlueUpPage *self)
   bs_actions_add_shortcuts (GTK_WIDGET (self), "view.");
 }
 
-void
-bs_glue_up_page_set_session (BsGlueUpPage *self, BsSession *session)
+GtkWidget *
+bs_glue_up_page_new (BsSession *session)
 {
-  g_return_if_fail (BS_IS_GLUE_UP_PAGE (self));
-  g_return_if_fail (BS_IS_SESSION (session));
-  g_return_if_fail (self->session == NULL);
+  g_return_val_if_fail (BS_IS_SESSION (session), NULL);
 
+  BsGlueUpPage *self = g_object_new (BS_TYPE_GLUE_UP_PAGE, NULL);
   self->session = g_object_ref (session);
   bs_glue_up_canvas_set_session (self->canvas, session);
   g_signal_connect_object (session, "changed", G_CALLBACK (update_actions), self,
@@ -314,4 +313,5 @@ bs_glue_up_page_set_session (BsGlueUpPage *self, BsSession *session)
   g_signal_connect_object (session, "notify::selected", G_CALLBACK (update_actions), self,
                            G_CONNECT_SWAPPED);
   update_actions (self);
+  return GTK_WIDGET (self);
 }

@@ -13,7 +13,6 @@ G_BEGIN_DECLS
 #define BS_TYPE_GLUE_UP_PAGE (bs_glue_up_page_get_type ())
 G_DECLARE_FINAL_TYPE (BsGlueUpPage, bs_glue_up_page, BS, GLUE_UP_PAGE, GtkWidget)
 
-/* Once, before it is shown. */
-void bs_glue_up_page_set_session (BsGlueUpPage *self, BsSession *session);
+GtkWidget *bs_glue_up_page_new (BsSession *session);
 
 G_END_DECLS

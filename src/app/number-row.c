@@ -16,6 +16,7 @@ struct _BsNumberRow
   BsWorking working;
   BsUnitSystem units;
   int value_width, spread_width; /* that their texts have needed so far, in pixels */
+  gboolean is_measured;          /* the texts as they are now */
   /* template */
   GtkLabel *title;
   GtkInscription *value;
@@ -87,12 +88,22 @@ find_text_width (GtkInscription *inscription)
 static gboolean
 grow_places (BsNumberRow *self)
 {
+  if (self->is_measured)
+    return FALSE;
+
   int value = find_text_width (self->value), spread = find_text_width (self->spread);
   gboolean has_grown = value > self->value_width || spread > self->spread_width;
-
   self->value_width = MAX (self->value_width, value);
   self->spread_width = MAX (self->spread_width, spread);
+  self->is_measured = TRUE;
   return has_grown;
+}
+
+static void
+bs_number_row_css_changed (GtkWidget *widget, GtkCssStyleChange *change)
+{
+  GTK_WIDGET_CLASS (bs_number_row_parent_class)->css_changed (widget, change);
+  BS_NUMBER_ROW (widget)->is_measured = FALSE; /* the letters may have another size */
 }
 
 /* Three lines: the title; the number, with the button at its right; the spread, which stands beside
@@ -144,7 +155,7 @@ bs_number_row_measure (GtkWidget *widget, GtkOrientation orientation, int for_si
 {
   BsNumberRow *self = BS_NUMBER_ROW (widget);
 
-  grow_places (self); /* the style may have become another */
+  grow_places (self);
   if (orientation == GTK_ORIENTATION_VERTICAL)
     *minimum = measure_height (self, for_size);
   else
@@ -194,6 +205,7 @@ bs_number_row_class_init (BsNumberRowClass *class)
   G_OBJECT_CLASS (class)->dispose = bs_number_row_dispose;
 
   widget_class->get_request_mode = bs_number_row_get_request_mode;
+  widget_class->css_changed = bs_number_row_css_changed;
   widget_class->measure = bs_number_row_measure;
   widget_class->size_allocate = bs_number_row_size_allocate;
 
@@ -253,7 +265,8 @@ set_numbers (BsNumberRow *self, const char *title, const char *value, const char
 
   gtk_inscription_set_text (self->value, value);
   gtk_inscription_set_text (self->spread, spread);
-  if (grow_places (self))
+  self->is_measured = FALSE;
+  if (gtk_widget_get_width (GTK_WIDGET (self)) > 0 && grow_places (self))
     gtk_widget_queue_resize (GTK_WIDGET (self));
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->why), GTK_ACCESSIBLE_PROPERTY_DESCRIPTION,

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/severity-sign.h"
 
+#include "app/appearance.h"
 #include "draw/marks.h"
 
 #define SIZE 16
@@ -45,13 +46,8 @@ bs_severity_sign_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   if (self->severity == BS_SEVERITY_NOTE)
     draw_ring (cr, &ink);
   else
-    {
-      gboolean is_light = ink.red + ink.green + ink.blue > 1.5;
-      const BsPalette *palette = is_light ? bs_palette_dark () : bs_palette_light ();
-
-      bs_mark_finding (cr, 0.5 * SIZE, 0.5 * SIZE, 0.85 * SIZE, self->severity, &ink,
-                       &palette->ground);
-    }
+    bs_mark_finding (cr, 0.5 * SIZE, 0.5 * SIZE, 0.85 * SIZE, self->severity, &ink,
+                     &bs_appearance_find_palette (widget)->ground);
   cairo_destroy (cr);
 }
 

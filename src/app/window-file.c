@@ -222,7 +222,7 @@ show_plan (BsWindow *self, BsPlan *plan, GFile *file)
 {
   bs_session_open (self->session, plan);
   set_file (self, file);
-  gtk_widget_grab_focus (GTK_WIDGET (self->glue_up));
+  bs_window_go_to (self, "glue-up");
 }
 
 gboolean

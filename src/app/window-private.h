@@ -3,7 +3,6 @@
 #pragma once
 
 #include "app/findings-list.h"
-#include "app/glue-up-page.h"
 #include "app/readout.h"
 #include "app/window.h"
 
@@ -31,7 +30,7 @@ struct _BsWindow
   GtkLabel *redo_label;
   GtkMenuButton *menu;
   BsFindingsList *findings;
-  BsGlueUpPage *glue_up;
+  GtkStack *places;
   BsReadout *readout;
 };
 
@@ -50,6 +49,11 @@ char *bs_window_get_file_name (BsWindow *self); /* without its folder; NULL when
 /* The result is TRUE when the changes are saved or given up, FALSE when the person goes back. */
 void bs_window_guard_async (BsWindow *self, GAsyncReadyCallback callback, gpointer user_data);
 gboolean bs_window_guard_finish (BsWindow *self, GAsyncResult *result);
+
+/* window-places.c */
+void bs_window_places_init (BsWindow *self);
+/* Shows the place of that name and puts the focus there. */
+void bs_window_go_to (BsWindow *self, const char *place);
 
 /* window-print.c */
 void bs_window_print_class_init (GtkWidgetClass *class);

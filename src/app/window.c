@@ -124,12 +124,11 @@ bs_window_class_init (BsWindowClass *class)
 
   g_type_ensure (BS_TYPE_FINDINGS_LIST);
   g_type_ensure (BS_TYPE_FOLD);
-  g_type_ensure (BS_TYPE_GLUE_UP_PAGE);
   g_type_ensure (BS_TYPE_READOUT);
   gtk_widget_class_set_template_from_resource (widget_class, BS_RESOURCES "/window.ui");
   gtk_widget_class_bind_template_child (widget_class, BsWindow, findings);
-  gtk_widget_class_bind_template_child (widget_class, BsWindow, glue_up);
   gtk_widget_class_bind_template_child (widget_class, BsWindow, menu);
+  gtk_widget_class_bind_template_child (widget_class, BsWindow, places);
   gtk_widget_class_bind_template_child (widget_class, BsWindow, readout);
   gtk_widget_class_bind_template_child (widget_class, BsWindow, redo);
   gtk_widget_class_bind_template_child (widget_class, BsWindow, redo_label);
@@ -148,7 +147,6 @@ bs_window_init (BsWindow *self)
 
   self->session = bs_session_new (plan);
   gtk_widget_init_template (GTK_WIDGET (self));
-  bs_glue_up_page_set_session (self->glue_up, self->session);
   bs_readout_set_session (self->readout, self->session);
   bs_findings_list_set_session (self->findings, self->session);
 
@@ -161,7 +159,7 @@ bs_window_init (BsWindow *self)
                            G_CONNECT_SWAPPED);
   restore_size (self);
   history_changed_cb (self);
-  gtk_widget_grab_focus (GTK_WIDGET (self->glue_up));
+  bs_window_places_init (self);
 }
 
 BsWindow *
