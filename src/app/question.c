@@ -6,37 +6,29 @@
 
 #include "app/actions.h"
 
-/* The task goes with the window; whichever way that goes, it is answered once. */
-static void
-drop_task (gpointer data)
-{
-  g_autoptr (GTask) task = data;
-
-  g_task_return_int (task, 0);
-}
-
+/* Whichever way the window goes, its task is answered once. */
 static void
 answer (GtkWindow *window, int index)
 {
   g_autoptr (GTask) task = g_object_steal_data (G_OBJECT (window), "bs-task");
 
-  if (task == NULL)
-    return;
-  gtk_window_destroy (window);
-  g_task_return_int (task, index);
+  if (task != NULL)
+    g_task_return_int (task, index);
+}
+
+static void
+destroyed_cb (GtkWindow *window)
+{
+  answer (window, 0);
 }
 
 static void
 clicked_cb (GtkButton *button, gpointer index)
 {
-  answer (GTK_WINDOW (gtk_widget_get_root (GTK_WIDGET (button))), GPOINTER_TO_INT (index));
-}
+  GtkWindow *window = GTK_WINDOW (gtk_widget_get_root (GTK_WIDGET (button)));
 
-static gboolean
-close_request_cb (GtkWindow *window)
-{
-  answer (window, 0);
-  return TRUE;
+  answer (window, GPOINTER_TO_INT (index));
+  gtk_window_destroy (window);
 }
 
 static GtkWidget *
@@ -88,7 +80,6 @@ bs_question_ask_async (GtkWindow *parent, const char *heading, const char *body,
   gtk_window_set_title (window, heading);
   gtk_window_set_transient_for (window, parent);
   gtk_window_set_modal (window, TRUE);
-  gtk_window_set_destroy_with_parent (window, TRUE);
   gtk_window_set_resizable (window, FALSE);
   gtk_widget_add_css_class (GTK_WIDGET (window), "question");
   gtk_box_append (GTK_BOX (box), label_new (heading, "strong"));
@@ -96,8 +87,8 @@ bs_question_ask_async (GtkWindow *parent, const char *heading, const char *body,
   gtk_box_append (GTK_BOX (box), buttons_new (window, answers));
   gtk_window_set_child (window, box);
   bs_actions_add_escape (window);
-  g_object_set_data_full (G_OBJECT (window), "bs-task", task, drop_task);
-  g_signal_connect (window, "close-request", G_CALLBACK (close_request_cb), NULL);
+  g_object_set_data (G_OBJECT (window), "bs-task", task);
+  g_signal_connect (window, "destroy", G_CALLBACK (destroyed_cb), NULL);
   gtk_widget_grab_focus (gtk_window_get_default_widget (window));
   gtk_window_present (window);
 }

@@ -39,7 +39,7 @@ show_plan (BsSession *self, BsPlan *plan, gboolean is_preview)
   self->has_preview = is_preview;
   if (plan == self->shown)
     {
-      if (was_preview && !is_preview) /* the same plan, now for good */
+      if (was_preview != is_preview) /* the same plan, but now for good or for looking at */
         g_signal_emit (self, signals[CHANGED], 0);
       return;
     }
