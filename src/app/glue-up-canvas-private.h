@@ -53,7 +53,6 @@ struct _BsGlueUpCanvas
   double zoom;
   double text_size;
   const BsPalette *palette;
-  double scroll_to; /* at the next layout; NAN: stay */
   guint tick;
   gint64 slide_start; /* frame time, µs; 0: nothing slides */
   gboolean is_drawn;  /* every picture is as it should be; these two, and those of the strips */

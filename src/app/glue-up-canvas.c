@@ -79,6 +79,8 @@ update_layout (BsGlueUpCanvas *self, int width, int height)
                           view_size (self->horizontal, width, self->zoom),
                           view_size (self->vertical, height, self->zoom), self->zoom,
                           self->text_size);
+  if (self->horizontal != NULL)
+    bs_glue_up_layout_show_rack (&self->layout, gtk_adjustment_get_value (self->horizontal));
   bs_glue_up_scenery_forget (self);
 }
 
@@ -143,15 +145,19 @@ bs_glue_up_canvas_measure (GtkWidget *widget, GtkOrientation orientation, int fo
   *minimum = *natural = orientation == GTK_ORIENTATION_HORIZONTAL ? width : height;
 }
 
-/* As soon as there is so much to scroll as the new zoom asks for. */
+/* However the slab is scrolled, the rack stays in view. */
 static void
-scroll_changed_cb (BsGlueUpCanvas *self)
+scrolled_cb (BsGlueUpCanvas *self)
 {
-  double to = self->scroll_to;
+  double left = gtk_adjustment_get_value (self->horizontal);
 
-  self->scroll_to = NAN;
-  if (isfinite (to))
-    gtk_adjustment_set_value (self->horizontal, to);
+  if (self->layout_width == 0)
+    return;
+  bs_glue_up_layout_show_rack (&self->layout, left);
+  bs_glue_up_seats_place (self, TRUE);
+  bs_glue_up_scenery_forget (self);
+  if (self->hold.seat == NULL)
+    gtk_widget_queue_allocate (GTK_WIDGET (self));
 }
 
 static void
@@ -342,7 +348,6 @@ bs_glue_up_canvas_init (BsGlueUpCanvas *self)
 
   self->seats = g_ptr_array_new_with_free_func (bs_glue_up_seat_free);
   self->zoom = 1.0;
-  self->scroll_to = NAN;
   self->text_size = find_text_size (GTK_WIDGET (self));
   self->palette = bs_palette_light ();
   gtk_widget_set_overflow (GTK_WIDGET (self), GTK_OVERFLOW_HIDDEN);
@@ -373,7 +378,7 @@ bs_glue_up_canvas_set_adjustments (BsGlueUpCanvas *self, GtkAdjustment *horizont
 
   g_set_object (&self->horizontal, horizontal);
   g_set_object (&self->vertical, vertical);
-  g_signal_connect_object (horizontal, "changed", G_CALLBACK (scroll_changed_cb), self,
+  g_signal_connect_object (horizontal, "value-changed", G_CALLBACK (scrolled_cb), self,
                            G_CONNECT_SWAPPED);
   g_signal_connect_object (horizontal, "notify::page-size", G_CALLBACK (view_changed_cb), self,
                            G_CONNECT_SWAPPED);
@@ -390,9 +395,16 @@ bs_glue_up_canvas_set_zoom (BsGlueUpCanvas *self, double zoom, double at)
   double change = zoom / self->zoom;
   if (fabs (change - 1.0) < 1e-6 || self->hold.seat != NULL)
     return;
-  double value = self->horizontal != NULL ? gtk_adjustment_get_value (self->horizontal) : 0.0;
   self->zoom = zoom;
-  self->scroll_to = (value + at) * change - at;
+  if (self->horizontal != NULL)
+    {
+      double value = gtk_adjustment_get_value (self->horizontal);
+
+      /* ahead of the layout, so that the first frame is already right */
+      gtk_adjustment_set_upper (self->horizontal,
+                                gtk_adjustment_get_page_size (self->horizontal) * zoom);
+      gtk_adjustment_set_value (self->horizontal, (value + at) * change - at);
+    }
   gtk_widget_queue_resize (GTK_WIDGET (self));
 }
 
@@ -402,6 +414,18 @@ bs_glue_up_canvas_get_zoom (BsGlueUpCanvas *self)
   g_return_val_if_fail (BS_IS_GLUE_UP_CANVAS (self), 1.0);
 
   return self->zoom;
+}
+
+double
+bs_glue_up_canvas_find_middle (BsGlueUpCanvas *self)
+{
+  g_return_val_if_fail (BS_IS_GLUE_UP_CANVAS (self), 0.0);
+
+  BsSeat *seat = bs_glue_up_seats_get_selected (self);
+  double left = self->horizontal != NULL ? gtk_adjustment_get_value (self->horizontal) : 0.0;
+  double width = view_size (self->horizontal, self->layout_width, self->zoom);
+  double at = seat != NULL ? seat->goal.origin.x + 0.5 * seat->goal.size.width - left : -1.0;
+  return at >= 0.0 && at <= width ? at : 0.5 * width;
 }
 
 void

@@ -31,6 +31,9 @@ void bs_glue_up_canvas_set_adjustments (BsGlueUpCanvas *self, GtkAdjustment *hor
 void bs_glue_up_canvas_set_zoom (BsGlueUpCanvas *self, double zoom, double at);
 double bs_glue_up_canvas_get_zoom (BsGlueUpCanvas *self);
 
+/* Of the selected lamination if it is in view, else of the view: pixels from its left edge. */
+double bs_glue_up_canvas_find_middle (BsGlueUpCanvas *self);
+
 /* Shown at the selected lamination by bs_glue_up_canvas_popup (). */
 void bs_glue_up_canvas_set_menu (BsGlueUpCanvas *self, GMenuModel *menu);
 void bs_glue_up_canvas_popup (BsGlueUpCanvas *self);

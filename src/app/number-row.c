@@ -69,8 +69,7 @@ why_asked_cb (GtkMenuButton *why, gpointer user_data)
       self->working_label = GTK_LABEL (gtk_label_new (NULL));
       gtk_menu_button_set_popover (why, popover_new (self->working_label));
     }
-  if (self->working_label != NULL && gtk_widget_get_mapped (GTK_WIDGET (self->working_label)))
-    show_working (self);
+  show_working (self);
 }
 
 static int
@@ -262,6 +261,8 @@ set_numbers (BsNumberRow *self, const char *title, const char *value, const char
 {
   /* Translators: what a number is, and the number: "Pressing force: 68.8 kN". */
   g_autofree char *label = g_strdup_printf (_ ("%s: %s"), title, value);
+  /* Translators: a button, read out: "Why: Pressing force". */
+  g_autofree char *why = g_strdup_printf (_ ("Why: %s"), title);
 
   gtk_inscription_set_text (self->value, value);
   gtk_inscription_set_text (self->spread, spread);
@@ -269,8 +270,9 @@ set_numbers (BsNumberRow *self, const char *title, const char *value, const char
   if (gtk_widget_get_width (GTK_WIDGET (self)) > 0 && grow_places (self))
     gtk_widget_queue_resize (GTK_WIDGET (self));
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self->why), GTK_ACCESSIBLE_PROPERTY_DESCRIPTION,
-                                  title, -1);
+  gtk_accessible_update_property (
+      GTK_ACCESSIBLE (gtk_widget_get_first_child (GTK_WIDGET (self->why))),
+      GTK_ACCESSIBLE_PROPERTY_LABEL, why, -1);
 }
 
 void

@@ -190,6 +190,9 @@ bs_window_actions_init (BsWindow *self)
   self->edit_menu = g_menu_new ();
   gtk_label_set_text (self->undo_label, _ (bs_actions_find ("win.undo")->title));
   gtk_label_set_text (self->redo_label, _ (bs_actions_find ("win.redo")->title));
+  gtk_accessible_update_property (
+      GTK_ACCESSIBLE (gtk_widget_get_first_child (GTK_WIDGET (self->menu))),
+      GTK_ACCESSIBLE_PROPERTY_LABEL, _ ("Menu"), -1);
   gtk_menu_button_set_create_popup_func (self->menu, create_menu_cb, self, NULL);
   bs_actions_add_shortcuts (GTK_WIDGET (self), "win.");
   bs_actions_add_shortcuts (GTK_WIDGET (self), "app.");
