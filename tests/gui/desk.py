@@ -36,6 +36,13 @@ def xdotool(*words):
                           text=True).stdout.split()
 
 
+def find_windows(title):
+    """Visible windows whose title begins so."""
+    found = subprocess.run(['xdotool', 'search', '--onlyvisible', '--name', '^' + title],
+                           capture_output=True, text=True)
+    return found.stdout.split()
+
+
 def walk(node):
     yield node
     for child in node:
@@ -46,8 +53,9 @@ def walk(node):
 class Desk:
     """One run of the program; a context manager."""
 
-    def __init__(self, *arguments, size=None):
-        self.process = subprocess.Popen([PROGRAM, *map(str, arguments)], stderr=subprocess.PIPE,
+    def __init__(self, *arguments, size=None, **variables):
+        self.process = subprocess.Popen([PROGRAM, *map(str, arguments)], cwd=Path.home(),
+                                        env=os.environ | variables, stderr=subprocess.PIPE,
                                         text=True)
         self.window = wait('a window', self.find_window)
         if size:
@@ -147,6 +155,11 @@ class Desk:
     def click_on(self, role, name):
         box = self.wait_seen(role, name).queryComponent().getExtents(pyatspi.WINDOW_COORDS)
         self.click(box.x + box.width // 2, box.y + box.height // 2)
+
+    def choose(self, name):
+        """An item of an open menu. A menu is a surface of its own, where pixels of the window mean
+        nothing."""
+        self.wait_seen('menu item', name).queryAction().doAction(0)
 
     def pick_up(self, x, y):
         xdotool('mousemove', '--window', self.window, x, y, 'sleep', 0.05, 'mousedown', 1)
