@@ -9,7 +9,7 @@
 /* Carrying a lamination: while it is held, the session shows what putting it down here would give;
  * let go, that very plan is pushed; Esc, or a broken gesture, leaves everything as it was. */
 
-#define TARGET_RACK -1
+#define TARGET_RACK (-1)
 
 /* How near the view's edge the view begins to scroll, and how far in a frame, in pixels. */
 #define SCROLL_ZONE 48.0

@@ -40,7 +40,6 @@ label_new (const char *text, const char *style)
   gtk_label_set_wrap_mode (GTK_LABEL (label), PANGO_WRAP_WORD_CHAR);
   gtk_label_set_max_width_chars (GTK_LABEL (label), 48);
   gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
-  gtk_label_set_selectable (GTK_LABEL (label), FALSE);
   if (style != NULL)
     gtk_widget_add_css_class (label, style);
   return label;
@@ -50,17 +49,16 @@ static GtkWidget *
 buttons_new (GtkWindow *window, const char *const *answers)
 {
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
-  guint n = g_strv_length ((char **)answers);
 
   gtk_widget_set_halign (box, GTK_ALIGN_END);
   gtk_widget_set_margin_top (box, 12);
-  for (guint i = 0; i < n; i++)
+  for (guint i = 0; answers[i] != NULL; i++)
     {
       GtkWidget *button = gtk_button_new_with_mnemonic (answers[i]);
 
       g_signal_connect (button, "clicked", G_CALLBACK (clicked_cb), GINT_TO_POINTER ((int)i));
       gtk_box_append (GTK_BOX (box), button);
-      if (i + 1 == n)
+      if (answers[i + 1] == NULL)
         gtk_window_set_default_widget (window, button);
     }
   return box;

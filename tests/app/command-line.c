@@ -103,7 +103,7 @@ test_row (gconstpointer data)
       g_unsetenv ("DISPLAY");
       g_unsetenv ("WAYLAND_DISPLAY");
       is_done = bs_command_line_run (arguments, &status);
-      fflush (stdout);
+      (void)fflush (stdout);
       _Exit (is_done == row->is_done && status == row->status ? 0 : 1);
     }
   g_test_trap_subprocess (NULL, 0, G_TEST_SUBPROCESS_DEFAULT);

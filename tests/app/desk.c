@@ -10,7 +10,7 @@ void
 desk_init (int *argc, char ***argv)
 {
   g_test_init (argc, argv, NULL);
-  setlocale (LC_ALL, "C.UTF-8");
+  (void)setlocale (LC_ALL, "C.UTF-8");
   gtk_disable_setlocale ();
   if (!gtk_init_check ())
     {
@@ -22,7 +22,7 @@ desk_init (int *argc, char ***argv)
 void
 desk_wait (DeskCondition condition, gpointer data)
 {
-  gint64 until = g_get_monotonic_time () + 10 * G_USEC_PER_SEC;
+  gint64 until = g_get_monotonic_time () + G_GINT64_CONSTANT (10) * G_USEC_PER_SEC;
 
   while (!condition (data))
     {

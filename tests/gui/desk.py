@@ -73,7 +73,7 @@ class Desk:
             self.process.terminate()
         errors = self.process.communicate(timeout=PATIENCE_S)[1]
         complaints = [line for line in errors.splitlines()
-                      if 'CRITICAL' in line or 'WARNING' in line]
+                      if re.search('CRITICAL|WARNING|Sanitizer|runtime error', line)]
         if problem[0] is None:
             assert not complaints, '\n'.join(complaints)
 
@@ -136,6 +136,10 @@ class Desk:
         """Until nothing is carried."""
         button = self.wait_seen('push button', 'Turn over')
         wait('nothing carried', lambda: button.getState().contains(pyatspi.STATE_SENSITIVE))
+
+    def wait_end(self):
+        wait('the end', lambda: self.process.poll() is not None)
+        assert self.process.returncode == 0, f'exit status {self.process.returncode}'
 
     def wait_seen(self, role, name):
         return wait(f'{role} {name}', lambda: self.find(role, name))

@@ -126,8 +126,7 @@ def check_guard_save():
         program.key('ctrl+w')
         desk.wait('a question', lambda: desk.find_windows('Save the changes'))
         program.key('Return')
-        desk.wait('the end', lambda: program.process.poll() is not None)
-        assert program.process.returncode == 0
+        program.wait_end()
         assert read_order(folder.plan) == MOVED
 
 
@@ -137,7 +136,7 @@ def check_guard_lose():
         program.key('ctrl+q')
         desk.wait('a question', lambda: desk.find_windows('Save the changes'))
         program.key('alt+l')
-        desk.wait('the end', lambda: program.process.poll() is not None)
+        program.wait_end()
         assert read_order(folder.plan) == ORDER
 
 
@@ -147,7 +146,7 @@ def check_guard_not_needed():
         program.key('ctrl+z')
         program.wait_order(ORDER)
         program.key('ctrl+w')
-        desk.wait('the end', lambda: program.process.poll() is not None)
+        program.wait_end()
 
 
 def check_example():
