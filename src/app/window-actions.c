@@ -161,6 +161,19 @@ menu_new (BsWindow *self)
   return menu;
 }
 
+/* Not before it is opened: a menu is many widgets. */
+static void
+create_menu_cb (GtkMenuButton *button, gpointer user_data)
+{
+  BsWindow *self = user_data;
+
+  if (gtk_menu_button_get_popover (button) != NULL)
+    return;
+  bs_window_load_recent (self);
+  g_autoptr (GMenu) menu = menu_new (self);
+  gtk_menu_button_set_menu_model (button, G_MENU_MODEL (menu));
+}
+
 void
 bs_window_actions_class_init (GtkWidgetClass *class)
 {
@@ -175,8 +188,12 @@ void
 bs_window_actions_init (BsWindow *self)
 {
   self->edit_menu = g_menu_new ();
-  g_autoptr (GMenu) menu = menu_new (self);
-  gtk_menu_button_set_menu_model (self->menu, G_MENU_MODEL (menu));
+  gtk_label_set_text (self->undo_label, _ (bs_actions_find ("win.undo")->title));
+  gtk_label_set_text (self->redo_label, _ (bs_actions_find ("win.redo")->title));
+  gtk_accessible_update_property (
+      GTK_ACCESSIBLE (gtk_widget_get_first_child (GTK_WIDGET (self->menu))),
+      GTK_ACCESSIBLE_PROPERTY_LABEL, _ ("Menu"), -1);
+  gtk_menu_button_set_create_popup_func (self->menu, create_menu_cb, self, NULL);
   bs_actions_add_shortcuts (GTK_WIDGET (self), "win.");
   bs_actions_add_shortcuts (GTK_WIDGET (self), "app.");
 }

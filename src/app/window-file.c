@@ -10,6 +10,7 @@
 
 #define ENDING ".broadstave"
 #define MIME_TYPE "application/x-broadstave-plan+json"
+#define APPLICATION_NAME "Broadstave"
 #define N_RECENT 10
 
 char *
@@ -26,7 +27,7 @@ set_file (BsWindow *self, GFile *file)
     {
       g_autofree char *uri = g_file_get_uri (file);
       GtkRecentData data = { .mime_type = (char *)MIME_TYPE,
-                             .app_name = (char *)"Broadstave",
+                             .app_name = (char *)APPLICATION_NAME,
                              .app_exec = (char *)"broadstave %f" };
 
       gtk_recent_manager_add_full (gtk_recent_manager_get_default (), uri, &data);
@@ -322,7 +323,8 @@ update_recent (BsWindow *self)
     {
       const char *uri = gtk_recent_info_get_uri (l->data);
 
-      if (!g_str_has_suffix (uri, ENDING)
+      if (!gtk_recent_info_has_application (l->data, APPLICATION_NAME)
+          || !gtk_recent_info_exists (l->data)
           || g_menu_model_get_n_items (G_MENU_MODEL (self->recent_menu)) >= N_RECENT)
         continue;
       g_autoptr (GMenuItem) item
@@ -344,9 +346,8 @@ bs_window_file_class_init (GtkWidgetClass *class)
 }
 
 void
-bs_window_file_init (BsWindow *self)
+bs_window_load_recent (BsWindow *self)
 {
-  self->recent_menu = g_menu_new ();
   g_signal_connect_object (gtk_recent_manager_get_default (), "changed", G_CALLBACK (update_recent),
                            self, G_CONNECT_SWAPPED);
   update_recent (self);

@@ -11,13 +11,6 @@
 
 G_DEFINE_FINAL_TYPE (BsWindow, bs_window, GTK_TYPE_APPLICATION_WINDOW)
 
-static void
-set_text (GtkLabel *label, const char *text)
-{
-  if (g_strcmp0 (gtk_label_get_text (label), text) != 0)
-    gtk_label_set_text (label, text);
-}
-
 void
 bs_window_update_title (BsWindow *self)
 {
@@ -27,18 +20,14 @@ bs_window_update_title (BsWindow *self)
   const char *name = has_name ? plan->name : _ ("A plan without a name");
   g_autofree char *file = bs_window_get_file_name (self);
   const char *where = file != NULL ? file : _ ("not in a file yet");
-  g_autofree char *subtitle = NULL, *title = NULL;
+  g_autofree char *title = NULL;
 
   if (bs_history_is_modified (history))
-    /* Translators: the file's name, of a plan with unsaved changes. */
-    subtitle = g_strdup_printf (_ ("%s, changed"), where);
+    /* Translators: the window's title: the plan's name, and the name of its file. */
+    title = g_strdup_printf (_ ("%s (%s, changed)"), name, where);
   else
-    subtitle = g_strdup (where);
-  /* Translators: the window's title: the plan's name, the file's name. */
-  title = g_strdup_printf (_ ("%s (%s)"), name, subtitle);
+    title = g_strdup_printf (_ ("%s (%s)"), name, where);
   gtk_window_set_title (GTK_WINDOW (self), title);
-  set_text (self->title, name);
-  set_text (self->subtitle, subtitle);
 }
 
 static void
@@ -142,9 +131,9 @@ bs_window_class_init (BsWindowClass *class)
   gtk_widget_class_bind_template_child (widget_class, BsWindow, places);
   gtk_widget_class_bind_template_child (widget_class, BsWindow, readout);
   gtk_widget_class_bind_template_child (widget_class, BsWindow, redo);
-  gtk_widget_class_bind_template_child (widget_class, BsWindow, subtitle);
-  gtk_widget_class_bind_template_child (widget_class, BsWindow, title);
+  gtk_widget_class_bind_template_child (widget_class, BsWindow, redo_label);
   gtk_widget_class_bind_template_child (widget_class, BsWindow, undo);
+  gtk_widget_class_bind_template_child (widget_class, BsWindow, undo_label);
 
   bs_window_actions_class_init (widget_class);
   bs_window_file_class_init (widget_class);
@@ -162,7 +151,7 @@ bs_window_init (BsWindow *self)
   bs_findings_list_set_session (self->findings, self->session);
 
   bs_window_print_init (self);
-  bs_window_file_init (self);
+  self->recent_menu = g_menu_new ();
   bs_window_actions_init (self);
   g_signal_connect_object (bs_session_get_history (self->session), "changed",
                            G_CALLBACK (history_changed_cb), self, G_CONNECT_SWAPPED);

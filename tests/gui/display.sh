@@ -59,7 +59,8 @@ until xprop -root _NET_SUPPORTING_WM_CHECK 2>/dev/null | grep -q 'window id'; do
   sleep 0.05
 done
 
-# The bus's own messages are of no interest; the command's are.
-setsid dbus-run-session -- sh -c 'exec "$@" 2>&3 3>&-' sh "$@" 3>&2 2>"$home/bus.log" &
+# What the bus and its services say is of no interest; what the command says is.
+setsid dbus-run-session -- sh -c 'exec "$@" >&3 2>&4 3>&- 4>&-' sh "$@" \
+  3>&1 4>&2 >"$home/bus.log" 2>&1 &
 session=$!
 wait "$session"
