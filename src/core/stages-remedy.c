@@ -117,18 +117,18 @@ widen_planer (BsPlan *plan, int step, double *value)
 
 typedef struct
 {
-  BsStagesRemedyKind kind;
   TakeStep take_step;
+  BsStagesRemedyKind kind;
   int most_steps;
 } Kind;
 
 static const Kind kinds[] = {
-  { BS_STAGES_REMEDY_SLOWER_ADHESIVE, slow_adhesive, 36 }, /* ten times: beyond the slowest */
-  { BS_STAGES_REMEDY_MORE_PEOPLE, add_people, 3 },
-  { BS_STAGES_REMEDY_COOLER_SHOP, cool_shop, 25 },
-  { BS_STAGES_REMEDY_MORE_CLAMPS, add_clamps, 64 },
-  { BS_STAGES_REMEDY_LONGER_CLAMPS, lengthen_clamps, 40 },
-  { BS_STAGES_REMEDY_WIDER_PLANER, widen_planer, 12 },
+  { slow_adhesive, BS_STAGES_REMEDY_SLOWER_ADHESIVE, 36 }, /* ten times: beyond the slowest */
+  { add_people, BS_STAGES_REMEDY_MORE_PEOPLE, 3 },
+  { cool_shop, BS_STAGES_REMEDY_COOLER_SHOP, 25 },
+  { add_clamps, BS_STAGES_REMEDY_MORE_CLAMPS, 64 },
+  { lengthen_clamps, BS_STAGES_REMEDY_LONGER_CLAMPS, 40 },
+  { widen_planer, BS_STAGES_REMEDY_WIDER_PLANER, 12 },
 };
 
 static gboolean
