@@ -1,0 +1,38 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "core/cutting.h"
+
+/* A cutting problem with a known answer. */
+typedef struct
+{
+  BsCutting cutting;
+  BsCutStock *stock;
+  BsCutPart *parts;
+  BsCutDefect *defects;
+  gint64 price_minor;
+  double waste_area;  /* mm2 */
+  double score;       /* sum of squared lengths of offcuts, mm2 */
+} CuttingFile;
+
+/* One of tests/data, with prices in hundredths. Ends the program with a message when the file cannot be
+ * read, like the others. */
+CuttingFile *cutting_file_read (const char *name);
+
+/* The folder that BROADSTAVE_BENCHMARKS names, or NULL after the case was skipped. */
+const char *cutting_find_benchmarks (void);
+
+/* An open one-dimensional instance as boards of price 1 that are all cut across: the price is the number
+ * of boards. */
+CuttingFile *cutting_row_read (const char *folder, const char *name);
+
+/* An open two-dimensional one, "L W, n, then length width demand", likewise. */
+CuttingFile *cutting_sheet_read (const char *folder, const char *name);
+
+/* All numbers of a text file; the caller's to free. */
+GArray *cutting_read_numbers (const char *folder, const char *kind, const char *name);
+
+void cutting_file_free (CuttingFile *self);
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (CuttingFile, cutting_file_free)
