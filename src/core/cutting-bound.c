@@ -23,7 +23,8 @@ struct _BsCutMaster
   GHashTable *known;   /* borrowed from patterns */
   int *demand, *supply;
   gboolean has_moved;     /* right-hand sides changed since the last solving */
-  gint64 *values, *rents; /* of the round */
+  gint64 *values, *rents; /* the programme's */
+  gint64 *asked, *asked_rents; /* those that the oracle is asked with */
   BsCutDuals duals;       /* best of the rounds */
 };
 
@@ -97,6 +98,8 @@ bs_cut_master_new (const BsCutModel *model, BsCutOracle *oracle)
   self->supply = g_new0 (int, model->n_stock + 1);
   self->values = g_new0 (gint64, model->n_types + 1);
   self->rents = g_new0 (gint64, model->n_stock + 1);
+  self->asked = g_new0 (gint64, model->n_types + 1);
+  self->asked_rents = g_new0 (gint64, model->n_stock + 1);
   self->duals.values = g_new0 (gint64, model->n_types + 1);
   self->duals.rents = g_new0 (gint64, model->n_stock + 1);
   for (guint t = 0; t < model->n_types; t++)
@@ -119,25 +122,46 @@ bs_cut_master_free (BsCutMaster *self)
   g_free (self->supply);
   g_free (self->values);
   g_free (self->rents);
+  g_free (self->asked);
+  g_free (self->asked_rents);
   g_free (self->duals.values);
   g_free (self->duals.rents);
   g_free (self);
 }
 
-/* A pattern that holds more than is wanted would make the bound weaker. */
+/* Whether the oracle could have found the pattern for this demand: it holds no slice with more of a type
+ * than is wanted, or on boards with defects no type that is not wanted. Others would only make the bound
+ * weaker. */
+static gboolean
+is_wanted (const BsCutMaster *self, const BsCutPattern *pattern)
+{
+  const BsCutModel *model = self->model;
+  gboolean is_clear = bs_cut_model_is_clear (model, &model->sheets[pattern->sheet]);
+  guint next = 0;
+
+  for (guint i = 0; i < pattern->slices->len; i++)
+    {
+      guint end = next + g_array_index (pattern->slices, BsCutPatternSlice, i).n_strips;
+      for (guint k = next; k < end; k++)
+        {
+          guint type = g_array_index (pattern->strips, BsCutStrip, k).type;
+          int count = 1;
+          for (guint j = next; j < k && is_clear; j++)
+            count += g_array_index (pattern->strips, BsCutStrip, j).type == type;
+          if (count > self->demand[type])
+            return FALSE;
+        }
+      next = end;
+    }
+  return TRUE;
+}
+
 static void
 set_bounds (BsCutMaster *self, guint index)
 {
-  const BsCutPattern *pattern = self->patterns->pdata[index];
   int column = (int)(self->model->n_types + 1 + index);
-  gboolean fits = TRUE;
 
-  for (guint i = 0; i < pattern->strips->len && fits; i++)
-    {
-      guint type = g_array_index (pattern->strips, BsCutStrip, i).type;
-      fits = pattern->count[type] <= self->demand[type];
-    }
-  if (fits)
+  if (is_wanted (self, self->patterns->pdata[index]))
     glp_set_col_bnds (self->lp, column, GLP_LO, 0.0, 0.0);
   else
     glp_set_col_bnds (self->lp, column, GLP_FX, 0.0, 0.0);
@@ -210,7 +234,7 @@ read_prices (BsCutMaster *self)
 }
 
 /* Turns the prices of this round into ones that hold for every pattern, and keeps them when they
- * prove more. worth: the best value of each kind of board under the round's values. Where the
+ * prove more. worth: the best value of each kind of board under the values asked with. Where the
  * supply is not limited, all values are reduced to what the board costs; where it is, its rent
  * takes the rest. */
 static void
@@ -226,7 +250,7 @@ keep_proof (BsCutMaster *self, const gint64 *worth)
   if (ratio < 1.0)
     ratio *= 1.0 - 0x1p-40; /* more than rounding takes back */
   for (guint t = 0; t < model->n_types; t++)
-    total += (gint64)((double)self->values[t] * ratio) * self->demand[t];
+    total += (gint64)((double)self->asked[t] * ratio) * self->demand[t];
   for (guint i = 0; i < model->n_stock; i++)
     if (self->row_of_stock[i] > 0)
       {
@@ -237,7 +261,7 @@ keep_proof (BsCutMaster *self, const gint64 *worth)
     return;
   self->duals.total = total;
   for (guint t = 0; t < model->n_types; t++)
-    self->duals.values[t] = (gint64)((double)self->values[t] * ratio);
+    self->duals.values[t] = (gint64)((double)self->asked[t] * ratio);
   for (guint i = 0; i < model->n_stock; i++)
     {
       gint64 most = (gint64)ceil ((double)worth[i] * ratio);
@@ -262,16 +286,74 @@ compare_offers (gconstpointer a, gconstpointer b)
   return left->sheet < right->sheet ? -1 : 1;
 }
 
+static gint64
+cost_of (const BsCutMaster *self, guint stock, const gint64 *rents)
+{
+  return self->model->stock[stock].price * self->duals.scale + rents[stock];
+}
+
+/* Only patterns worth more than their board are of interest. */
+static void
+set_floors (BsCutMaster *self)
+{
+  const BsCutModel *model = self->model;
+  g_autofree gint64 *floors = g_new (gint64, model->n_groups + 1);
+
+  for (guint g = 0; g < model->n_groups; g++)
+    floors[g] = G_MAXINT64;
+  for (guint k = 0; k < model->n_sheets; k++)
+    {
+      guint group = model->sheets[k].group;
+      floors[group]
+          = MIN (floors[group], cost_of (self, model->sheets[k].stock, self->asked_rents));
+    }
+  bs_cut_oracle_set_floors (self->oracle, floors);
+}
+
+/* How sure the prices asked with are to be. */
+typedef enum
+{
+  ASK_QUICKLY, /* the programme's prices; long rows are not searched to the end */
+  ASK_MIXED,   /* near the prices of the best proof, which swing less than the programme's */
+  ASK_EXACTLY,
+} Ask;
+
+static void
+set_asked (BsCutMaster *self, Ask ask)
+{
+  for (guint t = 0; t < self->model->n_types; t++)
+    self->asked[t] = ask == ASK_MIXED
+                         ? self->duals.values[t] + (self->values[t] - self->duals.values[t]) / 4
+                         : self->values[t];
+  for (guint i = 0; i < self->model->n_stock; i++)
+    self->asked_rents[i]
+        = ask == ASK_MIXED ? self->duals.rents[i] + (self->rents[i] - self->duals.rents[i]) / 4
+                           : self->rents[i];
+}
+
+static gboolean
+is_profitable (const BsCutMaster *self, const BsCutPattern *pattern)
+{
+  gint64 profit = -cost_of (self, self->model->sheets[pattern->sheet].stock, self->rents);
+
+  for (guint t = 0; t < self->model->n_types; t++)
+    profit += pattern->count[t] * self->values[t];
+  return profit > self->duals.scale >> 30;
+}
+
 /* New patterns that would lower the price; how many were found. */
 static guint
-add_profitable (BsCutMaster *self)
+add_profitable (BsCutMaster *self, Ask ask)
 {
   const BsCutModel *model = self->model;
   g_autofree gint64 *worth = g_new0 (gint64, model->n_stock + 1);
   g_autofree Offer *offers = g_new (Offer, model->n_sheets + 1);
   guint n_offers = 0, n_added = 0;
 
-  bs_cut_oracle_set (self->oracle, self->values, self->demand);
+  set_asked (self, ask);
+  bs_cut_oracle_set_quick (self->oracle, ask == ASK_QUICKLY);
+  bs_cut_oracle_set (self->oracle, self->asked, self->demand);
+  set_floors (self);
   for (guint k = 0; k < model->n_sheets; k++)
     {
       guint stock = model->sheets[k].stock;
@@ -280,17 +362,18 @@ add_profitable (BsCutMaster *self)
       if (self->supply[stock] == 0)
         continue;
       value = bs_cut_oracle_value (self->oracle, k);
-      profit = value - model->stock[stock].price * self->duals.scale - self->rents[stock];
+      profit = value - cost_of (self, stock, self->asked_rents);
       worth[stock] = MAX (worth[stock], value);
       if (profit > self->duals.scale >> 30)
         offers[n_offers++] = (Offer){ k, profit };
     }
-  keep_proof (self, worth);
+  if (ask != ASK_QUICKLY)
+    keep_proof (self, worth);
   qsort (offers, n_offers, sizeof (Offer), compare_offers);
   for (guint i = 0; i < n_offers && n_added < PATTERNS_A_ROUND; i++)
     {
       BsCutPattern *pattern = bs_cut_oracle_pattern (self->oracle, offers[i].sheet);
-      n_added += bs_cut_master_add (self, pattern) ? 1 : 0;
+      n_added += is_profitable (self, pattern) && bs_cut_master_add (self, pattern) ? 1 : 0;
       bs_cut_pattern_unref (pattern);
     }
   return n_added;
@@ -313,23 +396,35 @@ solve_programme (BsCutMaster *self)
   return glp_simplex (self->lp, &settings) == 0 && glp_get_status (self->lp) == GLP_OPT;
 }
 
+/* Whether the bound, in whole units of the price, can still rise. */
+static gboolean
+is_settled (const BsCutMaster *self)
+{
+  double value = glp_get_obj_val (self->lp);
+
+  return (double)bs_cut_master_get_bound (self) >= ceil (value - 1e-7 * (1.0 + fabs (value)));
+}
+
 gboolean
 bs_cut_master_solve (BsCutMaster *self, guint max_rounds, const BsProgress *progress)
 {
+  gboolean is_quick = bs_cut_oracle_has_long_rows (self->oracle);
+
   for (guint round = 0; round < max_rounds; round++)
     {
-      double value;
-
-      if (!solve_programme (self))
+      if (!solve_programme (self) || !bs_progress_report (progress, 0.0))
         return FALSE;
       read_prices (self);
-      if (add_profitable (self) == 0)
+      if (is_quick && add_profitable (self, ASK_QUICKLY) > 0)
+        continue;
+      if (self->duals.total > 0 && add_profitable (self, ASK_MIXED) > 0)
+        {
+          if (is_settled (self))
+            return TRUE;
+          continue;
+        }
+      if (add_profitable (self, ASK_EXACTLY) == 0 || is_settled (self))
         return TRUE;
-      value = glp_get_obj_val (self->lp);
-      if ((double)bs_cut_master_get_bound (self) >= ceil (value - 1e-7 * (1.0 + fabs (value))))
-        return TRUE;
-      if (!bs_progress_report (progress, 0.0))
-        return FALSE;
     }
   return FALSE;
 }

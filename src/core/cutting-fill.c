@@ -201,6 +201,7 @@ bs_cut_filler_run (BsCutFiller *self, int *demand, int *supply, double inertia,
 {
   const BsCutModel *model = self->model;
 
+  bs_cut_oracle_set_quick (self->oracle, TRUE);
   for (;;)
     {
       BsCutPattern *pattern;

@@ -86,12 +86,12 @@ search (Search *self, guint i, gint32 room, gint64 value)
 }
 
 gint64
-bs_knapsack_search (const BsKnapsackItem *items, guint n, gint32 room, guint n_nodes, int *counts)
+bs_knapsack_search (const BsKnapsackItem *items, guint n, gint32 room, gint64 floor, guint n_nodes, int *counts, gboolean *is_best)
 {
   g_autofree Ranked *ranked = g_new (Ranked, n + 1);
   g_autofree int *taken = g_new0 (int, n + 1);
   g_autofree int *best_taken = g_new0 (int, n + 1);
-  Search self = { ranked, 0, G_MAXINT32, taken, best_taken, 0, n_nodes };
+  Search self = { ranked, 0, G_MAXINT32, taken, best_taken, floor, n_nodes };
 
   for (guint i = 0; i < n; i++)
     if (items[i].value > 0 && items[i].limit > 0 && items[i].size <= room)
@@ -101,8 +101,7 @@ bs_knapsack_search (const BsKnapsackItem *items, guint n, gint32 room, guint n_n
       }
   qsort (ranked, self.n, sizeof (Ranked), compare_ratio);
   search (&self, 0, room, 0);
-  if (self.n_nodes == 0)
-    return -1;
+  *is_best = self.n_nodes > 0;
   memset (counts, 0, n * sizeof (int));
   for (guint i = 0; i < self.n; i++)
     counts[ranked[i].index] = best_taken[i];

@@ -16,10 +16,10 @@ typedef struct
 } BsKnapsackItem;
 
 /* By depth-first search in order of value for size, which is fast where few things fit in the room.
- * counts: how many of each to take. Returns the value, or -1 when more than n_nodes would have to
- * be looked at. */
-gint64 bs_knapsack_search (const BsKnapsackItem *items, guint n, gint32 room, guint n_nodes,
-                           int *counts);
+ * Looks only for more than `floor`. counts: how many of each to take. Returns their value, or the floor;
+ * is_best: whether there is no more, which is not known when there were more than n_nodes to look at. */
+gint64 bs_knapsack_search (const BsKnapsackItem *items, guint n, gint32 room, gint64 floor,
+                           guint n_nodes, int *counts, gboolean *is_best);
 
 /* Improves a table of the best values for rooms 0 to room by some copies of one more item; taken:
  * how many of it are in each of them. Steps: room x copies. */

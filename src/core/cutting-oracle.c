@@ -9,7 +9,8 @@
 /* A row longer than this is first tried by search. Steps of the table: room x types; the search
  * takes some hundreds of nodes when few parts fit in the row. */
 #define SEARCH_ROOM 8000
-#define SEARCH_NODES 20000
+#define QUICK_NODES 4000
+#define SEARCH_NODES 400000
 
 /* Slices of one class, from short to long: the table over the second axis takes in one type after
  * the other, and a level is where all types up to some size are in it. */
@@ -43,6 +44,8 @@ struct _BsCutOracle
   const BsCutModel *model;
   gint64 *values;
   int *limits;
+  gboolean is_quick;
+  gint64 *floors; /* of each group */
   const int *caps; /* how many of each a pattern may hold in all; NULL: any */
   ClassTable *classes;
   GroupTable *groups;
@@ -156,6 +159,7 @@ bs_cut_oracle_new (const BsCutModel *model)
       table->row_count = g_new0 (int, model->n_types + 1);
       longest = MAX (longest, group->max_first);
     }
+  self->floors = g_new0 (gint64, model->n_groups + 1);
   self->rest = g_new (gint64, (gsize)longest + 1);
   self->step = g_new (gint16, (gsize)longest + 1);
   self->bands = g_hash_table_new_full (hash_band, equal_bands, g_free, g_free);
@@ -186,6 +190,7 @@ bs_cut_oracle_free (BsCutOracle *self)
       g_free (self->groups[g].row_count);
     }
   g_hash_table_unref (self->bands);
+  g_free (self->floors);
   g_free (self->rest);
   g_free (self->step);
   g_free (self->values);
@@ -205,6 +210,35 @@ bs_cut_oracle_set (BsCutOracle *self, const gint64 *values, const int *limits)
   for (guint g = 0; g < self->model->n_groups; g++)
     self->groups[g].is_ready = FALSE;
   self->spotted = G_MAXUINT;
+  bs_cut_oracle_set_floors (self, NULL);
+}
+
+void
+bs_cut_oracle_set_floors (BsCutOracle *self, const gint64 *floors)
+{
+  for (guint g = 0; g < self->model->n_groups; g++)
+    self->floors[g] = floors == NULL ? 0 : floors[g];
+}
+
+void
+bs_cut_oracle_set_quick (BsCutOracle *self, gboolean is_quick)
+{
+  self->is_quick = is_quick;
+}
+
+static gboolean
+is_long_row (const BsCutClass *class)
+{
+  return class->is_row && class->max_second > SEARCH_ROOM;
+}
+
+gboolean
+bs_cut_oracle_has_long_rows (const BsCutOracle *self)
+{
+  for (guint c = 0; c < self->model->n_classes; c++)
+    if (is_long_row (&self->model->classes[c]))
+      return TRUE;
+  return FALSE;
 }
 
 /* The value of each level's slice in each group of the class. */
@@ -260,13 +294,13 @@ search_row (BsCutOracle *self, guint index)
   const BsCutClass *class = &self->model->classes[group->class];
   g_autofree BsKnapsackItem *items = g_new0 (BsKnapsackItem, self->model->n_types + 1);
   GroupTable *table = &self->groups[index];
+  gboolean is_best;
 
   for (guint t = 0; t < self->model->n_types; t++)
     items[t] = (BsKnapsackItem){ second_size (self, class, t), self->values[t],
                                  class->fits[t] ? self->limits[t] : 0 };
-  table->slice[0] = bs_knapsack_search (items, self->model->n_types, group->second, SEARCH_NODES,
-                                        table->row_count);
-  return table->slice[0] >= 0;
+  table->slice[0] = bs_knapsack_search (items, self->model->n_types, group->second, self->floors[index], self->is_quick ? QUICK_NODES : SEARCH_NODES, table->row_count, &is_best);
+  return is_best || self->is_quick;
 }
 
 /* What a row or the slices in each room are worth. */
@@ -280,7 +314,7 @@ fill_group (BsCutOracle *self, guint index)
 
   table->is_ready = TRUE;
   table->row_count[0] = -1;
-  if (class->is_row && class->max_second > SEARCH_ROOM && search_row (self, index))
+  if (is_long_row (class) && search_row (self, index))
     return;
   table->row_count[0] = -1;
   if (!levels->is_ready)

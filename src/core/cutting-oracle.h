@@ -17,6 +17,16 @@ void bs_cut_oracle_free (BsCutOracle *self);
 /* Values of one part of each type, >= 0, and how many of each are wanted; both are copied. */
 void bs_cut_oracle_set (BsCutOracle *self, const gint64 *values, const int *limits);
 
+/* Quick: long rows may be worth less than the best one. */
+void bs_cut_oracle_set_quick (BsCutOracle *self, gboolean is_quick);
+
+/* For each group of sheets a value below which nothing is of interest: long rows may be said to be worth
+ * as much when they are worth less. Copied; NULL: all is of interest, as after bs_cut_oracle_set. */
+void bs_cut_oracle_set_floors (BsCutOracle *self, const gint64 *floors);
+
+/* Whether there are rows so long that quick makes a difference. */
+gboolean bs_cut_oracle_has_long_rows (const BsCutOracle *self);
+
 /* The most that one board cut as a sheet can be worth, or somewhat more: a slice never holds more
  * of a type than is wanted, the whole board may (rows never do). */
 gint64 bs_cut_oracle_value (BsCutOracle *self, guint sheet);

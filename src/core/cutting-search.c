@@ -183,30 +183,27 @@ take_used (Search *self, int *demand, int *supply, BsCutSolution *solution)
       double use = bs_cut_master_get_use (self->master, i);
       BsCutPattern *pattern = bs_cut_master_get_pattern (self->master, i);
 
-      if (use > most)
-        {
-          next = most;
-          second = first;
-          most = use;
-          first = i;
-        }
-      else if (use > next)
-        {
-          next = use;
-          second = i;
-        }
       for (; use > 1.0 - 1e-6 && can_take (self, pattern, demand, supply); use -= 1.0)
         {
           take (self, pattern, demand, supply, solution);
           any = TRUE;
+        }
+      if (use <= next || !can_take (self, pattern, demand, supply))
+        continue;
+      next = use;
+      second = i;
+      if (next > most)
+        {
+          next = most;
+          most = use;
+          second = first;
+          first = i;
         }
     }
   if (any || first == G_MAXUINT)
     return any;
   if (second != G_MAXUINT && bs_random_below (&self->random, 4) == 0)
     first = second;
-  if (!can_take (self, bs_cut_master_get_pattern (self->master, first), demand, supply))
-    return FALSE;
   take (self, bs_cut_master_get_pattern (self->master, first), demand, supply, solution);
   return TRUE;
 }
