@@ -9,6 +9,7 @@
 /* Patterns taken in at once, the most profitable ones first. More make each programme slower, fewer
  * make more rounds. */
 #define PATTERNS_A_ROUND 12
+#define PATTERNS_OF_A_ROW 8
 
 /* Sums of values stay below 2^VALUE_BITS. */
 #define VALUE_BITS 60
@@ -341,6 +342,27 @@ is_profitable (const BsCutMaster *self, const BsCutPattern *pattern)
   return profit > self->duals.scale >> 30;
 }
 
+static guint
+add_patterns_of (BsCutMaster *self, guint sheet)
+{
+  g_autoptr (GPtrArray) patterns = NULL;
+  guint n_added = 0;
+
+  if (self->model->sheets[sheet].is_row)
+    patterns = bs_cut_oracle_row_patterns (self->oracle, sheet, PATTERNS_OF_A_ROW);
+  else
+    {
+      patterns = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_cut_pattern_unref);
+      g_ptr_array_add (patterns, bs_cut_oracle_pattern (self->oracle, sheet));
+    }
+  for (guint i = 0; i < patterns->len; i++)
+    n_added += is_profitable (self, patterns->pdata[i])
+                       && bs_cut_master_add (self, patterns->pdata[i])
+                   ? 1
+                   : 0;
+  return n_added;
+}
+
 /* New patterns that would lower the price; how many were found. */
 static guint
 add_profitable (BsCutMaster *self, Ask ask)
@@ -372,9 +394,7 @@ add_profitable (BsCutMaster *self, Ask ask)
   qsort (offers, n_offers, sizeof (Offer), compare_offers);
   for (guint i = 0; i < n_offers && n_added < PATTERNS_A_ROUND; i++)
     {
-      BsCutPattern *pattern = bs_cut_oracle_pattern (self->oracle, offers[i].sheet);
-      n_added += is_profitable (self, pattern) && bs_cut_master_add (self, pattern) ? 1 : 0;
-      bs_cut_pattern_unref (pattern);
+      n_added += add_patterns_of (self, offers[i].sheet);
     }
   return n_added;
 }

@@ -37,6 +37,7 @@ typedef struct
   gint64 *best;   /* of each room */
   gint16 *choice; /* level that the room ends with, -1: none */
   int *row_count; /* of rows that were searched */
+  gint64 *last;   /* of rows that were not: best value with one of the table's types last */
 } GroupTable;
 
 struct _BsCutOracle
@@ -157,6 +158,7 @@ bs_cut_oracle_new (const BsCutModel *model)
       table->best = g_new (gint64, (gsize)group->max_first + 1);
       table->choice = g_new (gint16, (gsize)group->max_first + 1);
       table->row_count = g_new0 (int, model->n_types + 1);
+      table->last = g_new0 (gint64, model->n_types + 1);
       longest = MAX (longest, group->max_first);
     }
   self->floors = g_new0 (gint64, model->n_groups + 1);
@@ -188,6 +190,7 @@ bs_cut_oracle_free (BsCutOracle *self)
       g_free (self->groups[g].best);
       g_free (self->groups[g].choice);
       g_free (self->groups[g].row_count);
+      g_free (self->groups[g].last);
     }
   g_hash_table_unref (self->bands);
   g_free (self->floors);
@@ -250,6 +253,20 @@ record_level (BsCutOracle *self, guint index, guint level)
       self->groups[g].slice[level] = self->classes[index].best[self->model->groups[g].second];
 }
 
+/* What a row is worth at most when this item, the next of the table, is the last in it, once. */
+static void
+record_last (BsCutOracle *self, guint index, const BsKnapsackItem *item)
+{
+  const ClassTable *table = &self->classes[index];
+
+  for (guint g = 0; g < self->model->n_groups; g++)
+    if (self->model->groups[g].class == index)
+      {
+        gint32 rest = self->model->groups[g].second - item->size;
+        self->groups[g].last[table->n_rows] = rest < 0 ? 0 : table->best[rest] + item->value;
+      }
+}
+
 static void
 fill_class (BsCutOracle *self, guint index)
 {
@@ -276,6 +293,8 @@ fill_class (BsCutOracle *self, guint index)
         }
       if (item.value <= 0 || item.limit <= 0 || item.size > class->max_second)
         continue;
+      if (class->is_row)
+        record_last (self, index, &item);
       bs_knapsack_add (table->best, table->taken + table->n_rows * width, class->max_second, &item);
       table->row_type[table->n_rows++] = type;
     }
@@ -487,18 +506,18 @@ bs_cut_oracle_row_value (BsCutOracle *self, guint index, gint32 room)
   return self->classes[class].best[room];
 }
 
-/* The strips of a clear slice of some level. */
+/* The strips that the first rows of a table put in a room from a place on. */
 static void
-add_level_strips (BsCutOracle *self, BsCutPattern *pattern, const BsCutSheet *sheet, guint level)
+add_strips (BsCutOracle *self, BsCutPattern *pattern, const BsCutSheet *sheet, guint n_rows,
+            gint32 room, gint32 second)
 {
   const BsCutClass *class = class_of (self, sheet);
   const ClassTable *table = &self->classes[self->model->groups[sheet->group].class];
-  gint32 room = sheet->room[1], second = 0;
 
-  for (guint row = table->rows_end[level]; row-- > 0;)
+  for (guint row = n_rows; row-- > 0;)
     {
       guint type = table->row_type[row];
-      int count = table->taken[row * ((gsize) class->max_second + 1) + (gsize)room];
+      int count = table->taken[row * ((gsize)class->max_second + 1) + (gsize)room];
 
       for (int i = 0; i < count; i++)
         {
@@ -507,6 +526,15 @@ add_level_strips (BsCutOracle *self, BsCutPattern *pattern, const BsCutSheet *sh
           room -= second_size (self, class, type);
         }
     }
+}
+
+/* The strips of a clear slice of some level. */
+static void
+add_level_strips (BsCutOracle *self, BsCutPattern *pattern, const BsCutSheet *sheet, guint level)
+{
+  const ClassTable *table = &self->classes[self->model->groups[sheet->group].class];
+
+  add_strips (self, pattern, sheet, table->rows_end[level], sheet->room[1], 0);
 }
 
 static void
@@ -621,6 +649,48 @@ bs_cut_oracle_pattern (BsCutOracle *self, guint index)
       continue;
   bs_cut_pattern_close (pattern, self->model);
   return pattern;
+}
+
+static BsCutPattern *
+pattern_with_last (BsCutOracle *self, guint index, guint row)
+{
+  const BsCutSheet *sheet = &self->model->sheets[index];
+  guint type = self->classes[self->model->groups[sheet->group].class].row_type[row];
+  gint32 size = second_size (self, class_of (self, sheet), type);
+  BsCutPattern *pattern = bs_cut_pattern_new (self->model, index);
+
+  bs_cut_pattern_add_slice (pattern, 0, sheet->room[0]);
+  bs_cut_pattern_add_strip (pattern, type, 0);
+  add_strips (self, pattern, sheet, row, sheet->room[1] - size, size);
+  bs_cut_pattern_close (pattern, self->model);
+  return pattern;
+}
+
+GPtrArray *
+bs_cut_oracle_row_patterns (BsCutOracle *self, guint index, guint most)
+{
+  const BsCutSheet *sheet = &self->model->sheets[index];
+  const GroupTable *table = ready_group (self, sheet);
+  guint n_rows = self->classes[self->model->groups[sheet->group].class].n_rows;
+  GPtrArray *found = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_cut_pattern_unref);
+
+  g_ptr_array_add (found, bs_cut_oracle_pattern (self, index));
+  if (table->row_count[0] >= 0)
+    return found;
+  while (found->len < most)
+    {
+      guint best = G_MAXUINT;
+
+      for (guint row = 0; row < n_rows; row++)
+        if (table->last[row] > self->floors[sheet->group]
+            && (best == G_MAXUINT || table->last[row] > table->last[best]))
+          best = row;
+      if (best == G_MAXUINT)
+        break;
+      g_ptr_array_add (found, pattern_with_last (self, index, best));
+      table->last[best] = 0;
+    }
+  return found;
 }
 
 /* Takes back the last slice of a pattern. */

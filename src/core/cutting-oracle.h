@@ -41,6 +41,10 @@ gint64 bs_cut_oracle_row_value (BsCutOracle *self, guint sheet, gint32 room);
 /* A pattern of that value. */
 BsCutPattern *bs_cut_oracle_pattern (BsCutOracle *self, guint sheet);
 
+/* Patterns of a row that are worth more than its floor, the best one with each of its types last, as far
+ * as they came up in finding its value: up to `most` of them, the best first. */
+GPtrArray *bs_cut_oracle_row_patterns (BsCutOracle *self, guint sheet, guint most);
+
 /* A good pattern that holds no more than is wanted. Changes the limits. */
 BsCutPattern *bs_cut_oracle_fill (BsCutOracle *self, guint sheet, const gint64 *values,
                                   const int *limits);

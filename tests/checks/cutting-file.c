@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "checks/cutting-file.h"
 
+#include "core/random.h"
+
 #include <json-glib/json-glib.h>
 #include <math.h>
 
@@ -199,6 +201,73 @@ cutting_sheet_read (const char *folder, const char *name)
   for (guint i = 0; i < n; i++)
     self->parts[i] = (BsCutPart){ number[3 + 3 * i], number[4 + 3 * i], 50.0,
                                   (int)number[5 + 3 * i], 0, 2, 2, FALSE };
+  return self;
+}
+
+static double
+draw (BsRandom *random, double least, double step, guint n)
+{
+  return least + step * bs_random_below (random, n);
+}
+
+static void
+draw_defects (BsRandom *random, BsCutStock *stock, BsCutDefect *defects)
+{
+  stock->supply = 1;
+  stock->defects = defects;
+  stock->n_defects = 1 + bs_random_below (random, 3);
+  for (guint k = 0; k < stock->n_defects; k++)
+    {
+      double x = draw (random, 0.0, 10.0, (guint)stock->length / 10);
+      double y = draw (random, 0.0, 5.0, (guint)stock->width / 5);
+      defects[k] = (BsCutDefect){ x, x + draw (random, 20.0, 10.0, 20), y,
+                                  y + draw (random, 10.0, 5.0, 20),
+                                  (BsCutFaces)(1 + bs_random_below (random, 3)) };
+    }
+}
+
+CuttingFile *
+cutting_draw (guint64 seed, guint n_types, guint n_parts, guint n_stock, gboolean has_defects)
+{
+  BsRandom random = bs_random_init (seed);
+  CuttingFile *self = new_file (n_stock, n_types);
+
+  self->defects = g_new0 (BsCutDefect, 4 * n_stock);
+  self->cutting.trim_end = 15.0;
+  self->cutting.trim_edge = 2.0;
+  self->cutting.allow_length = 20.0;
+  self->cutting.allow_width = 4.0;
+  for (guint i = 0; i < n_stock; i++)
+    {
+      BsCutStock *stock = &self->stock[i];
+      double price_of_m2 = draw (&random, 40.0, 1.0, 20);
+
+      stock->length = draw (&random, 1800.0, 300.0, 9);
+      stock->width = draw (&random, 100.0, 25.0, 9);
+      stock->thickness = 50.0;
+      /* Every part has a board that is large enough for it. */
+      if (i == 0)
+        {
+          stock->length = 2400.0;
+          stock->width = 200.0;
+        }
+      stock->price_minor = (gint64)(stock->length * stock->width * 1e-6 * price_of_m2 * 100.0);
+      stock->supply = bs_random_below (&random, 4) == 0 && i > 0 ? 1 + (int)bs_random_below (&random, 4)
+                                                                 : BS_CUT_UNLIMITED;
+      if (has_defects && i % 3 == 1)
+        draw_defects (&random, stock, &self->defects[4 * i]);
+    }
+  for (guint i = 0; i < n_types; i++)
+    self->parts[i] = (BsCutPart){ draw (&random, 300.0, 10.0, 151),
+                                  draw (&random, 20.0, 5.0, 27),
+                                  50.0,
+                                  1,
+                                  0,
+                                  has_defects ? (int)bs_random_below (&random, 3) : 2,
+                                  has_defects ? (int)bs_random_below (&random, 3) : 2,
+                                  FALSE };
+  for (guint i = n_types; i < n_parts; i++)
+    self->parts[bs_random_below (&random, n_types)].quantity++;
   return self;
 }
 

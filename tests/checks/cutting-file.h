@@ -30,6 +30,12 @@ CuttingFile *cutting_row_read (const char *folder, const char *name);
 /* An open two-dimensional one, "L W, n, then length width demand", likewise. */
 CuttingFile *cutting_sheet_read (const char *folder, const char *name);
 
+/* An order drawn at random: n_types of parts (20 mm to 150 mm wide, 300 mm to 1800 mm long), n_parts in
+ * all, from n_stock sizes of boards (1.8 m to 4.2 m, 100 mm to 300 mm) at prices that go with their area.
+ * A third of the boards have defects when asked for, and are single ones. */
+CuttingFile *cutting_draw (guint64 seed, guint n_types, guint n_parts, guint n_stock,
+                           gboolean has_defects);
+
 /* All numbers of a text file; the caller's to free. */
 GArray *cutting_read_numbers (const char *folder, const char *kind, const char *name);
 
