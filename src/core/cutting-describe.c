@@ -180,8 +180,8 @@ write_board (Writer *self, guint index, const BsCutPattern *pattern)
 
   if (pattern == NULL)
     bs_cut_pattern_close (none, self->model);
-  board.offcut_from = self->model->input->trim_end + measured->offcut_from;
-  board.offcut_to = board.offcut_from + measured->offcut;
+  board.offcut_to = stock->length - self->model->input->trim_end;
+  board.offcut_from = board.offcut_to - measured->offcut;
   g_array_append_val (self->plan->boards, board);
   if (sheet->is_row && pattern != NULL)
     write_row (self, pattern);

@@ -127,6 +127,5 @@ bs_cut_pattern_close (BsCutPattern *self, const BsCutModel *model)
   const BsCutSheet *sheet = &model->sheets[self->sheet];
   gint32 used = find_used (self, model, sheet);
 
-  self->offcut_from = (double)MAX (used, end_of_blocks (sheet)) * model->unit[0];
   self->offcut = bs_cut_pattern_measure (model, self->sheet, used, &self->net_area, &self->score);
 }

@@ -26,7 +26,7 @@ typedef struct
   guint sheet;
   int *count; /* of each type */
   GArray *slices, *strips;
-  double offcut_from, offcut; /* place and length along x from the trim, mm */
+  double offcut;              /* length of what is left at the far end of the board, mm; 0: none */
   gint64 net_area;            /* of the board without its offcut, 1/100 mm2 */
   gint64 score; /* squared length of the offcut, 1/100 mm2; for a board with pinned parts
                  * both are what the pattern changes */
