@@ -23,10 +23,10 @@ struct _BsCutMaster
   GPtrArray *patterns; /* that of column n_types + 1 + index */
   GHashTable *known;   /* borrowed from patterns */
   int *demand, *supply;
-  gboolean has_moved;     /* right-hand sides changed since the last solving */
-  gint64 *values, *rents; /* the programme's */
+  gboolean has_moved;          /* right-hand sides changed since the last solving */
+  gint64 *values, *rents;      /* the programme's */
   gint64 *asked, *asked_rents; /* those that the oracle is asked with */
-  BsCutDuals duals;       /* best of the rounds */
+  BsCutDuals duals;            /* best of the rounds */
 };
 
 static guint
@@ -130,9 +130,9 @@ bs_cut_master_free (BsCutMaster *self)
   g_free (self);
 }
 
-/* Whether the oracle could have found the pattern for this demand: it holds no slice with more of a type
- * than is wanted, or on boards with defects no type that is not wanted. Others would only make the bound
- * weaker. */
+/* Whether the oracle could have found the pattern for this demand: it holds no slice with more of a
+ * type than is wanted, or on boards with defects no type that is not wanted. Others would only make
+ * the bound weaker. */
 static gboolean
 is_wanted (const BsCutMaster *self, const BsCutPattern *pattern)
 {
@@ -327,9 +327,9 @@ set_asked (BsCutMaster *self, Ask ask)
                          ? self->duals.values[t] + (self->values[t] - self->duals.values[t]) / 4
                          : self->values[t];
   for (guint i = 0; i < self->model->n_stock; i++)
-    self->asked_rents[i]
-        = ask == ASK_MIXED ? self->duals.rents[i] + (self->rents[i] - self->duals.rents[i]) / 4
-                           : self->rents[i];
+    self->asked_rents[i] = ask == ASK_MIXED
+                               ? self->duals.rents[i] + (self->rents[i] - self->duals.rents[i]) / 4
+                               : self->rents[i];
 }
 
 static gboolean
@@ -356,10 +356,10 @@ add_patterns_of (BsCutMaster *self, guint sheet)
       g_ptr_array_add (patterns, bs_cut_oracle_pattern (self->oracle, sheet));
     }
   for (guint i = 0; i < patterns->len; i++)
-    n_added += is_profitable (self, patterns->pdata[i])
-                       && bs_cut_master_add (self, patterns->pdata[i])
-                   ? 1
-                   : 0;
+    n_added
+        += is_profitable (self, patterns->pdata[i]) && bs_cut_master_add (self, patterns->pdata[i])
+               ? 1
+               : 0;
   return n_added;
 }
 

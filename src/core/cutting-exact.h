@@ -15,11 +15,20 @@ typedef struct
   guint nodes;        /* steps of the search */
 } BsCutExactLimits;
 
-/* Searches all plans for a demand and supply that are not dearer than `best`, which holds all
- * parts, and replaces it by a better one. duals: as of a master for any demand. TRUE when the
- * search came to its end: then none is better. */
+/* What to look for. */
+typedef enum
+{
+  BS_CUT_CHEAPER,       /* the least price, whatever the waste */
+  BS_CUT_BEST_OF_PRICE, /* the best plan of the same price, which is known to be the least */
+  BS_CUT_BEST,          /* the best plan */
+} BsCutGoal;
+
+/* Searches all plans for a demand and supply that may be better than `best`, which holds all parts,
+ * and replaces it by a better one. duals: as of a master for any demand. TRUE when the search came
+ * to its end: then none is better. */
 gboolean bs_cut_exact_solve (const BsCutModel *model, BsCutOracle *oracle, const int *demand,
-                             const int *supply, const BsCutDuals *duals, BsCutExactLimits limits,
-                             const BsProgress *progress, BsCutSolution **best);
+                             const int *supply, const BsCutDuals *duals, BsCutGoal goal,
+                             BsCutExactLimits limits, const BsProgress *progress,
+                             BsCutSolution **best);
 
 G_END_DECLS

@@ -86,7 +86,8 @@ search (Search *self, guint i, gint32 room, gint64 value)
 }
 
 gint64
-bs_knapsack_search (const BsKnapsackItem *items, guint n, gint32 room, gint64 floor, guint n_nodes, int *counts, gboolean *is_best)
+bs_knapsack_search (const BsKnapsackItem *items, guint n, gint32 room, gint64 floor, guint n_nodes,
+                    int *counts, gboolean *is_best)
 {
   g_autofree Ranked *ranked = g_new (Ranked, n + 1);
   g_autofree int *taken = g_new0 (int, n + 1);

@@ -16,8 +16,9 @@ typedef struct
 } BsKnapsackItem;
 
 /* By depth-first search in order of value for size, which is fast where few things fit in the room.
- * Looks only for more than `floor`. counts: how many of each to take. Returns their value, or the floor;
- * is_best: whether there is no more, which is not known when there were more than n_nodes to look at. */
+ * Looks only for more than `floor`. counts: how many of each to take. Returns their value, or the
+ * floor; is_best: whether there is no more, which is not known when there were more than n_nodes to
+ * look at. */
 gint64 bs_knapsack_search (const BsKnapsackItem *items, guint n, gint32 room, gint64 floor,
                            guint n_nodes, int *counts, gboolean *is_best);
 

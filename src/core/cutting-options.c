@@ -8,6 +8,7 @@
 typedef struct
 {
   gint32 first; /* size of the slice along the first axis */
+  gint64 value; /* if all of it is wanted */
   guint n;
   BsCutStrip strips[];
 } Content;
@@ -39,6 +40,7 @@ typedef struct
   GHashTable *known;  /* key of stock and counts -> index of option + 1 */
   guint most_options, nodes_left;
   gboolean is_too_many;
+  gboolean only_full;
 
   /* The sheet at hand. */
   guint sheet;
@@ -92,6 +94,28 @@ count_node (Listing *self)
   return !self->is_too_many;
 }
 
+/* Whether the shelf has another arrangement of the same parts. */
+static gboolean
+is_on_shelf (const Listing *self)
+{
+  gsize size = self->model->n_types * sizeof (int);
+  g_autofree int *count = g_malloc (size + 1);
+
+  for (guint i = 0; i < self->shelf->contents->len; i++)
+    {
+      guint index = g_array_index (self->shelf->contents, guint, i);
+      const Content *known = self->out->contents->pdata[index];
+      gboolean same = known->n == self->strips->len;
+
+      memcpy (count, self->in_slice, size);
+      for (guint k = 0; k < known->n && same; k++)
+        same = --count[known->strips[k].type] >= 0;
+      if (same)
+        return TRUE;
+    }
+  return FALSE;
+}
+
 static void
 keep_content (Listing *self)
 {
@@ -100,6 +124,9 @@ keep_content (Listing *self)
 
   content->first = self->shelf->first;
   content->n = n;
+  content->value = 0;
+  for (guint i = 0; i < n; i++)
+    content->value += self->duals->values[g_array_index (self->strips, BsCutStrip, i).type];
   memcpy (content->strips, self->strips->data, n * sizeof (BsCutStrip));
   g_ptr_array_add (self->out->contents, content);
   g_array_append_val (self->shelf->contents, index);
@@ -197,7 +224,7 @@ list_band_contents (Listing *self, gint32 place)
       }
   if (next < self->model->sheets[self->sheet].room[1])
     list_band_contents (self, next);
-  else if (!any && self->strips->len > 0 && is_well_filled (self))
+  else if (!any && self->strips->len > 0 && is_well_filled (self) && !is_on_shelf (self))
     keep_content (self);
 }
 
@@ -330,6 +357,18 @@ drop_content (Listing *self)
   g_array_set_size (self->path, self->path->len - 1);
 }
 
+/* Whether some part that is still wanted has room for a slice of its own. */
+static gboolean
+can_add_slice (const Listing *self, gint32 used)
+{
+  for (guint t = 0; t < self->model->n_types; t++)
+    if (self->count[t] < self->demand[t]
+        && self->model->stock[self->model->sheets[self->sheet].stock].fits[t]
+        && used + size_of (self, t, TRUE) <= self->model->sheets[self->sheet].room[0])
+      return TRUE;
+  return FALSE;
+}
+
 /* Slices of a clear sheet, in the order of `menu` so that no two lists differ in order only. */
 static void
 list_clear (Listing *self, const GArray *menu, guint next, gint32 used)
@@ -338,7 +377,8 @@ list_clear (Listing *self, const GArray *menu, guint next, gint32 used)
 
   if (!count_node (self))
     return;
-  if (self->path->len > 0 && self->value >= self->needed)
+  if (self->path->len > 0 && self->value >= self->needed
+      && !(self->only_full && can_add_slice (self, used)))
     keep_option (self, used);
   if (self->value + bs_cut_oracle_rest_value (self->oracle, self->sheet, used) < self->needed)
     return;
@@ -347,12 +387,16 @@ list_clear (Listing *self, const GArray *menu, guint next, gint32 used)
       guint index = g_array_index (menu, guint, i);
       const Content *content = self->out->contents->pdata[index];
       int n_before = self->n_wanted;
+      gint32 end = used + content->first;
 
-      if (used + content->first > sheet->room[0])
+      if (end > sheet->room[0]
+          || self->value + content->value
+                     + bs_cut_oracle_rest_value (self->oracle, self->sheet, end)
+                 < self->needed)
         continue;
       add_content (self, used, index);
       if (self->n_wanted > n_before)
-        list_clear (self, menu, i, used + content->first);
+        list_clear (self, menu, i, end);
       drop_content (self);
     }
 }
@@ -390,8 +434,16 @@ list_spotted_slices (Listing *self, const GArray *sizes, gint32 from, gint32 to,
 
   for (guint i = 0; i < shelf->contents->len && !self->is_too_many; i++)
     {
-      add_content (self, from, g_array_index (shelf->contents, guint, i));
-      list_spotted (self, sizes, to, to);
+      guint index = g_array_index (shelf->contents, guint, i);
+      const Content *content = self->out->contents->pdata[index];
+      int n_before = self->n_wanted;
+
+      if (self->value + content->value + bs_cut_oracle_rest_value (self->oracle, self->sheet, to)
+          < self->needed)
+        continue;
+      add_content (self, from, index);
+      if (self->n_wanted > n_before)
+        list_spotted (self, sizes, to, to);
       drop_content (self);
     }
 }
@@ -435,6 +487,15 @@ list_spotted (Listing *self, const GArray *sizes, gint32 place, gint32 used)
     }
 }
 
+static gboolean
+can_lengthen_row (const Listing *self, gint32 place)
+{
+  for (guint t = 0; t < self->model->n_types; t++)
+    if (may_hold (self, t, place))
+      return TRUE;
+  return FALSE;
+}
+
 /* Parts of a row, one type after the other; every choice counts, since a shorter one leaves more.
  */
 static void
@@ -444,7 +505,8 @@ list_row (Listing *self, guint type, gint32 place)
 
   if (!count_node (self))
     return;
-  if (self->strips->len > 0 && self->value >= self->needed)
+  if (self->strips->len > 0 && self->value >= self->needed
+      && !(self->only_full && can_lengthen_row (self, place)))
     {
       guint index;
 
@@ -504,9 +566,7 @@ list_sheet (Listing *self)
 }
 
 BsCutOptions *
-bs_cut_options_new (const BsCutModel *model, BsCutOracle *oracle, const int *demand,
-                    const int *supply, const BsCutDuals *duals, gint64 most_loss,
-                    guint most_options, guint most_nodes)
+bs_cut_options_new (const BsCutModel *model, BsCutOracle *oracle, const BsCutOptionsWanted *wanted)
 {
   g_autoptr (BsCutOptions) out = g_new0 (BsCutOptions, 1);
   g_autoptr (GPtrArray) shelves = g_ptr_array_new_with_free_func (shelf_free);
@@ -515,34 +575,39 @@ bs_cut_options_new (const BsCutModel *model, BsCutOracle *oracle, const int *dem
   g_autoptr (GArray) strips = g_array_new (FALSE, FALSE, sizeof (BsCutStrip));
   g_autofree int *count = g_new0 (int, model->n_types + 1);
   g_autofree int *in_slice = g_new0 (int, model->n_types + 1);
-  Listing self = { .out = out,
-                   .model = model,
-                   .oracle = oracle,
-                   .demand = demand,
-                   .duals = duals,
-                   .shelves = shelves,
-                   .known = known,
-                   .most_options = most_options,
-                   .nodes_left = most_nodes,
-                   .count = count,
-                   .path = path,
-                   .strips = strips,
-                   .in_slice = in_slice };
+  const BsCutDuals *duals = wanted->duals;
+  Listing self = {
+    .out = out,
+    .model = model,
+    .oracle = oracle,
+    .demand = wanted->demand,
+    .duals = duals,
+    .shelves = shelves,
+    .known = known,
+    .most_options = wanted->most_options,
+    .nodes_left = wanted->most_nodes,
+    .only_full = wanted->only_full,
+    .count = count,
+    .path = path,
+    .strips = strips,
+    .in_slice = in_slice,
+  };
 
   out->model = model;
   out->options = g_array_new (FALSE, FALSE, sizeof (BsCutOption));
   out->counts = g_array_new (FALSE, FALSE, 1);
   out->steps = g_array_new (FALSE, FALSE, sizeof (Step));
   out->contents = g_ptr_array_new_with_free_func (g_free);
-  bs_cut_oracle_set (oracle, duals->values, demand);
+  bs_cut_oracle_set_quick (oracle, FALSE);
+  bs_cut_oracle_set (oracle, duals->values, wanted->demand);
   for (self.sheet = 0; self.sheet < model->n_sheets && !self.is_too_many; self.sheet++)
     {
       guint stock = model->sheets[self.sheet].stock;
 
-      if (supply[stock] == 0)
+      if (wanted->supply[stock] == 0 || wanted->is_left_out[stock])
         continue;
       self.cost = model->stock[stock].price * duals->scale + duals->rents[stock];
-      self.needed = self.cost - most_loss;
+      self.needed = self.cost - wanted->most_loss;
       list_sheet (&self);
     }
   return self.is_too_many ? NULL : g_steal_pointer (&out);

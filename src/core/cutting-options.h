@@ -30,12 +30,21 @@ typedef struct
   GPtrArray *contents;
 } BsCutOptions;
 
-/* demand: at most 255 of each type. duals: such that no board of the supply is worth more than its
- * price and rent. NULL when there are more than most_options, or more than most_nodes to look at.
- */
-BsCutOptions *bs_cut_options_new (const BsCutModel *model, BsCutOracle *oracle, const int *demand,
-                                  const int *supply, const BsCutDuals *duals, gint64 most_loss,
-                                  guint most_options, guint most_nodes);
+/* Which ones to list. */
+typedef struct
+{
+  const int *demand; /* at most 127 of each type */
+  const int *supply;
+  const gboolean *is_left_out; /* for each kind of board: no plan that is looked for takes it */
+  const BsCutDuals *duals;     /* no board of the supply is worth more than its price and rent */
+  gint64 most_loss;
+  gboolean only_full; /* none that more could be added to, which may have longer offcuts */
+  guint most_options, most_nodes;
+} BsCutOptionsWanted;
+
+/* NULL when there are more than most_options, or more than most_nodes to look at. */
+BsCutOptions *bs_cut_options_new (const BsCutModel *model, BsCutOracle *oracle,
+                                  const BsCutOptionsWanted *wanted);
 void bs_cut_options_free (BsCutOptions *self);
 
 static inline const guint8 *

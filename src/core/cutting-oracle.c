@@ -46,7 +46,7 @@ struct _BsCutOracle
   gint64 *values;
   int *limits;
   gboolean is_quick;
-  gint64 *floors; /* of each group */
+  gint64 *floors;  /* of each group */
   const int *caps; /* how many of each a pattern may hold in all; NULL: any */
   ClassTable *classes;
   GroupTable *groups;
@@ -318,7 +318,9 @@ search_row (BsCutOracle *self, guint index)
   for (guint t = 0; t < self->model->n_types; t++)
     items[t] = (BsKnapsackItem){ second_size (self, class, t), self->values[t],
                                  class->fits[t] ? self->limits[t] : 0 };
-  table->slice[0] = bs_knapsack_search (items, self->model->n_types, group->second, self->floors[index], self->is_quick ? QUICK_NODES : SEARCH_NODES, table->row_count, &is_best);
+  table->slice[0] = bs_knapsack_search (
+      items, self->model->n_types, group->second, self->floors[index],
+      self->is_quick ? QUICK_NODES : SEARCH_NODES, table->row_count, &is_best);
   return is_best || self->is_quick;
 }
 
@@ -517,7 +519,7 @@ add_strips (BsCutOracle *self, BsCutPattern *pattern, const BsCutSheet *sheet, g
   for (guint row = n_rows; row-- > 0;)
     {
       guint type = table->row_type[row];
-      int count = table->taken[row * ((gsize)class->max_second + 1) + (gsize)room];
+      int count = table->taken[row * ((gsize) class->max_second + 1) + (gsize)room];
 
       for (int i = 0; i < count; i++)
         {

@@ -20,8 +20,9 @@ void bs_cut_oracle_set (BsCutOracle *self, const gint64 *values, const int *limi
 /* Quick: long rows may be worth less than the best one. */
 void bs_cut_oracle_set_quick (BsCutOracle *self, gboolean is_quick);
 
-/* For each group of sheets a value below which nothing is of interest: long rows may be said to be worth
- * as much when they are worth less. Copied; NULL: all is of interest, as after bs_cut_oracle_set. */
+/* For each group of sheets a value below which nothing is of interest: long rows may be said to be
+ * worth as much when they are worth less. Copied; NULL: all is of interest, as after
+ * bs_cut_oracle_set. */
 void bs_cut_oracle_set_floors (BsCutOracle *self, const gint64 *floors);
 
 /* Whether there are rows so long that quick makes a difference. */
@@ -41,8 +42,8 @@ gint64 bs_cut_oracle_row_value (BsCutOracle *self, guint sheet, gint32 room);
 /* A pattern of that value. */
 BsCutPattern *bs_cut_oracle_pattern (BsCutOracle *self, guint sheet);
 
-/* Patterns of a row that are worth more than its floor, the best one with each of its types last, as far
- * as they came up in finding its value: up to `most` of them, the best first. */
+/* Patterns of a row that are worth more than its floor, the best one with each of its types last,
+ * as far as they came up in finding its value: up to `most` of them, the best first. */
 GPtrArray *bs_cut_oracle_row_patterns (BsCutOracle *self, guint sheet, guint most);
 
 /* A good pattern that holds no more than is wanted. Changes the limits. */

@@ -26,10 +26,10 @@ typedef struct
   guint sheet;
   int *count; /* of each type */
   GArray *slices, *strips;
-  double offcut;              /* length of what is left at the far end of the board, mm; 0: none */
-  gint64 net_area;            /* of the board without its offcut, 1/100 mm2 */
-  gint64 score; /* squared length of the offcut, 1/100 mm2; for a board with pinned parts
-                 * both are what the pattern changes */
+  double offcut;   /* length of what is left at the far end of the board, mm; 0: none */
+  gint64 net_area; /* of the board without its offcut, 1/100 mm2 */
+  gint64 score;    /* squared length of the offcut, 1/100 mm2; for a board with pinned parts
+                    * both are what the pattern changes */
 } BsCutPattern;
 
 BsCutPattern *bs_cut_pattern_new (const BsCutModel *model, guint sheet);

@@ -5,6 +5,7 @@
 #include "core/cutting-bound.h"
 #include "core/cutting-exact.h"
 #include "core/cutting-fill.h"
+#include "core/cutting-sums.h"
 #include "core/random.h"
 
 #include <math.h>
@@ -90,41 +91,17 @@ fill_once (Search *self)
   offer (self, solution);
 }
 
-static gint64
-common_divisor (gint64 a, gint64 b)
-{
-  while (b != 0)
-    {
-      gint64 rest = a % b;
-      a = b;
-      b = rest;
-    }
-  return a;
-}
-
-/* The least sum of board prices that is not below the bound: no other price can be paid. */
+/* No price can be paid but sums of board prices. */
 static gint64
 next_sum_of_prices (const BsCutModel *model, gint64 bound, gint64 most)
 {
-  gint64 unit = 0;
-  g_autofree gboolean *can_pay = NULL;
+  BsCutSums sums;
+  gint64 next;
 
-  for (guint i = 0; i < model->n_stock; i++)
-    unit = common_divisor (unit, model->stock[i].price);
-  if (unit == 0 || most / unit > 1000000 || most <= bound)
-    return bound;
-  can_pay = g_new0 (gboolean, most / unit + 1);
-  can_pay[0] = TRUE;
-  for (guint i = 0; i < model->n_stock; i++)
-    {
-      gint64 price = model->stock[i].price / unit;
-      for (gint64 sum = price; price > 0 && sum <= most / unit; sum++)
-        can_pay[sum] = can_pay[sum] || can_pay[sum - price];
-    }
-  for (gint64 sum = (bound + unit - 1) / unit; sum <= most / unit; sum++)
-    if (can_pay[sum])
-      return sum * unit;
-  return bound;
+  bs_cut_sums_init (&sums, model, most);
+  next = bs_cut_sums_next (&sums, bound);
+  bs_cut_sums_clear (&sums);
+  return MIN (next, most);
 }
 
 static void
@@ -218,8 +195,8 @@ finish (Search *self, int *demand, int *supply, BsCutSolution *solution)
 
   bs_cut_filler_run (self->filler, rest, left, pick_inertia (self), tail);
   if (tail->n_missing == 0 && tail->patterns->len > 1 && tail->patterns->len <= 8)
-    bs_cut_exact_solve (self->model, self->oracle, demand, supply, &self->duals, few_limits,
-                        &self->effort->progress, &tail);
+    bs_cut_exact_solve (self->model, self->oracle, demand, supply, &self->duals, BS_CUT_BEST,
+                        few_limits, &self->effort->progress, &tail);
   for (guint i = 0; i < tail->patterns->len; i++)
     bs_cut_solution_add (solution, self->model, tail->patterns->pdata[i]);
   bs_cut_solution_free (tail);
@@ -292,7 +269,7 @@ replace_few (Search *self)
       if (supply[stock] != BS_CUT_UNLIMITED)
         supply[stock]--;
     }
-  bs_cut_exact_solve (model, self->oracle, demand, supply, &self->duals, few_limits,
+  bs_cut_exact_solve (model, self->oracle, demand, supply, &self->duals, BS_CUT_BEST, few_limits,
                       &self->effort->progress, &few);
   for (guint i = 0; i < few->patterns->len; i++)
     bs_cut_solution_add (rest, model, few->patterns->pdata[i]);
@@ -300,19 +277,31 @@ replace_few (Search *self)
   offer (self, g_steal_pointer (&rest));
 }
 
+static gboolean
+prove_goal (Search *self, BsCutGoal goal)
+{
+  BsCutSolution *solution = bs_cut_solution_copy (self->outcome->best);
+  gboolean is_proven
+      = bs_cut_exact_solve (self->model, self->oracle, self->all_demand, self->all_supply,
+                            &self->duals, goal, whole_limits, &self->effort->progress, &solution);
+
+  if (is_proven)
+    self->outcome->bound = solution->price;
+  if (is_proven && goal != BS_CUT_CHEAPER)
+    self->outcome->is_best = TRUE;
+  if (!offer (self, solution) && is_proven && self->better != NULL)
+    self->better (self->outcome, self->data);
+  return is_proven;
+}
+
+/* First that there is no lower price, then that there is no better plan of that price. */
 static void
 prove (Search *self)
 {
-  BsCutOutcome *outcome = self->outcome;
-  BsCutSolution *solution = bs_cut_solution_copy (outcome->best);
-
-  outcome->is_best
-      = bs_cut_exact_solve (self->model, self->oracle, self->all_demand, self->all_supply,
-                            &self->duals, whole_limits, &self->effort->progress, &solution);
-  if (outcome->is_best)
-    outcome->bound = solution->price;
-  if (!offer (self, solution) && outcome->is_best && self->better != NULL)
-    self->better (outcome, self->data);
+  if (self->outcome->best->patterns->len <= 3)
+    prove_goal (self, BS_CUT_BEST);
+  else if (is_price_proven (self) || prove_goal (self, BS_CUT_CHEAPER))
+    prove_goal (self, BS_CUT_BEST_OF_PRICE);
 }
 
 static void

@@ -38,8 +38,10 @@ read_defects (CuttingFile *self, BsCutStock *stock, JsonArray *array, guint *n_b
     {
       JsonObject *defect = json_array_get_object_element (array, k);
       self->defects[(*n_before)++] = (BsCutDefect){
-        json_object_get_double_member (defect, "x0"), json_object_get_double_member (defect, "x1"),
-        json_object_get_double_member (defect, "y0"), json_object_get_double_member (defect, "y1"),
+        json_object_get_double_member (defect, "x0"),
+        json_object_get_double_member (defect, "x1"),
+        json_object_get_double_member (defect, "y0"),
+        json_object_get_double_member (defect, "y1"),
         BS_CUT_BOTH_FACES,
       };
     }
@@ -180,10 +182,12 @@ cutting_row_read (const char *folder, const char *name)
   CuttingFile *self = new_file (1, n);
 
   self->cutting.kerf = 0.0;
-  self->stock[0] = (BsCutStock){ number[1] * unit, 100.0, 50.0, 1, BS_CUT_UNLIMITED, 0, 0, NULL, 0 };
+  self->stock[0]
+      = (BsCutStock){ number[1] * unit, 100.0, 50.0, 1, BS_CUT_UNLIMITED, 0, 0, NULL, 0 };
   for (guint i = 0; i < n; i++)
-    self->parts[i] = (BsCutPart){ number[2 + 2 * i] * unit, 100.0, 50.0, (int)number[3 + 2 * i],
-                                  0, 2, 2, FALSE };
+    self->parts[i] = (BsCutPart){
+      number[2 + 2 * i] * unit, 100.0, 50.0, (int)number[3 + 2 * i], 0, 2, 2, FALSE
+    };
   return self;
 }
 
@@ -199,8 +203,9 @@ cutting_sheet_read (const char *folder, const char *name)
   self->cutting.order = BS_CUT_CROSSCUT_FIRST;
   self->stock[0] = (BsCutStock){ number[0], number[1], 50.0, 1, BS_CUT_UNLIMITED, 0, 0, NULL, 0 };
   for (guint i = 0; i < n; i++)
-    self->parts[i] = (BsCutPart){ number[3 + 3 * i], number[4 + 3 * i], 50.0,
-                                  (int)number[5 + 3 * i], 0, 2, 2, FALSE };
+    self->parts[i] = (BsCutPart){
+      number[3 + 3 * i], number[4 + 3 * i], 50.0, (int)number[5 + 3 * i], 0, 2, 2, FALSE
+    };
   return self;
 }
 
@@ -252,8 +257,9 @@ cutting_draw (guint64 seed, guint n_types, guint n_parts, guint n_stock, gboolea
           stock->width = 200.0;
         }
       stock->price_minor = (gint64)(stock->length * stock->width * 1e-6 * price_of_m2 * 100.0);
-      stock->supply = bs_random_below (&random, 4) == 0 && i > 0 ? 1 + (int)bs_random_below (&random, 4)
-                                                                 : BS_CUT_UNLIMITED;
+      stock->supply = bs_random_below (&random, 4) == 0 && i > 0
+                          ? 1 + (int)bs_random_below (&random, 4)
+                          : BS_CUT_UNLIMITED;
       if (has_defects && i % 3 == 1)
         draw_defects (&random, stock, &self->defects[4 * i]);
     }
@@ -268,6 +274,44 @@ cutting_draw (guint64 seed, guint n_types, guint n_parts, guint n_stock, gboolea
                                   FALSE };
   for (guint i = n_types; i < n_parts; i++)
     self->parts[bs_random_below (&random, n_types)].quantity++;
+  return self;
+}
+
+CuttingFile *
+cutting_draw_purchase (guint64 seed)
+{
+  const double lengths[] = { 2440.0, 3050.0, 3660.0 }, widths[] = { 125.0, 150.0, 200.0, 250.0 };
+  BsRandom random = bs_random_init (seed);
+  CuttingFile *self = new_file (12, 8);
+
+  self->cutting.trim_end = 15.0;
+  self->cutting.trim_edge = 2.0;
+  self->cutting.allow_length = 25.0;
+  self->cutting.allow_width = 5.0;
+  for (guint i = 0; i < 12; i++)
+    {
+      double length = lengths[i % 3], width = widths[i / 3];
+      double price_of_m2 = 45.0 + 2.0 * (i % 3) + 3.0 * (i / 3) + draw (&random, 0.0, 0.5, 8);
+
+      self->stock[i] = (BsCutStock){ length,
+                                     width,
+                                     50.0,
+                                     (gint64)(length * width * 1e-6 * price_of_m2 * 10.0) * 10,
+                                     BS_CUT_UNLIMITED,
+                                     0,
+                                     0,
+                                     NULL,
+                                     0 };
+    }
+  for (guint i = 0; i < 8; i++)
+    self->parts[i] = (BsCutPart){
+      draw (&random, 400.0, 10.0, 81), draw (&random, 45.0, 5.0, 16), 50.0, 4, 0, 2, 2, FALSE
+    };
+  self->parts[0].length = draw (&random, 1500.0, 20.0, 41);
+  self->parts[0].width = draw (&random, 85.0, 5.0, 8);
+  self->parts[0].quantity = 60;
+  for (guint i = 28; i < 40; i++)
+    self->parts[1 + bs_random_below (&random, 7)].quantity++;
   return self;
 }
 
