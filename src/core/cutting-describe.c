@@ -131,38 +131,51 @@ write_pins (Writer *self, const BsCutSheet *sheet, guint block)
     }
 }
 
-/* The slices of a pattern (NULL: none) and the blocks of its sheet, by place. */
+static void
+write_strips (Writer *self, const BsCutSheet *sheet, const BsCutPattern *pattern, gint32 from,
+              guint first, guint n)
+{
+  gboolean is_section = bs_cut_first_axis (sheet->order) == 0;
+
+  for (guint k = first; k < first + n; k++)
+    {
+      const BsCutStrip *strip = &g_array_index (pattern->strips, BsCutStrip, k);
+      write_piece (self,
+                   make_piece (self, strip->type, is_section ? from : strip->second,
+                               is_section ? strip->second : from),
+                   strip->type);
+    }
+}
+
+/* The slices of a pattern (NULL: none) with the blocks in them, and the blocks between them, which
+ * are slices of their own. */
 static void
 write_slices (Writer *self, const BsCutSheet *sheet, const BsCutPattern *pattern)
 {
-  guint axis = bs_cut_first_axis (sheet->order), block = 0, strip = 0, i = 0;
+  guint axis = bs_cut_first_axis (sheet->order), block = 0, strip = 0;
   guint n = pattern == NULL ? 0 : pattern->slices->len;
+  double kerf = self->model->input->kerf;
 
-  while (i < n || block < sheet->n_blocks)
+  for (guint i = 0; i <= n; i++)
     {
       const BsCutPatternSlice *slice
           = i < n ? &g_array_index (pattern->slices, BsCutPatternSlice, i) : NULL;
-      gboolean is_block
-          = block < sheet->n_blocks && (slice == NULL || sheet->blocks[block].from <= slice->from);
-      gint32 from = is_block ? sheet->blocks[block].from : slice->from;
-      gint32 to = is_block ? sheet->blocks[block].to : slice->to;
-      gboolean has_strips = slice != NULL && slice->from == from;
 
-      write_slice (self, place_in_mm (self, from, axis),
-                   place_in_mm (self, to, axis) - self->model->input->kerf);
-      if (is_block)
-        write_pins (self, sheet, block++);
-      if (!has_strips)
-        continue;
-      i++;
-      for (guint k = 0; k < slice->n_strips; k++, strip++)
+      for (; block < sheet->n_blocks && (slice == NULL || sheet->blocks[block].from < slice->from);
+           block++)
         {
-          const BsCutStrip *s = &g_array_index (pattern->strips, BsCutStrip, strip);
-          write_piece (self,
-                       make_piece (self, s->type, axis == 0 ? from : s->second,
-                                   axis == 0 ? s->second : from),
-                       s->type);
+          write_slice (self, place_in_mm (self, sheet->blocks[block].from, axis),
+                       place_in_mm (self, sheet->blocks[block].to, axis) - kerf);
+          write_pins (self, sheet, block);
         }
+      if (slice == NULL)
+        break;
+      write_slice (self, place_in_mm (self, slice->from, axis),
+                   place_in_mm (self, slice->to, axis) - kerf);
+      for (; block < sheet->n_blocks && sheet->blocks[block].from < slice->to; block++)
+        write_pins (self, sheet, block);
+      write_strips (self, sheet, pattern, slice->from, strip, slice->n_strips);
+      strip += slice->n_strips;
     }
 }
 

@@ -453,26 +453,37 @@ bs_cut_model_allows (const BsCutModel *self, const BsCutSheet *sheet, guint type
          && need->clear_edges <= 2 - (int)((edges & 1) + (edges >> 1));
 }
 
-guint64
-bs_cut_model_touched (const BsCutModel *self, const BsCutSheet *sheet, gint32 from, gint32 to)
+gboolean
+bs_cut_model_find_spots (const BsCutModel *self, const BsCutSheet *sheet, gint32 from, gint32 to,
+                         guint64 *spots)
 {
   const BsCutBoards *boards = &self->stock[sheet->stock];
   guint axis = bs_cut_first_axis (sheet->order);
-  guint64 touched = 0;
 
+  *spots = 0;
   for (guint k = 0; k < boards->n_defects; k++)
     if (boards->spots[k].from[axis] < to - self->kerf[axis] && boards->spots[k].to[axis] > from)
-      touched |= G_GUINT64_CONSTANT (1) << k;
-  return touched;
+      *spots |= G_GUINT64_CONSTANT (1) << k;
+  for (guint k = 0; k < sheet->n_blocks; k++)
+    {
+      const BsCutBlock *block = &sheet->blocks[k];
+
+      if (block->to <= from || block->from >= to)
+        continue;
+      if (block->from < from || block->to > to)
+        return FALSE;
+      *spots |= block->pins;
+    }
+  return TRUE;
 }
 
-guint
+const BsCutBlock *
 bs_cut_model_next_block (const BsCutSheet *sheet, gint32 from)
 {
   for (guint k = 0; k < sheet->n_blocks; k++)
     if (sheet->blocks[k].to > from)
-      return k;
-  return G_MAXUINT;
+      return &sheet->blocks[k];
+  return NULL;
 }
 
 double

@@ -30,7 +30,7 @@ typedef struct
   guint faces;           /* BsCutFaces */
 } BsCutSpot;
 
-/* A slice that is given by pinned parts: other slices lie before or behind it. */
+/* What pinned parts take up of the first axis: a slice holds all of it or nothing. */
 typedef struct
 {
   gint32 from, to; /* along the first axis; `to` includes a kerf */
@@ -123,12 +123,13 @@ bs_cut_model_is_clear (const BsCutModel *self, const BsCutSheet *sheet)
 gboolean bs_cut_model_allows (const BsCutModel *self, const BsCutSheet *sheet, guint type,
                               guint64 spots, gint32 second);
 
-/* Spots that a slice from `from` to `to` (with its kerf) touches. */
-guint64 bs_cut_model_touched (const BsCutModel *self, const BsCutSheet *sheet, gint32 from,
-                              gint32 to);
+/* Defects that a slice from `from` to `to` (with its kerf) touches, and pins that lie in it. FALSE
+ * when it would cut through a pinned part. */
+gboolean bs_cut_model_find_spots (const BsCutModel *self, const BsCutSheet *sheet, gint32 from,
+                                  gint32 to, guint64 *spots);
 
-/* The block that a slice from `from` would run into, or G_MAXUINT. */
-guint bs_cut_model_next_block (const BsCutSheet *sheet, gint32 from);
+/* The first block that ends behind a place, or NULL. */
+const BsCutBlock *bs_cut_model_next_block (const BsCutSheet *sheet, gint32 from);
 
 /* Length (mm) of what is left of a clear board after slices up to `used`, 0 when not worth keeping.
  */

@@ -448,15 +448,30 @@ list_spotted_slices (Listing *self, const GArray *sizes, gint32 from, gint32 to,
     }
 }
 
+/* The next place behind this one where a slice may have to start, unless one did here. */
+static gint32
+next_slice_start (const Listing *self, gint32 place)
+{
+  const BsCutSheet *sheet = &self->model->sheets[self->sheet];
+  const BsCutBoards *boards = &self->model->stock[sheet->stock];
+  const BsCutBlock *block = bs_cut_model_next_block (sheet, place);
+  guint axis = bs_cut_first_axis (sheet->order);
+  gint32 next = block == NULL ? G_MAXINT32 : block->from;
+
+  for (guint k = 0; k < boards->n_defects; k++)
+    if (boards->spots[k].to[axis] > place)
+      next = MIN (next, boards->spots[k].to[axis]);
+  return next;
+}
+
 /* Slices of a sheet with defects or pins, in order of their places. */
 static void
 list_spotted (Listing *self, const GArray *sizes, gint32 place, gint32 used)
 {
   const BsCutModel *model = self->model;
   const BsCutSheet *sheet = &model->sheets[self->sheet];
-  const BsCutBoards *boards = &model->stock[sheet->stock];
-  guint axis = bs_cut_first_axis (sheet->order), b = bs_cut_model_next_block (sheet, place);
-  gint32 end = b == G_MAXUINT ? sheet->room[0] : sheet->blocks[b].from, next = G_MAXINT32;
+  const BsCutBlock *block = bs_cut_model_next_block (sheet, place);
+  guint64 spots;
 
   if (!count_node (self))
     return;
@@ -467,24 +482,20 @@ list_spotted (Listing *self, const GArray *sizes, gint32 place, gint32 used)
   for (guint i = 0; i < sizes->len && !self->is_too_many; i++)
     {
       gint32 first = g_array_index (sizes, gint32, i);
-      if (place + first <= end)
-        list_spotted_slices (self, sizes, place, place + first,
-                             bs_cut_model_touched (model, sheet, place, place + first), first);
+      if (place + first <= sheet->room[0]
+          && bs_cut_model_find_spots (model, sheet, place, place + first, &spots))
+        list_spotted_slices (self, sizes, place, place + first, spots, first);
     }
-  for (guint k = 0; k < boards->n_defects; k++)
-    if (boards->spots[k].to[axis] > place)
-      next = MIN (next, boards->spots[k].to[axis]);
-  if (next < end)
-    list_spotted (self, sizes, next, used);
-  else if (b != G_MAXUINT)
+  if (block != NULL && place == block->from)
     {
-      const BsCutBlock *block = &sheet->blocks[b];
-      guint64 spots = block->pins | bs_cut_model_touched (model, sheet, block->from, block->to);
+      gint32 end = MIN (block->to, sheet->room[0]);
 
-      list_spotted_slices (self, sizes, block->from, MIN (block->to, sheet->room[0]), spots,
-                           block->to - block->from);
-      list_spotted (self, sizes, MIN (block->to, sheet->room[0]), used);
+      bs_cut_model_find_spots (model, sheet, block->from, block->to, &spots);
+      list_spotted_slices (self, sizes, block->from, end, spots, block->to - block->from);
+      list_spotted (self, sizes, end, used);
     }
+  else if (next_slice_start (self, place) < sheet->room[0])
+    list_spotted (self, sizes, next_slice_start (self, place), used);
 }
 
 static gboolean

@@ -417,11 +417,52 @@ band_value (BsCutOracle *self, const BsCutSheet *sheet, Band band)
   return *known;
 }
 
-static Band
-block_band (const BsCutOracle *self, const BsCutSheet *sheet, const BsCutBlock *block)
+/* The slice that holds a block and no longer parts. */
+static gint64
+block_value (BsCutOracle *self, const BsCutSheet *sheet, const BsCutBlock *block)
 {
-  return (Band){ block->pins | bs_cut_model_touched (self->model, sheet, block->from, block->to),
-                 block->to - block->from };
+  Band band = { 0, block->to - block->from };
+
+  bs_cut_model_find_spots (self->model, sheet, block->from, block->to, &band.spots);
+  return band_value (self, sheet, band);
+}
+
+/* The best that can start at a place, when all places behind it are known. */
+static void
+fill_place (BsCutOracle *self, const BsCutSheet *sheet, gint32 place)
+{
+  const ClassTable *levels = &self->classes[self->model->groups[sheet->group].class];
+  const GroupTable *table = &self->groups[sheet->group];
+  const BsCutBlock *block = bs_cut_model_next_block (sheet, place);
+
+  self->rest[place] = self->rest[place + 1];
+  self->step[place] = STEP_ON;
+  if (block != NULL && place >= block->from)
+    {
+      self->rest[place] = self->rest[MIN (block->to, sheet->room[0])]
+                          + (place == block->from ? block_value (self, sheet, block) : 0);
+      self->step[place] = STEP_BLOCK;
+      if (place > block->from)
+        return;
+    }
+  for (guint k = 0; k < levels->n_levels && place + levels->first[k] <= sheet->room[0]; k++)
+    {
+      gint32 end = place + levels->first[k];
+      gint64 value = table->slice[k];
+      guint64 spots;
+
+      if (self->rest[end] + value <= self->rest[place])
+        continue; /* not even without defects */
+      if (!bs_cut_model_find_spots (self->model, sheet, place, end, &spots))
+        continue;
+      if (spots != 0)
+        value = band_value (self, sheet, (Band){ spots, levels->first[k] });
+      if (self->rest[end] + value > self->rest[place])
+        {
+          self->rest[place] = self->rest[end] + value;
+          self->step[place] = (gint16)k;
+        }
+    }
 }
 
 /* The best slices from each place of a sheet with defects or pins. */
@@ -429,51 +470,16 @@ static void
 fill_spotted (BsCutOracle *self, guint index)
 {
   const BsCutSheet *sheet = &self->model->sheets[index];
-  const ClassTable *levels = &self->classes[self->model->groups[sheet->group].class];
-  const GroupTable *table = ready_group (self, sheet);
 
   if (self->spotted == index)
     return;
+  ready_group (self, sheet);
   self->spotted = index;
   g_hash_table_remove_all (self->bands);
   self->rest[sheet->room[0]] = 0;
   self->step[sheet->room[0]] = STEP_ON;
   for (gint32 place = sheet->room[0] - 1; place >= 0; place--)
-    {
-      guint b = bs_cut_model_next_block (sheet, place);
-      gint32 room_end = b == G_MAXUINT ? sheet->room[0] : sheet->blocks[b].from;
-
-      self->rest[place] = self->rest[place + 1];
-      self->step[place] = STEP_ON;
-      if (b != G_MAXUINT && place >= sheet->blocks[b].from)
-        {
-          gint32 end = MIN (sheet->blocks[b].to, sheet->room[0]);
-          gint64 value
-              = place > sheet->blocks[b].from
-                    ? 0
-                    : band_value (self, sheet, block_band (self, sheet, &sheet->blocks[b]));
-          self->rest[place] = self->rest[end] + value;
-          self->step[place] = STEP_BLOCK;
-          continue;
-        }
-      for (guint k = 0; k < levels->n_levels && place + levels->first[k] <= room_end; k++)
-        {
-          gint32 end = place + levels->first[k];
-          guint64 touched;
-          gint64 value = table->slice[k];
-
-          if (self->rest[end] + value <= self->rest[place] && sheet->n_blocks == 0)
-            continue; /* not even without defects */
-          touched = bs_cut_model_touched (self->model, sheet, place, end);
-          if (touched != 0)
-            value = band_value (self, sheet, (Band){ touched, levels->first[k] });
-          if (self->rest[end] + value > self->rest[place])
-            {
-              self->rest[place] = self->rest[end] + value;
-              self->step[place] = (gint16)k;
-            }
-        }
-    }
+    fill_place (self, sheet, place);
 }
 
 gint64
@@ -566,6 +572,8 @@ add_next_slice (BsCutOracle *self, BsCutPattern *pattern, gint32 *place, gint32 
 {
   const BsCutSheet *sheet = &self->model->sheets[pattern->sheet];
   const ClassTable *levels = &self->classes[self->model->groups[sheet->group].class];
+  gint32 first;
+  guint64 spots;
 
   if (bs_cut_model_is_clear (self->model, sheet))
     {
@@ -591,27 +599,18 @@ add_next_slice (BsCutOracle *self, BsCutPattern *pattern, gint32 *place, gint32 
     return FALSE;
   if (self->step[*place] == STEP_BLOCK)
     {
-      const BsCutBlock *block = &sheet->blocks[bs_cut_model_next_block (sheet, *place)];
-
-      if (*place == block->from)
-        {
-          bs_cut_pattern_add_slice (pattern, block->from, block->to);
-          add_band_strips (self, pattern, sheet, block_band (self, sheet, block));
-        }
-      *place = MIN (block->to, sheet->room[0]);
+      const BsCutBlock *block = bs_cut_model_next_block (sheet, *place);
+      first = block->to - *place;
     }
   else
-    {
-      gint32 first = levels->first[self->step[*place]];
-      guint64 touched = bs_cut_model_touched (self->model, sheet, *place, *place + first);
-
-      bs_cut_pattern_add_slice (pattern, *place, *place + first);
-      if (touched != 0)
-        add_band_strips (self, pattern, sheet, (Band){ touched, first });
-      else
-        add_level_strips (self, pattern, sheet, (guint)self->step[*place]);
-      *place += first;
-    }
+    first = levels->first[self->step[*place]];
+  bs_cut_model_find_spots (self->model, sheet, *place, *place + first, &spots);
+  bs_cut_pattern_add_slice (pattern, *place, *place + first);
+  if (spots != 0)
+    add_band_strips (self, pattern, sheet, (Band){ spots, first });
+  else
+    add_level_strips (self, pattern, sheet, (guint)self->step[*place]);
+  *place = MIN (*place + first, sheet->room[0]);
   return TRUE;
 }
 

@@ -76,10 +76,11 @@ find_used (const BsCutPattern *self, const BsCutModel *model, const BsCutSheet *
 static double
 find_offcut (const BsCutModel *model, const BsCutSheet *sheet, gint32 used)
 {
-  if (!bs_cut_model_is_clear (model, sheet)
-      && bs_cut_model_touched (model, sheet, used, G_MAXINT32) != 0)
-    return 0.0;
-  return bs_cut_model_offcut (model, sheet, used);
+  guint64 spots = 0;
+
+  if (!bs_cut_model_is_clear (model, sheet))
+    bs_cut_model_find_spots (model, sheet, used, G_MAXINT32, &spots);
+  return spots != 0 ? 0.0 : bs_cut_model_offcut (model, sheet, used);
 }
 
 static gint64

@@ -85,9 +85,8 @@ fill_once (Search *self)
   BsCutSolution *solution = bs_cut_solution_new ();
 
   bs_cut_filler_run (self->filler, demand, supply, pick_inertia (self), solution);
-  if (self->master != NULL)
-    for (guint i = 0; i < solution->patterns->len; i++)
-      bs_cut_master_add (self->master, solution->patterns->pdata[i]);
+  for (guint i = 0; i < solution->patterns->len; i++)
+    bs_cut_master_add (self->master, solution->patterns->pdata[i]);
   offer (self, solution);
 }
 
@@ -337,35 +336,37 @@ void
 bs_cut_search (const BsCutModel *model, const BsCutEffort *effort, BsCutOutcome *outcome,
                void (*better) (const BsCutOutcome *outcome, gpointer data), gpointer data)
 {
-  g_autoptr (BsCutOracle) oracle = bs_cut_oracle_new (model);
-  g_autoptr (BsCutMaster) master = bs_cut_master_new (model, oracle);
-  g_autoptr (BsCutFiller) filler = bs_cut_filler_new (model, oracle);
   g_autofree int *demand = g_new0 (int, model->n_types + 1);
   g_autofree int *supply = g_new0 (int, model->n_stock + 1);
-  Search self = { .model = model,
-                  .effort = effort,
-                  .outcome = outcome,
-                  .better = better,
-                  .data = data,
-                  .oracle = oracle,
-                  .master = master,
-                  .filler = filler,
-                  .random = bs_random_init (effort->seed),
-                  .all_demand = demand,
-                  .all_supply = supply };
+  Search self = {
+    .model = model,
+    .effort = effort,
+    .outcome = outcome,
+    .better = better,
+    .data = data,
+    .random = bs_random_init (effort->seed),
+    .all_demand = demand,
+    .all_supply = supply,
+  };
 
   *outcome = (BsCutOutcome){ 0 };
-  for (guint t = 0; t < model->n_types; t++)
-    demand[t] = model->types[t].demand;
-  for (guint i = 0; i < model->n_stock; i++)
-    supply[i] = model->stock[i].supply;
   if (model->n_types == 0)
     {
       outcome->best = bs_cut_solution_new ();
       outcome->is_best = TRUE;
       return;
     }
+  for (guint t = 0; t < model->n_types; t++)
+    demand[t] = model->types[t].demand;
+  for (guint i = 0; i < model->n_stock; i++)
+    supply[i] = model->stock[i].supply;
+  self.oracle = bs_cut_oracle_new (model);
+  self.master = bs_cut_master_new (model, self.oracle);
+  self.filler = bs_cut_filler_new (model, self.oracle);
   run (&self);
+  bs_cut_filler_free (self.filler);
+  bs_cut_master_free (self.master);
+  bs_cut_oracle_free (self.oracle);
   g_free (self.duals.values);
   g_free (self.duals.rents);
 }
