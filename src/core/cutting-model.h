@@ -51,15 +51,15 @@ typedef struct
 
 typedef struct
 {
-  guint index;    /* in BsCutting.stock */
-  guint copy;     /* the first one */
-  int supply;     /* or BS_CUT_UNLIMITED */
-  gint64 price;   /* 0 for a board that has pinned parts: it is taken anyway */
-  gint64 area;    /* 1/100 mm2 */
-  gint64 width;   /* 1/1000 mm */
-  double room[2]; /* mm, along x and y, without trims */
-  gint32 room_x;  /* in units, with a kerf */
-  guint n_spots;  /* defects, then pins */
+  guint index;           /* in BsCutting.stock */
+  guint copy;            /* the first one */
+  int supply;            /* or BS_CUT_UNLIMITED */
+  gint64 price;          /* 0 for a board that has pinned parts: it is taken anyway */
+  gint64 area;           /* 1/100 mm2 */
+  gint64 width;          /* 1/1000 mm */
+  double room[2];        /* mm, along x and y, without trims */
+  gint32 room_x, room_y; /* in units, with a kerf */
+  guint n_spots;         /* defects, then pins */
   guint n_defects;
   BsCutSpot *spots;
   gboolean *fits; /* for each type: wood, thickness and width; the length is not looked at */

@@ -1,140 +1,8 @@
 /* SPDX-FileCopyrightText: The Broadstave developers
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#include "core/cutting-oracle.h"
-
-#include "core/cutting-knapsack.h"
+#include "core/cutting-oracle-private.h"
 
 #include <string.h>
-
-/* A row longer than this is first tried by search. Steps of the table: room x types; the search
- * takes some hundreds of nodes when few parts fit in the row. */
-#define SEARCH_ROOM 8000
-#define QUICK_NODES 4000
-#define SEARCH_NODES 400000
-
-/* Slices of one class, from short to long: the table over the second axis takes in one type after
- * the other, and a level is where all types up to some size are in it. */
-typedef struct
-{
-  gboolean is_ready;
-  guint n_order;
-  guint *order; /* types, by size along the first axis */
-  guint n_levels;
-  gint32 *first;   /* of each level: size of its slices along the first axis */
-  guint *rows_end; /* of each level: how many rows of the table belong to it */
-  guint n_rows;
-  guint *row_type;
-  guint16 *taken; /* row after row */
-  gint64 *best;   /* of the second axis */
-} ClassTable;
-
-/* Boards of one width: the best value of a slice of each level, and of all slices by the room that
- * they have along the first axis. */
-typedef struct
-{
-  gboolean is_ready;
-  gint64 *slice;  /* of each level */
-  gint64 *best;   /* of each room */
-  gint16 *choice; /* level that the room ends with, -1: none */
-  int *row_count; /* of rows that were searched */
-  gint64 *last;   /* of rows that were not: best value with one of the table's types last */
-} GroupTable;
-
-struct _BsCutOracle
-{
-  const BsCutModel *model;
-  gint64 *values;
-  int *limits;
-  gboolean is_quick;
-  gint64 *floors;  /* of each group */
-  const int *caps; /* how many of each a pattern may hold in all; NULL: any */
-  ClassTable *classes;
-  GroupTable *groups;
-
-  /* The sheet with defects that was looked at last. */
-  guint spotted;     /* its index, or G_MAXUINT */
-  gint64 *rest;      /* best value from each place on */
-  gint16 *step;      /* what to do at each place: a level, or one of the below */
-  GHashTable *bands; /* Band -> gint64 */
-};
-
-#define STEP_ON (-1)
-#define STEP_BLOCK (-2)
-
-/* A slice that touches defects or pins. */
-typedef struct
-{
-  guint64 spots;
-  gint32 first; /* longest part that it takes */
-} Band;
-
-static guint
-hash_band (gconstpointer key)
-{
-  const Band *band = key;
-
-  return (guint)(band->spots * 31 + (guint64)band->first * 17);
-}
-
-static gboolean
-equal_bands (gconstpointer a, gconstpointer b)
-{
-  const Band *left = a, *right = b;
-
-  return left->spots == right->spots && left->first == right->first;
-}
-
-static const BsCutClass *
-class_of (const BsCutOracle *self, const BsCutSheet *sheet)
-{
-  return &self->model->classes[self->model->groups[sheet->group].class];
-}
-
-static gint32
-first_size (const BsCutOracle *self, const BsCutClass *class, guint type)
-{
-  return self->model->types[type].size[bs_cut_first_axis (class->order)];
-}
-
-static gint32
-second_size (const BsCutOracle *self, const BsCutClass *class, guint type)
-{
-  return self->model->types[type].size[1 - bs_cut_first_axis (class->order)];
-}
-
-static void
-init_class (BsCutOracle *self, guint index)
-{
-  const BsCutClass *class = &self->model->classes[index];
-  ClassTable *table = &self->classes[index];
-  guint n = self->model->n_types;
-
-  table->order = g_new (guint, n + 1);
-  table->first = g_new (gint32, n + 1);
-  table->rows_end = g_new0 (guint, n + 1);
-  table->row_type = g_new (guint, n + 1);
-  table->best = g_new (gint64, (gsize) class->max_second + 1);
-  for (guint t = 0; t < n; t++)
-    {
-      guint i = table->n_order;
-
-      if (!class->fits[t])
-        continue;
-      for (; i > 0 && first_size (self, class, table->order[i - 1]) > first_size (self, class, t);
-           i--)
-        table->order[i] = table->order[i - 1];
-      table->order[i] = t;
-      table->n_order++;
-    }
-  for (guint i = 0; i < table->n_order; i++)
-    {
-      gint32 first = first_size (self, class, table->order[i]);
-      if (table->n_levels == 0 || (!class->is_row && table->first[table->n_levels - 1] != first))
-        table->first[table->n_levels++] = first;
-      else
-        table->first[table->n_levels - 1] = first;
-    }
-}
 
 BsCutOracle *
 bs_cut_oracle_new (const BsCutModel *model)
@@ -145,14 +13,14 @@ bs_cut_oracle_new (const BsCutModel *model)
   self->model = model;
   self->values = g_new0 (gint64, model->n_types + 1);
   self->limits = g_new0 (int, model->n_types + 1);
-  self->classes = g_new0 (ClassTable, model->n_classes + 1);
-  self->groups = g_new0 (GroupTable, model->n_groups + 1);
+  self->classes = g_new0 (BsCutClassTable, model->n_classes + 1);
+  self->groups = g_new0 (BsCutGroupTable, model->n_groups + 1);
   for (guint c = 0; c < model->n_classes; c++)
-    init_class (self, c);
+    bs_cut_tables_init_class (self, c);
   for (guint g = 0; g < model->n_groups; g++)
     {
       const BsCutGroup *group = &model->groups[g];
-      GroupTable *table = &self->groups[g];
+      BsCutGroupTable *table = &self->groups[g];
 
       table->slice = g_new0 (gint64, model->n_types + 1);
       table->best = g_new (gint64, (gsize)group->max_first + 1);
@@ -164,7 +32,7 @@ bs_cut_oracle_new (const BsCutModel *model)
   self->floors = g_new0 (gint64, model->n_groups + 1);
   self->rest = g_new (gint64, (gsize)longest + 1);
   self->step = g_new (gint16, (gsize)longest + 1);
-  self->bands = g_hash_table_new_full (hash_band, equal_bands, g_free, g_free);
+  self->bands = g_hash_table_new_full (bs_cut_band_hash, bs_cut_band_equal, g_free, g_free);
   self->spotted = G_MAXUINT;
   return self;
 }
@@ -176,7 +44,7 @@ bs_cut_oracle_free (BsCutOracle *self)
     return;
   for (guint c = 0; c < self->model->n_classes; c++)
     {
-      ClassTable *table = &self->classes[c];
+      BsCutClassTable *table = &self->classes[c];
       g_free (table->order);
       g_free (table->first);
       g_free (table->rows_end);
@@ -229,257 +97,13 @@ bs_cut_oracle_set_quick (BsCutOracle *self, gboolean is_quick)
   self->is_quick = is_quick;
 }
 
-static gboolean
-is_long_row (const BsCutClass *class)
-{
-  return class->is_row && class->max_second > SEARCH_ROOM;
-}
-
 gboolean
 bs_cut_oracle_has_long_rows (const BsCutOracle *self)
 {
   for (guint c = 0; c < self->model->n_classes; c++)
-    if (is_long_row (&self->model->classes[c]))
+    if (bs_cut_is_long_row (&self->model->classes[c]))
       return TRUE;
   return FALSE;
-}
-
-/* The value of each level's slice in each group of the class. */
-static void
-record_level (BsCutOracle *self, guint index, guint level)
-{
-  for (guint g = 0; g < self->model->n_groups; g++)
-    if (self->model->groups[g].class == index)
-      self->groups[g].slice[level] = self->classes[index].best[self->model->groups[g].second];
-}
-
-/* What a row is worth at most when this item, the next of the table, is the last in it, once. */
-static void
-record_last (BsCutOracle *self, guint index, const BsKnapsackItem *item)
-{
-  const ClassTable *table = &self->classes[index];
-
-  for (guint g = 0; g < self->model->n_groups; g++)
-    if (self->model->groups[g].class == index)
-      {
-        gint32 rest = self->model->groups[g].second - item->size;
-        self->groups[g].last[table->n_rows] = rest < 0 ? 0 : table->best[rest] + item->value;
-      }
-}
-
-static void
-fill_class (BsCutOracle *self, guint index)
-{
-  const BsCutClass *class = &self->model->classes[index];
-  ClassTable *table = &self->classes[index];
-  gsize width = (gsize) class->max_second + 1;
-  guint level = 0;
-
-  if (table->taken == NULL)
-    table->taken = g_new (guint16, width * MAX (table->n_order, 1));
-  table->is_ready = TRUE;
-  table->n_rows = 0;
-  memset (table->best, 0, width * sizeof (gint64));
-  for (guint i = 0; i < table->n_order; i++)
-    {
-      guint type = table->order[i];
-      BsKnapsackItem item
-          = { second_size (self, class, type), self->values[type], self->limits[type] };
-
-      while (first_size (self, class, type) > table->first[level])
-        {
-          table->rows_end[level] = table->n_rows;
-          record_level (self, index, level++);
-        }
-      if (item.value <= 0 || item.limit <= 0 || item.size > class->max_second)
-        continue;
-      if (class->is_row)
-        record_last (self, index, &item);
-      bs_knapsack_add (table->best, table->taken + table->n_rows * width, class->max_second, &item);
-      table->row_type[table->n_rows++] = type;
-    }
-  for (; level < table->n_levels; level++)
-    {
-      table->rows_end[level] = table->n_rows;
-      record_level (self, index, level);
-    }
-}
-
-/* A long row without a table, when that is quick. */
-static gboolean
-search_row (BsCutOracle *self, guint index)
-{
-  const BsCutGroup *group = &self->model->groups[index];
-  const BsCutClass *class = &self->model->classes[group->class];
-  g_autofree BsKnapsackItem *items = g_new0 (BsKnapsackItem, self->model->n_types + 1);
-  GroupTable *table = &self->groups[index];
-  gboolean is_best;
-
-  for (guint t = 0; t < self->model->n_types; t++)
-    items[t] = (BsKnapsackItem){ second_size (self, class, t), self->values[t],
-                                 class->fits[t] ? self->limits[t] : 0 };
-  table->slice[0] = bs_knapsack_search (
-      items, self->model->n_types, group->second, self->floors[index],
-      self->is_quick ? QUICK_NODES : SEARCH_NODES, table->row_count, &is_best);
-  return is_best || self->is_quick;
-}
-
-/* What a row or the slices in each room are worth. */
-static void
-fill_group (BsCutOracle *self, guint index)
-{
-  const BsCutGroup *group = &self->model->groups[index];
-  const BsCutClass *class = &self->model->classes[group->class];
-  ClassTable *levels = &self->classes[group->class];
-  GroupTable *table = &self->groups[index];
-
-  table->is_ready = TRUE;
-  table->row_count[0] = -1;
-  if (is_long_row (class) && search_row (self, index))
-    return;
-  table->row_count[0] = -1;
-  if (!levels->is_ready)
-    fill_class (self, group->class);
-  if (class->is_row)
-    return;
-  table->best[0] = 0;
-  table->choice[0] = STEP_ON;
-  for (gint32 room = 1; room <= group->max_first; room++)
-    {
-      gint64 best = table->best[room - 1], shorter = 0;
-      gint16 choice = STEP_ON;
-
-      for (guint k = 0; k < levels->n_levels && levels->first[k] <= room; k++)
-        {
-          gint64 value = table->slice[k];
-          if (value > shorter && table->best[room - levels->first[k]] + value > best)
-            {
-              best = table->best[room - levels->first[k]] + value;
-              choice = (gint16)k;
-            }
-          shorter = value;
-        }
-      table->best[room] = best;
-      table->choice[room] = choice;
-    }
-}
-
-static GroupTable *
-ready_group (BsCutOracle *self, const BsCutSheet *sheet)
-{
-  GroupTable *table = &self->groups[sheet->group];
-
-  if (!table->is_ready)
-    fill_group (self, sheet->group);
-  return table;
-}
-
-/* The best values along the second axis, from each place on, of a slice that touches defects or
- * pins and takes parts up to some size. steps: the type to lay at each place or -1. */
-static void
-fill_band (BsCutOracle *self, const BsCutSheet *sheet, const Band *band, gint64 *best, int *steps)
-{
-  const BsCutClass *class = class_of (self, sheet);
-
-  best[sheet->room[1]] = 0;
-  for (gint32 place = sheet->room[1] - 1; place >= 0; place--)
-    {
-      best[place] = best[place + 1];
-      steps[place] = -1;
-      for (guint t = 0; t < self->model->n_types; t++)
-        {
-          gint32 end = place + second_size (self, class, t);
-          if (self->values[t] <= 0 || self->limits[t] <= 0 || !class->fits[t]
-              || end > sheet->room[1] || first_size (self, class, t) > band->first
-              || best[end] + self->values[t] <= best[place]
-              || !bs_cut_model_allows (self->model, sheet, t, band->spots, place))
-            continue;
-          best[place] = best[end] + self->values[t];
-          steps[place] = (int)t;
-        }
-    }
-}
-
-static gint64
-band_value (BsCutOracle *self, const BsCutSheet *sheet, Band band)
-{
-  gint64 *known = g_hash_table_lookup (self->bands, &band);
-
-  if (known == NULL)
-    {
-      g_autofree gint64 *best = g_new (gint64, (gsize)sheet->room[1] + 1);
-      g_autofree int *steps = g_new (int, (gsize)sheet->room[1] + 1);
-
-      fill_band (self, sheet, &band, best, steps);
-      known = g_memdup2 (&best[0], sizeof (gint64));
-      g_hash_table_insert (self->bands, g_memdup2 (&band, sizeof band), known);
-    }
-  return *known;
-}
-
-/* The slice that holds a block and no longer parts. */
-static gint64
-block_value (BsCutOracle *self, const BsCutSheet *sheet, const BsCutBlock *block)
-{
-  Band band = { 0, block->to - block->from };
-
-  bs_cut_model_find_spots (self->model, sheet, block->from, block->to, &band.spots);
-  return band_value (self, sheet, band);
-}
-
-/* The best that can start at a place, when all places behind it are known. */
-static void
-fill_place (BsCutOracle *self, const BsCutSheet *sheet, gint32 place)
-{
-  const ClassTable *levels = &self->classes[self->model->groups[sheet->group].class];
-  const GroupTable *table = &self->groups[sheet->group];
-  const BsCutBlock *block = bs_cut_model_next_block (sheet, place);
-
-  self->rest[place] = self->rest[place + 1];
-  self->step[place] = STEP_ON;
-  if (block != NULL && place >= block->from)
-    {
-      self->rest[place] = self->rest[MIN (block->to, sheet->room[0])]
-                          + (place == block->from ? block_value (self, sheet, block) : 0);
-      self->step[place] = STEP_BLOCK;
-      if (place > block->from)
-        return;
-    }
-  for (guint k = 0; k < levels->n_levels && place + levels->first[k] <= sheet->room[0]; k++)
-    {
-      gint32 end = place + levels->first[k];
-      gint64 value = table->slice[k];
-      guint64 spots;
-
-      if (self->rest[end] + value <= self->rest[place])
-        continue; /* not even without defects */
-      if (!bs_cut_model_find_spots (self->model, sheet, place, end, &spots))
-        continue;
-      if (spots != 0)
-        value = band_value (self, sheet, (Band){ spots, levels->first[k] });
-      if (self->rest[end] + value > self->rest[place])
-        {
-          self->rest[place] = self->rest[end] + value;
-          self->step[place] = (gint16)k;
-        }
-    }
-}
-
-/* The best slices from each place of a sheet with defects or pins. */
-static void
-fill_spotted (BsCutOracle *self, guint index)
-{
-  const BsCutSheet *sheet = &self->model->sheets[index];
-
-  if (self->spotted == index)
-    return;
-  ready_group (self, sheet);
-  self->spotted = index;
-  g_hash_table_remove_all (self->bands);
-  self->rest[sheet->room[0]] = 0;
-  self->step[sheet->room[0]] = STEP_ON;
-  for (gint32 place = sheet->room[0] - 1; place >= 0; place--)
-    fill_place (self, sheet, place);
 }
 
 gint64
@@ -490,8 +114,8 @@ bs_cut_oracle_rest_value (BsCutOracle *self, guint index, gint32 used)
   if (used >= sheet->room[0])
     return 0;
   if (bs_cut_model_is_clear (self->model, sheet))
-    return ready_group (self, sheet)->best[sheet->room[0] - used];
-  fill_spotted (self, index);
+    return bs_cut_tables_ready (self, sheet)->best[sheet->room[0] - used];
+  bs_cut_spots_fill (self, index);
   return self->rest[used];
 }
 
@@ -500,7 +124,7 @@ bs_cut_oracle_value (BsCutOracle *self, guint index)
 {
   const BsCutSheet *sheet = &self->model->sheets[index];
 
-  return sheet->is_row ? ready_group (self, sheet)->slice[0]
+  return sheet->is_row ? bs_cut_tables_ready (self, sheet)->slice[0]
                        : bs_cut_oracle_rest_value (self, index, 0);
 }
 
@@ -510,7 +134,7 @@ bs_cut_oracle_row_value (BsCutOracle *self, guint index, gint32 room)
   guint class = self->model->groups[self->model->sheets[index].group].class;
 
   if (!self->classes[class].is_ready)
-    fill_class (self, class);
+    bs_cut_tables_fill_class (self, class);
   return self->classes[class].best[room];
 }
 
@@ -519,8 +143,8 @@ static void
 add_strips (BsCutOracle *self, BsCutPattern *pattern, const BsCutSheet *sheet, guint n_rows,
             gint32 room, gint32 second)
 {
-  const BsCutClass *class = class_of (self, sheet);
-  const ClassTable *table = &self->classes[self->model->groups[sheet->group].class];
+  const BsCutClass *class = bs_cut_oracle_class (self, sheet);
+  const BsCutClassTable *table = &self->classes[self->model->groups[sheet->group].class];
 
   for (guint row = n_rows; row-- > 0;)
     {
@@ -530,8 +154,8 @@ add_strips (BsCutOracle *self, BsCutPattern *pattern, const BsCutSheet *sheet, g
       for (int i = 0; i < count; i++)
         {
           bs_cut_pattern_add_strip (pattern, type, second);
-          second += second_size (self, class, type);
-          room -= second_size (self, class, type);
+          second += bs_cut_second_size (self, class, type);
+          room -= bs_cut_second_size (self, class, type);
         }
     }
 }
@@ -540,19 +164,19 @@ add_strips (BsCutOracle *self, BsCutPattern *pattern, const BsCutSheet *sheet, g
 static void
 add_level_strips (BsCutOracle *self, BsCutPattern *pattern, const BsCutSheet *sheet, guint level)
 {
-  const ClassTable *table = &self->classes[self->model->groups[sheet->group].class];
+  const BsCutClassTable *table = &self->classes[self->model->groups[sheet->group].class];
 
   add_strips (self, pattern, sheet, table->rows_end[level], sheet->room[1], 0);
 }
 
 static void
-add_band_strips (BsCutOracle *self, BsCutPattern *pattern, const BsCutSheet *sheet, Band band)
+add_band_strips (BsCutOracle *self, BsCutPattern *pattern, const BsCutSheet *sheet, BsCutBand band)
 {
-  const BsCutClass *class = class_of (self, sheet);
+  const BsCutClass *class = bs_cut_oracle_class (self, sheet);
   g_autofree gint64 *best = g_new (gint64, (gsize)sheet->room[1] + 1);
   g_autofree int *steps = g_new (int, (gsize)sheet->room[1] + 1);
 
-  fill_band (self, sheet, &band, best, steps);
+  bs_cut_spots_fill_band (self, sheet, &band, best, steps);
   for (gint32 place = 0; place < sheet->room[1];)
     if (steps[place] < 0
         || (self->caps != NULL && pattern->count[steps[place]] >= self->caps[steps[place]]))
@@ -561,7 +185,7 @@ add_band_strips (BsCutOracle *self, BsCutPattern *pattern, const BsCutSheet *she
       {
         guint type = (guint)steps[place];
         bs_cut_pattern_add_strip (pattern, type, place);
-        place += second_size (self, class, type);
+        place += bs_cut_second_size (self, class, type);
       }
 }
 
@@ -571,16 +195,16 @@ static gboolean
 add_next_slice (BsCutOracle *self, BsCutPattern *pattern, gint32 *place, gint32 *left)
 {
   const BsCutSheet *sheet = &self->model->sheets[pattern->sheet];
-  const ClassTable *levels = &self->classes[self->model->groups[sheet->group].class];
+  const BsCutClassTable *levels = &self->classes[self->model->groups[sheet->group].class];
   gint32 first;
   guint64 spots;
 
   if (bs_cut_model_is_clear (self->model, sheet))
     {
-      const GroupTable *table = ready_group (self, sheet);
+      const BsCutGroupTable *table = bs_cut_tables_ready (self, sheet);
       guint level;
 
-      while (*left > 0 && table->choice[*left] == STEP_ON)
+      while (*left > 0 && table->choice[*left] == BS_CUT_STEP_ON)
         (*left)--;
       if (*left == 0)
         return FALSE;
@@ -592,12 +216,12 @@ add_next_slice (BsCutOracle *self, BsCutPattern *pattern, gint32 *place, gint32 
       return TRUE;
     }
 
-  fill_spotted (self, pattern->sheet);
-  while (*place < sheet->room[0] && self->step[*place] == STEP_ON)
+  bs_cut_spots_fill (self, pattern->sheet);
+  while (*place < sheet->room[0] && self->step[*place] == BS_CUT_STEP_ON)
     (*place)++;
   if (*place >= sheet->room[0])
     return FALSE;
-  if (self->step[*place] == STEP_BLOCK)
+  if (self->step[*place] == BS_CUT_STEP_BLOCK)
     {
       const BsCutBlock *block = bs_cut_model_next_block (sheet, *place);
       first = block->to - *place;
@@ -607,7 +231,7 @@ add_next_slice (BsCutOracle *self, BsCutPattern *pattern, gint32 *place, gint32 
   bs_cut_model_find_spots (self->model, sheet, *place, *place + first, &spots);
   bs_cut_pattern_add_slice (pattern, *place, *place + first);
   if (spots != 0)
-    add_band_strips (self, pattern, sheet, (Band){ spots, first });
+    add_band_strips (self, pattern, sheet, (BsCutBand){ spots, first });
   else
     add_level_strips (self, pattern, sheet, (guint)self->step[*place]);
   *place = MIN (*place + first, sheet->room[0]);
@@ -618,8 +242,8 @@ static void
 add_row (BsCutOracle *self, BsCutPattern *pattern)
 {
   const BsCutSheet *sheet = &self->model->sheets[pattern->sheet];
-  const BsCutClass *class = class_of (self, sheet);
-  const GroupTable *table = ready_group (self, sheet);
+  const BsCutClass *class = bs_cut_oracle_class (self, sheet);
+  const BsCutGroupTable *table = bs_cut_tables_ready (self, sheet);
   gint32 place = 0;
 
   bs_cut_pattern_add_slice (pattern, 0, sheet->room[0]);
@@ -632,7 +256,7 @@ add_row (BsCutOracle *self, BsCutPattern *pattern)
     for (int i = 0; i < table->row_count[t]; i++)
       {
         bs_cut_pattern_add_strip (pattern, t, place);
-        place += second_size (self, class, t);
+        place += bs_cut_second_size (self, class, t);
       }
 }
 
@@ -657,7 +281,7 @@ pattern_with_last (BsCutOracle *self, guint index, guint row)
 {
   const BsCutSheet *sheet = &self->model->sheets[index];
   guint type = self->classes[self->model->groups[sheet->group].class].row_type[row];
-  gint32 size = second_size (self, class_of (self, sheet), type);
+  gint32 size = bs_cut_second_size (self, bs_cut_oracle_class (self, sheet), type);
   BsCutPattern *pattern = bs_cut_pattern_new (self->model, index);
 
   bs_cut_pattern_add_slice (pattern, 0, sheet->room[0]);
@@ -671,7 +295,7 @@ GPtrArray *
 bs_cut_oracle_row_patterns (BsCutOracle *self, guint index, guint most)
 {
   const BsCutSheet *sheet = &self->model->sheets[index];
-  const GroupTable *table = ready_group (self, sheet);
+  const BsCutGroupTable *table = bs_cut_tables_ready (self, sheet);
   guint n_rows = self->classes[self->model->groups[sheet->group].class].n_rows;
   GPtrArray *found = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_cut_pattern_unref);
 
