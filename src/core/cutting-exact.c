@@ -148,7 +148,7 @@ pack (const guint8 *counts, guint n, guint64 *words)
 static gboolean
 covers (const Search *self, guint index, const guint64 *open)
 {
-  const guint64 *words = &self->words[index * self->n_words];
+  const guint64 *words = &self->words[(gsize)index * self->n_words];
 
   for (guint w = 0; w < self->n_words; w++)
     if ((((words[w] | HIGH_BITS) - open[w]) & HIGH_BITS) != HIGH_BITS)
@@ -334,7 +334,7 @@ run (Search *self, const int *demand, BsCutSolution **best)
   self->n_words = (self->n + 7) / 8;
   self->words = g_new0 (guint64, (gsize)self->n_words * self->options->options->len + 1);
   self->cheapest = G_MAXINT64;
-  self->facts = g_new (Fact, self->options->options->len + 1);
+  self->facts = g_new0 (Fact, self->options->options->len + 1);
   for (guint k = 0; k < self->options->options->len; k++)
     {
       const BsCutOption *option = &g_array_index (self->options->options, BsCutOption, k);

@@ -11,8 +11,8 @@ G_BEGIN_DECLS
 typedef struct
 {
   gint32 size;
-  gint64 value;
   int limit; /* how many of it at most */
+  gint64 value;
 } BsKnapsackItem;
 
 /* By depth-first search in order of value for size, which is fast where few things fit in the room.

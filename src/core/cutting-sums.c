@@ -31,7 +31,7 @@ bs_cut_sums_init (BsCutSums *self, const BsCutModel *model, gint64 most)
       return;
     }
   n = most / self->unit;
-  self->next = g_new (gint32, n + 1);
+  self->next = g_new0 (gint32, n + 1);
   for (gint64 k = 0; k <= n; k++)
     self->next[k] = k == 0 ? 0 : -1;
   for (guint i = 0; i < model->n_stock; i++)

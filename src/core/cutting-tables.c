@@ -19,7 +19,7 @@ bs_cut_tables_init_class (BsCutOracle *self, guint index)
   BsCutClassTable *table = &self->classes[index];
   guint n = self->model->n_types;
 
-  table->order = g_new (guint, n + 1);
+  table->order = g_new0 (guint, n + 1);
   table->first = g_new (gint32, n + 1);
   table->rows_end = g_new0 (guint, n + 1);
   table->row_type = g_new (guint, n + 1);
@@ -94,7 +94,7 @@ bs_cut_tables_fill_class (BsCutOracle *self, guint index)
     {
       guint type = table->order[i];
       BsKnapsackItem item
-          = { bs_cut_second_size (self, class, type), self->values[type], self->limits[type] };
+          = { bs_cut_second_size (self, class, type), self->limits[type], self->values[type] };
 
       while (bs_cut_first_size (self, class, type) > table->first[level])
         {
@@ -126,8 +126,8 @@ search_row (BsCutOracle *self, guint index)
   gboolean is_best;
 
   for (guint t = 0; t < self->model->n_types; t++)
-    items[t] = (BsKnapsackItem){ bs_cut_second_size (self, class, t), self->values[t],
-                                 class->fits[t] ? self->limits[t] : 0 };
+    items[t] = (BsKnapsackItem){ bs_cut_second_size (self, class, t),
+                                 class->fits[t] ? self->limits[t] : 0, self->values[t] };
   table->slice[0] = bs_knapsack_search (
       items, self->model->n_types, group->second, self->floors[index],
       self->is_quick ? QUICK_NODES : SEARCH_NODES, table->row_count, &is_best);

@@ -42,12 +42,12 @@ typedef struct
 typedef struct
 {
   double length, width, thickness;
-  gint64 price_minor;         /* of one board; 0: already paid */
-  int supply;                 /* how many there are, or BS_CUT_UNLIMITED */
-  int wood;                   /* serves parts of the same number */
-  int looks;                  /* the better looking, the greater */
-  const BsCutDefect *defects; /* borrowed */
+  gint64 price_minor; /* of one board; 0: already paid */
+  int supply;         /* how many there are, or BS_CUT_UNLIMITED */
+  int wood;           /* serves parts of the same number */
+  int looks;          /* the better looking, the greater */
   guint n_defects;
+  const BsCutDefect *defects; /* borrowed */
 } BsCutStock;
 
 /* Parts that are alike. Sizes are wanted sizes; BsCutting adds its allowances to length and width,

@@ -21,32 +21,43 @@ def read(path):
     return numbers[1], sorted(zip(numbers[2::2], numbers[3::2]), reverse=True)
 
 
-def build(capacity, sizes):
-    """Arcs of decreasing sizes along each path, which leaves no two orders of the same pieces."""
-    reached, arcs = {0}, []
+def list_arcs(capacity, sizes):
+    """(from, to, kind or None when idle). Decreasing sizes along each path leave no two orders of the same
+    pieces."""
+    reached, arcs = {0}, set()
     for kind, (size, demand) in enumerate(sizes):
         for start in sorted(reached):
             for copy in range(demand):
                 place = start + copy * size
                 if place + size > capacity:
                     break
-                arcs.append((place, place + size, kind))
+                arcs.add((place, place + size, kind))
                 reached.add(place + size)
-    arcs = sorted(set(arcs))
     places = sorted(reached | {capacity})
-    arcs += [(a, b, None) for a, b in zip(places, places[1:]) if a > 0]
+    idle = [(a, b, None) for a, b in zip(places, places[1:]) if a > 0]
+    return places, sorted(arcs) + idle
+
+
+def wrap(name, terms, right):
+    """A row of the LP format; CBC does not read very long lines."""
+    return f' {name}: ' + '\n  '.join(' '.join(terms[i:i + 10]) for i in range(0, len(terms), 10)) + right
+
+
+def build(capacity, sizes):
+    """The programme in the LP format: a row for each place and for each size, a column for each arc."""
+    places, arcs = list_arcs(capacity, sizes)
     balance = {place: [] for place in places}
     holds = [[] for _ in sizes]
+    balance[0].append('+ z')
+    balance[capacity].append('- z')
     for number, (start, end, kind) in enumerate(arcs):
         balance[start].append(f'- x{number}')
         balance[end].append(f'+ x{number}')
         if kind is not None:
             holds[kind].append(f'+ x{number}')
     lines = ['Minimize', ' boards: z', 'Subject To']
-    for place, terms in balance.items():
-        end = '+ z' if place == 0 else '- z' if place == capacity else ''
-        lines.append(f' n{place}: {" ".join(terms)} {end} = 0')
-    lines += [f' d{kind}: {" ".join(terms)} >= {sizes[kind][1]}' for kind, terms in enumerate(holds)]
+    lines += [wrap(f'n{place}', terms, ' = 0') for place, terms in balance.items()]
+    lines += [wrap(f'd{kind}', terms, f' >= {sizes[kind][1]}') for kind, terms in enumerate(holds)]
     lines += ['General', ' z', *(f' x{number}' for number in range(len(arcs))), 'End', '']
     return '\n'.join(lines)
 

@@ -183,7 +183,7 @@ cutting_row_read (const char *folder, const char *name)
 
   self->cutting.kerf = 0.0;
   self->stock[0]
-      = (BsCutStock){ number[1] * unit, 100.0, 50.0, 1, BS_CUT_UNLIMITED, 0, 0, NULL, 0 };
+      = (BsCutStock){ number[1] * unit, 100.0, 50.0, 1, BS_CUT_UNLIMITED, 0, 0, 0, NULL };
   for (guint i = 0; i < n; i++)
     self->parts[i] = (BsCutPart){
       number[2 + 2 * i] * unit, 100.0, 50.0, (int)number[3 + 2 * i], 0, 2, 2, FALSE
@@ -201,7 +201,7 @@ cutting_sheet_read (const char *folder, const char *name)
 
   self->cutting.kerf = 0.0;
   self->cutting.order = BS_CUT_CROSSCUT_FIRST;
-  self->stock[0] = (BsCutStock){ number[0], number[1], 50.0, 1, BS_CUT_UNLIMITED, 0, 0, NULL, 0 };
+  self->stock[0] = (BsCutStock){ number[0], number[1], 50.0, 1, BS_CUT_UNLIMITED, 0, 0, 0, NULL };
   for (guint i = 0; i < n; i++)
     self->parts[i] = (BsCutPart){
       number[3 + 3 * i], number[4 + 3 * i], 50.0, (int)number[5 + 3 * i], 0, 2, 2, FALSE
@@ -261,7 +261,7 @@ cutting_draw (guint64 seed, guint n_types, guint n_parts, guint n_stock, gboolea
                           ? 1 + (int)bs_random_below (&random, 4)
                           : BS_CUT_UNLIMITED;
       if (has_defects && i % 3 == 1)
-        draw_defects (&random, stock, &self->defects[4 * i]);
+        draw_defects (&random, stock, &self->defects[(gsize)4 * i]);
     }
   for (guint i = 0; i < n_types; i++)
     self->parts[i] = (BsCutPart){ draw (&random, 300.0, 10.0, 151),
@@ -290,8 +290,9 @@ cutting_draw_purchase (guint64 seed)
   self->cutting.allow_width = 5.0;
   for (guint i = 0; i < 12; i++)
     {
-      double length = lengths[i % 3], width = widths[i / 3];
-      double price_of_m2 = 45.0 + 2.0 * (i % 3) + 3.0 * (i / 3) + draw (&random, 0.0, 0.5, 8);
+      guint k = i % 3, j = i / 3;
+      double length = lengths[k], width = widths[j];
+      double price_of_m2 = 45.0 + 2.0 * k + 3.0 * j + draw (&random, 0.0, 0.5, 8);
 
       self->stock[i] = (BsCutStock){ length,
                                      width,
@@ -300,8 +301,8 @@ cutting_draw_purchase (guint64 seed)
                                      BS_CUT_UNLIMITED,
                                      0,
                                      0,
-                                     NULL,
-                                     0 };
+                                     0,
+                                     NULL };
     }
   for (guint i = 0; i < 8; i++)
     self->parts[i] = (BsCutPart){

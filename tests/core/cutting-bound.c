@@ -4,9 +4,10 @@
 
 #include "checks/cutting-file.h"
 
-/* Bound of the linear programme in hundredths, rounded up. The values are of a two-level arc flow model
- * solved by HiGHS: 14.5, 68.41875, 54.3375, 40.310526, 45.416667. Its slices may hold more of a part than
- * is wanted, ours may not, so ours is at least as good; above the optimum it cannot be. */
+/* Bound of the linear programme in hundredths, rounded up. The values are of a two-level arc flow
+ * model solved by HiGHS: 14.5, 68.41875, 54.3375, 40.310526, 45.416667. Its slices may hold more of
+ * a part than is wanted, ours may not, so ours is at least as good; above the optimum it cannot be.
+ */
 static const struct
 {
   const char *name;
@@ -51,7 +52,7 @@ test_value (gconstpointer data)
 {
   guint i = GPOINTER_TO_UINT (data);
   g_autoptr (CuttingFile) file = cutting_file_read (rows[i].name);
-  Programme programme;
+  Programme programme = { 0 };
 
   programme_init (&programme, file);
   g_assert_cmpint (bs_cut_master_get_bound (programme.master), >=, rows[i].bound);
@@ -67,7 +68,7 @@ test_duals_prove_it (gconstpointer data)
   guint i = GPOINTER_TO_UINT (data);
   g_autoptr (CuttingFile) file = cutting_file_read (rows[i].name);
   const BsCutDuals *duals;
-  Programme programme;
+  Programme programme = { 0 };
   gint64 total = 0;
 
   programme_init (&programme, file);

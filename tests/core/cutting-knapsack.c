@@ -25,7 +25,7 @@ draw_items (BsRandom *random, BsKnapsackItem *items)
 
   for (guint i = 0; i < n; i++)
     items[i] = (BsKnapsackItem){ 1 + (gint32)bs_random_below (random, 30),
-                                 bs_random_below (random, 100), (int)bs_random_below (random, 4) };
+                                 (int)bs_random_below (random, 4), bs_random_below (random, 100) };
   return n;
 }
 
@@ -93,7 +93,7 @@ test_table (void)
 static void
 test_floor (void)
 {
-  BsKnapsackItem item = { 4, 5, 3 };
+  BsKnapsackItem item = { 4, 3, 5 };
   int count;
   gboolean is_best;
 
@@ -112,7 +112,7 @@ test_limit_of_nodes_is_told (void)
   gboolean is_best;
 
   for (int i = 0; i < 30; i++)
-    items[i] = (BsKnapsackItem){ 101 + i, 101 + i, 1 };
+    items[i] = (BsKnapsackItem){ 101 + i, 1, 101 + i };
   bs_knapsack_search (items, 30, 1500, 0, 10, counts, &is_best);
   g_assert_false (is_best);
 }

@@ -60,7 +60,7 @@ small_init (Small *self)
   *self = (Small){ 0 };
   for (guint i = 0; i < 2; i++)
     {
-      self->stock[i] = (BsCutStock){ 2000.0, 200.0, 50.0, 1000, BS_CUT_UNLIMITED, 0, 0, NULL, 0 };
+      self->stock[i] = (BsCutStock){ 2000.0, 200.0, 50.0, 1000, BS_CUT_UNLIMITED, 0, 0, 0, NULL };
       self->parts[i] = (BsCutPart){ 900.0, 60.0, 50.0, 2, 0, 2, 2, FALSE };
     }
   self->cutting = bs_cutting_default ();
@@ -176,7 +176,7 @@ test_defect_is_avoided_or_hidden (void)
 
       small_init (&small);
       g_test_message ("%s", rows[i].what);
-      small.stock[0] = (BsCutStock){ 1000.0, 100.0, 50.0, 1000, 1, 0, 0, &small.defect, 1 };
+      small.stock[0] = (BsCutStock){ 1000.0, 100.0, 50.0, 1000, 1, 0, 0, 1, &small.defect };
       small.defect = (BsCutDefect){ 450.0, 500.0, 30.0, 60.0, rows[i].faces };
       small.parts[0]
           = (BsCutPart){ 900.0, 90.0, 50.0, 1, 0, rows[i].clear_faces, rows[i].clear_edges, FALSE };
@@ -195,7 +195,7 @@ test_best_looking_for_show (void)
   small_init (&small);
   for (guint i = 0; i < 2; i++)
     {
-      small.stock[i] = (BsCutStock){ 1000.0, 130.0, 50.0, 1000, 1, 0, (int)i, NULL, 0 };
+      small.stock[i] = (BsCutStock){ 1000.0, 130.0, 50.0, 1000, 1, 0, (int)i, 0, NULL };
       small.parts[i].is_on_show = i == 1;
     }
   small.cutting.n_stock = 2;
@@ -220,7 +220,7 @@ test_wood_and_thickness (void)
   small_init (&small);
   small.cutting.n_stock = 2;
   small.cutting.n_parts = 2;
-  small.stock[1] = (BsCutStock){ 2000.0, 200.0, 80.0, 9000, BS_CUT_UNLIMITED, 7, 0, NULL, 0 };
+  small.stock[1] = (BsCutStock){ 2000.0, 200.0, 80.0, 9000, BS_CUT_UNLIMITED, 7, 0, 0, NULL };
   small.parts[1].thickness = 60.0;
   small.parts[1].wood = 7;
   plan = solve (&small.cutting);

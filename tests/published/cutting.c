@@ -93,7 +93,7 @@ read_sheet (const char *folder, const char *name, gint64 *values)
   self->cutting = (BsCutting){
     .order = BS_CUT_EITHER, .stock = self->stock, .n_stock = 1, .parts = self->parts, .n_parts = n
   };
-  self->stock[0] = (BsCutStock){ number[1], number[2], 50.0, 1, BS_CUT_UNLIMITED, 0, 0, NULL, 0 };
+  self->stock[0] = (BsCutStock){ number[1], number[2], 50.0, 1, BS_CUT_UNLIMITED, 0, 0, 0, NULL };
   for (guint i = 0; i < n; i++)
     {
       self->parts[i]
@@ -108,7 +108,7 @@ test_sheet (gconstpointer data)
 {
   const Sheet *sheet = data;
   const char *folder = cutting_find_benchmarks ();
-  gint64 values[200], of_type[200];
+  gint64 values[200] = { 0 }, of_type[200] = { 0 };
   int limits[200];
   g_autoptr (CuttingFile) file = NULL;
   g_autoptr (BsCutModel) model = NULL;

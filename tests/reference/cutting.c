@@ -41,7 +41,7 @@ main (void)
       cutting.parts = parts;
       cutting.n_parts = (guint)head[5];
       for (guint i = 0; i < cutting.n_stock && read_numbers (row, 4); i++)
-        stock[i] = (BsCutStock){ row[0], row[1], 50.0, row[2], row[3], 0, 0, NULL, 0 };
+        stock[i] = (BsCutStock){ row[0], row[1], 50.0, row[2], row[3], 0, 0, 0, NULL };
       for (guint i = 0; i < cutting.n_parts && read_numbers (row, 3); i++)
         parts[i] = (BsCutPart){ row[0], row[1], 50.0, row[2], 0, 2, 2, FALSE };
       plan = bs_cutting_solve (&cutting, NULL, &error);
