@@ -174,7 +174,7 @@ def check(order, answer, solve):
 
 
 def main():
-    tool, count = sys.argv[1], int(sys.argv[2]) if len(sys.argv) > 2 else 80
+    tool, count = sys.argv[1], int(sys.argv[2]) if len(sys.argv) > 2 else 60
     rng = random.Random(11)
     orders = [draw_order(rng) for _ in range(count)]
     answers = ask(tool, orders)
