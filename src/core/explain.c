@@ -50,8 +50,9 @@ explain_thickness (BsResults *self)
   if (isnan (thickness))
     {
       bs_working_init (why, N_ ("Thickness after flattening"),
-                       N_ ("There are no laminations in the slab yet."), "", BS_QUANTITY_LENGTH,
-                       N_ ("Nothing to go by."));
+                       self->stack->n == 0 ? N_ ("There are no laminations in the slab yet.")
+                                           : N_ ("A lamination in the slab has no size yet."),
+                       "t = h − v − 2 a", BS_QUANTITY_LENGTH, N_ ("Nothing to go by."));
       return;
     }
   bs_working_init (

@@ -44,15 +44,18 @@ update_after (BsOrderRow *self, guint to)
 void
 bs_order_row_set (BsOrderRow *self, const guint *order)
 {
-  g_autofree gboolean *is_used = g_new0 (gboolean, self->table->n_candidates);
-
   memcpy (self->order, order, self->n * sizeof *order);
+  for (guint i = 0; i < self->table->n_candidates; i++)
+    self->place_of[i] = -1;
   for (guint k = 0; k < self->n; k++)
-    is_used[order[k]] = TRUE;
+    self->place_of[order[k]] = (int)k;
   self->n_idle = 0;
   for (guint i = 0; i < self->table->n_candidates; i++)
-    if (!is_used[i])
-      self->idle[self->n_idle++] = i;
+    if (self->place_of[i] < 0)
+      {
+        self->place_of[i] = -1 - (int)self->n_idle;
+        self->idle[self->n_idle++] = i;
+      }
   update_until (self, 0);
   update_after (self, self->n - 1);
   self->cost = bs_order_four_least (self->until[self->n - 1] + self->after[self->n - 1]);
@@ -67,6 +70,7 @@ bs_order_row_new (const BsOrderTable *table, const guint *order)
   self->n = table->n_places;
   self->order = g_new (guint, self->n);
   self->idle = g_new (guint, table->n_candidates);
+  self->place_of = g_new (int, table->n_candidates);
   self->until = g_new (BsOrderFour, self->n);
   self->after = g_new (BsOrderFour, self->n);
   self->proposal = g_new (guint, self->n);
@@ -80,6 +84,7 @@ bs_order_row_free (BsOrderRow *self)
 {
   g_free (self->order);
   g_free (self->idle);
+  g_free (self->place_of);
   g_free (self->until);
   g_free (self->after);
   g_free (self->proposal);
@@ -197,9 +202,16 @@ void
 bs_order_row_take (BsOrderRow *self, gint32 cost)
 {
   if (self->exchange >= 0)
-    self->idle[self->exchange] = self->order[self->from];
-  memcpy (&self->order[self->from], &self->proposal[self->from],
-          (self->to - self->from + 1) * sizeof *self->order);
+    {
+      guint leaving = self->order[self->from];
+      self->idle[self->exchange] = leaving;
+      self->place_of[leaving] = -1 - self->exchange;
+    }
+  for (guint k = self->from; k <= self->to; k++)
+    {
+      self->order[k] = self->proposal[k];
+      self->place_of[self->order[k]] = (int)k;
+    }
   self->cost = cost;
   update_until (self, self->from);
   update_after (self, self->to);

@@ -15,6 +15,7 @@ typedef struct
   guint *order;       /* [n] */
   guint *idle;        /* [n_idle] candidates that are not in the row */
   guint n_idle;
+  int *place_of;      /* [candidate] its place in the row; of an idle one -1 - its position in idle */
   gint32 cost;
   BsOrderFour *until; /* [place] least cost of all up to this place, by its orientation */
   BsOrderFour *after; /* [place] least cost of all behind this place, by its orientation */

@@ -27,8 +27,8 @@ turn_run_out (BsPlaced *self)
       = sign * (is_upright ? lamination->run_out_underside : lamination->run_out_top);
 }
 
-static BsPlaced
-place_lamination (const BsPlan *plan, const BsPlacement *placement, double y)
+BsPlaced
+bs_placed_new (const BsPlan *plan, const BsPlacement *placement, double y)
 {
   const BsLamination *lamination = bs_plan_find_lamination (plan, placement->lamination);
   g_assert (lamination != NULL);
@@ -73,7 +73,7 @@ bs_stack_new (const BsPlan *plan)
   for (guint i = 0; i < self->n; i++)
     {
       BsPlaced placed
-          = place_lamination (plan, &g_array_index (plan->order, BsPlacement, i), self->width);
+          = bs_placed_new (plan, &g_array_index (plan->order, BsPlacement, i), self->width);
       self->placed[i] = placed;
       self->length = fmax (self->length, placed.x + placed.length);
       self->width += placed.thickness;

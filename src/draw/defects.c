@@ -70,11 +70,13 @@ static void
 draw_wane (cairo_t *cr, const Place *place)
 {
   double step = 4.5 * place->hairline;
+  int n = (int)CLAMP (ceil (place->height / step), 1.0, 1000.0);
 
   cairo_rectangle (cr, place->x, place->y, place->width, place->height);
   fill (cr, place, 0.12);
-  for (double at = place->y; at < place->y + place->height; at += step)
+  for (int i = 0; i < n; i++)
     {
+      double at = place->y + i * step;
       double rise = MIN (0.5 * place->width, place->y + place->height - at);
 
       cairo_move_to (cr, place->x, at);
@@ -119,7 +121,7 @@ draw_sapwood (cairo_t *cr, const Place *place)
   double dashes[] = { 5.0 * place->hairline, 3.0 * place->hairline };
 
   cairo_rectangle (cr, place->x, place->y, place->width, place->height);
-  cairo_set_source_rgba (cr, 1.0, 1.0, 0.92, 0.38 * place->alpha);
+  cairo_set_source_rgba (cr, 1.0, 1.0, 1.0, 0.34 * place->alpha);
   cairo_fill (cr);
   cairo_save (cr);
   cairo_set_dash (cr, dashes, 2, 0.0);

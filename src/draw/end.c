@@ -32,8 +32,8 @@ draw_rings (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, double wi
   cairo_restore (cr);
 }
 
-/* The signs stand in a column: top edge, finding, label; what finds no room is left out from the
- * last but the label. */
+/* The label in the middle, the sign of the top edge at that edge, the sign of a finding at the
+ * other. */
 static void
 draw_signs (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, const BsPalette *palette,
             BsMark marks, double width, double height)
@@ -53,9 +53,9 @@ draw_signs (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, const BsP
   if (marks & (BS_MARK_CAUTION | BS_MARK_STOP))
     {
       gboolean is_stop = (marks & BS_MARK_STOP) != 0;
-      double low = -edge - (is_up ? 0.0 : sign + 0.3 * finding);
+      double in = edge - 0.5 * sign + 0.6 * finding;
 
-      bs_mark_finding (cr, 0.5 * width, low - 0.2 * finding, finding,
+      bs_mark_finding (cr, 0.5 * width, is_up ? -in : in - height, finding,
                        is_stop ? BS_SEVERITY_STOP : BS_SEVERITY_CAUTION,
                        is_stop ? &palette->stop : &palette->caution, &palette->ground);
     }

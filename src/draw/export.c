@@ -75,17 +75,51 @@ write_pdf (const BsSheet *sheet, const BsPlan *plan, const Paper *paper, GByteAr
   return finish (cr, surface);
 }
 
+static gboolean
+append_number (const GMatchInfo *match, GString *text, gpointer data)
+{
+  GPtrArray *seen = data;
+  g_autofree char *number = g_match_info_fetch (match, 1);
+  guint index;
+
+  if (!g_ptr_array_find_with_equal_func (seen, number, g_str_equal, &index))
+    {
+      index = seen->len;
+      g_ptr_array_add (seen, g_steal_pointer (&number));
+    }
+  g_string_append_printf (text, "surface%u", index);
+  return FALSE;
+}
+
+/* cairo names the groups of an SVG by a count of all surfaces of the process: they are numbered
+ * anew, so that the same plan gives the same bytes. */
+static void
+renumber_surfaces (GByteArray *bytes)
+{
+  g_autoptr (GRegex) regex = g_regex_new ("surface([0-9]+)", G_REGEX_RAW, 0, NULL);
+  g_autoptr (GPtrArray) seen = g_ptr_array_new_with_free_func (g_free);
+  g_autofree char *text = g_regex_replace_eval (
+      regex, (const char *)bytes->data, (gssize)bytes->len, 0, 0, append_number, seen, NULL);
+
+  g_byte_array_set_size (bytes, 0);
+  g_byte_array_append (bytes, (const guint8 *)text, (guint)strlen (text));
+}
+
 static cairo_status_t
 write_svg (const BsSheet *sheet, const BsPlan *plan, const Paper *paper, GByteArray *bytes)
 {
   cairo_surface_t *surface
       = cairo_svg_surface_create_for_stream (append_bytes, bytes, paper->width, paper->height);
   cairo_t *cr = cairo_create (surface);
+  cairo_status_t status;
 
   cairo_set_source_rgb (cr, 1.0, 1.0, 1.0);
   cairo_paint (cr);
   draw_page (sheet, 0, cr);
-  return finish (cr, surface);
+  status = finish (cr, surface);
+  if (status == CAIRO_STATUS_SUCCESS)
+    renumber_surfaces (bytes);
+  return status;
 }
 
 static cairo_status_t

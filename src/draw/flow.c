@@ -17,6 +17,9 @@
 #define SIGN_ROOM 1.7
 #define CELL_GAP 0.5
 
+/* A table does not begin with its head and fewer than so many rows at the foot of a column. */
+#define KEPT_ROWS 3
+
 typedef struct
 {
   char *texts[BS_FLOW_MAX_CELLS];
@@ -44,7 +47,7 @@ struct _BsFlow
   cairo_t *cr;                         /* for measuring */
   GArray *rows;                        /* Row */
   BsFlowCell cells[BS_FLOW_MAX_CELLS]; /* of the table that is being added */
-  guint n_cells;
+  guint n_cells, n_rows;
   int head;
   double more_space;
   GArray *spots; /* Spot; made when first asked for */
@@ -205,7 +208,7 @@ append_cells (BsFlow *self, const char *const *texts, gboolean is_head)
     .size = is_head ? 0.9 * self->text_size : self->text_size,
     .space = ROW_SPACE * self->text_size,
     .is_ruled = is_head,
-    .stays_with_next = is_head,
+    .stays_with_next = self->n_rows < KEPT_ROWS,
     .head = self->head,
   };
 
@@ -215,6 +218,7 @@ append_cells (BsFlow *self, const char *const *texts, gboolean is_head)
       row.cells[i] = self->cells[i];
       row.cells[i].is_bold = row.cells[i].is_bold && !is_head;
     }
+  self->n_rows++;
   append (self, &row);
 }
 
@@ -226,6 +230,7 @@ bs_flow_begin_table (BsFlow *self, const BsFlowCell *cells, guint n_cells, const
   memcpy (self->cells, cells, n_cells * sizeof *cells);
   self->n_cells = n_cells;
   self->head = -1;
+  self->n_rows = 0;
   append_cells (self, head, TRUE);
   self->head = (int)self->rows->len - 1;
 }
@@ -321,7 +326,7 @@ draw_row (const BsFlow *self, const Row *row, cairo_t *cr)
   double indent = find_indent (self, row), room = self->column_width - indent;
 
   if (row->sign == BS_FLOW_SIGN_CAUTION || row->sign == BS_FLOW_SIGN_STOP)
-    bs_mark_finding (cr, 0.6 * self->text_size, 0.65 * self->text_size, 1.1 * self->text_size,
+    bs_mark_finding (cr, 0.66 * self->text_size, 0.65 * self->text_size, 1.1 * self->text_size,
                      row->sign == BS_FLOW_SIGN_STOP ? BS_SEVERITY_STOP : BS_SEVERITY_CAUTION,
                      &paper->ink, &paper->ground);
   bs_color_set (&paper->ink, cr);

@@ -7,9 +7,9 @@
 
 G_BEGIN_DECLS
 
-/* Headings, tables and paragraphs that run down columns, from page to page. Everything is measured when it
- * is added; nothing is cut off: what is too long wraps, and what is too high goes on in the next column.
- * Sizes in points; black on white. */
+/* Headings, tables and paragraphs that run down columns, from page to page. Everything is measured
+ * when it is added; nothing is cut off: what is too long wraps, and what is too high goes on in the
+ * next column. Sizes in points; black on white. */
 typedef struct _BsFlow BsFlow;
 
 /* A sign in front of a row; BLANK leaves the room for one. */

@@ -148,9 +148,12 @@ hatch_end (const BsGrain *self, cairo_t *cr, const BsGrainStyle *style)
   double w = self->thickness * style->per_mm_across;
   double h = self->height * style->per_mm_across;
   double step = 6.0 * style->hairline;
+  int n = (int)CLAMP (ceil ((w + h) / step), 0.0, 4000.0);
 
-  for (double at = -0.5 * (w + h); at < 0.5 * (w + h); at += step)
+  for (int i = 0; i < n; i++)
     {
+      double at = -0.5 * (w + h) + i * step;
+
       cairo_move_to (cr, at - 0.5 * h, 0.5 * h);
       cairo_line_to (cr, at + 0.5 * h, -0.5 * h);
     }
@@ -187,7 +190,7 @@ find_angles (const BsGrain *self, double *from, double *to)
 static void
 trace_end_ring (const BsGrain *self, cairo_t *cr, double r, double from, double to, double per_mm)
 {
-  int n_steps = (int)CLAMP ((to - from) * r * per_mm / 5.0, 6.0, 90.0);
+  int n_steps = (int)CLAMP ((to - from) * r * per_mm / 5.0, 4.0 * (to - from) + 4.0, 90.0);
 
   for (int i = 0; i <= n_steps; i++)
     {

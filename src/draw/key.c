@@ -35,7 +35,7 @@ static const char *const sign_words[N_SIGNS] = {
   [SIGN_HEART] = N_ ("heart on the side of the dot"),
   [SIGN_NO_PITH] = N_ ("growth rings not known"),
   [SIGN_FINISHED] = N_ ("faces when flat"),
-  [SIGN_TOUCH] = N_ ("lowest spot, with its distance from the left end"),
+  [SIGN_TOUCH] = N_ ("spot that decides the thickness, with its distance from the left end"),
   [SIGN_CLAMP_ABOVE] = N_ ("clamp above"),
   [SIGN_CLAMP_BELOW] = N_ ("clamp below"),
   [SIGN_CAUTION] = N_ ("take care: see the findings"),
@@ -133,7 +133,7 @@ add_entry (Pen *pen, const char *words, void (*draw) (cairo_t *, int, double), i
   if (pen->is_drawn)
     {
       cairo_save (pen->cr);
-      cairo_translate (pen->cr, pen->x, pen->y + 0.12 * pen->size);
+      cairo_translate (pen->cr, pen->x + 0.15 * pen->size, pen->y + 0.12 * pen->size);
       draw (pen->cr, which, pen->size);
       cairo_restore (pen->cr);
       bs_color_set (&bs_palette_paper ()->ink, pen->cr);

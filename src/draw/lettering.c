@@ -4,8 +4,9 @@
 
 #include <math.h>
 
-/* Advances that are not rounded to pixels, so that text is as wide on paper as where it was
- * measured. */
+/* Letters stand where they belong and not on the nearest pixel, so that text is as wide on paper as
+ * where it was measured; their edges are smoothed in greys, so that black text has no coloured
+ * rims. */
 static void
 unhint (PangoLayout *layout)
 {
@@ -13,8 +14,10 @@ unhint (PangoLayout *layout)
   cairo_font_options_t *options = cairo_font_options_create ();
 
   cairo_font_options_set_hint_metrics (options, CAIRO_HINT_METRICS_OFF);
+  cairo_font_options_set_antialias (options, CAIRO_ANTIALIAS_GRAY);
   pango_cairo_context_set_font_options (context, options);
   cairo_font_options_destroy (options);
+  pango_context_set_round_glyph_positions (context, FALSE);
   pango_layout_context_changed (layout);
 }
 

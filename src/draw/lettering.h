@@ -12,7 +12,7 @@ typedef struct
 {
   double size;
   gboolean is_bold;
-  double wrap;        /* width at which lines break, 0: never */
+  double wrap;          /* width at which lines break, 0: never */
   PangoAlignment align; /* of wrapped lines */
 } BsLettering;
 
@@ -20,15 +20,16 @@ typedef struct
 PangoLayout *bs_lettering_layout (cairo_t *cr, const char *text, const BsLettering *style);
 
 void bs_lettering_measure (cairo_t *cr, const char *text, const BsLettering *style, double *width,
-                      double *height);
+                           double *height);
 
-/* Draws in the current source with (x, y) at the given parts of the text's box: (0, 0) its top left,
- * (0.5, 0.5) its middle. */
+/* Draws in the current source with (x, y) at the given parts of the text's box: (0, 0) its top
+ * left, (0.5, 0.5) its middle. */
 void bs_lettering_draw (cairo_t *cr, const char *text, const BsLettering *style, double x, double y,
-                   double part_x, double part_y);
+                        double part_x, double part_y);
 
-/* The largest size, at most style's and at least `least`, at which text fits a width; 0 when none. */
+/* The largest size, at most style's and at least `least`, at which text fits a width; 0 when none.
+ */
 double bs_lettering_fit (cairo_t *cr, const char *text, const BsLettering *style, double width,
-                    double least);
+                         double least);
 
 G_END_DECLS

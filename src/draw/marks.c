@@ -102,6 +102,7 @@ bs_mark_run_out (cairo_t *cr, double x, double y, double length, double head, do
 }
 
 #define LEAST_PART 0.7
+#define PART_OVER 0.76     /* of the room, so that there is air above and below */
 #define LABEL_PADDING 0.18 /* of the size */
 
 void
@@ -113,8 +114,9 @@ bs_mark_label (cairo_t *cr, const char *label, const BsLettering *style, gboolea
   double along = is_standing ? height : 0.96 * width, over = is_standing ? width : height;
   double text_width, text_height, padding;
 
-  fitted.size = bs_lettering_fit (cr, label, style, along, LEAST_PART * style->size);
-  if (fitted.size <= 0.0 || fitted.size > over)
+  fitted.size = bs_lettering_fit (cr, label, style, along, 0.0);
+  fitted.size = MIN (fitted.size, PART_OVER * over);
+  if (fitted.size < LEAST_PART * style->size)
     return;
   bs_lettering_measure (cr, label, &fitted, &text_width, &text_height);
 

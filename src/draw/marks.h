@@ -10,8 +10,8 @@
 
 G_BEGIN_DECLS
 
-/* The small signs on laminations. Each is told apart by its shape alone; all but the arrow of the run-out
- * are drawn in a square of a size, with (x, y) its middle. */
+/* The small signs on laminations. Each is told apart by its shape alone; all but the arrow of the
+ * run-out are drawn in a square of a size, with (x, y) its middle. */
 
 /* A solid triangle that points to the edge that was on top when the lamination was marked. */
 void bs_mark_top_edge (cairo_t *cr, double x, double y, double size, gboolean is_up,
@@ -31,8 +31,9 @@ void bs_mark_finding (cairo_t *cr, double x, double y, double size, BsSeverity s
 void bs_mark_run_out (cairo_t *cr, double x, double y, double length, double head,
                       double line_width, const BsColor *color);
 
-/* A label in the middle of a box, on a patch of the wood's tint: as large as style allows and the box
- * takes, across the box or standing along it. Left out where less than seven tenths of the size fit. */
+/* A label in the middle of a box, on a patch of the wood's tint: as large as style allows and the
+ * box takes, across the box or standing along it. Left out where less than seven tenths of the size
+ * fit. */
 void bs_mark_label (cairo_t *cr, const char *label, const BsLettering *style, gboolean is_standing,
                     double x, double y, double width, double height, const BsColor *color,
                     const BsColor *patch);

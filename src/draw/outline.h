@@ -6,8 +6,8 @@
 
 G_BEGIN_DECLS
 
-/* The edge of a lamination: a fine line; a heavy one with notched corners when selected, a heavy broken
- * one while held. */
+/* The edge of a lamination: a fine line; a heavy one with notched corners when selected, a heavy
+ * broken one while held. */
 void bs_outline_draw (cairo_t *cr, double x, double y, double width, double height,
                       const BsScale *scale, const BsPalette *palette, BsMark marks);
 

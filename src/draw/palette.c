@@ -128,11 +128,14 @@ color_from_lch (double lightness, double chroma, double hue_deg)
   };
 }
 
-/* In the dark a bright board would glare: its lightness is kept in proportion. */
-#define LIGHTNESS_IN_THE_DARK 0.74
+/* In the dark a bright board would glare. Boards keep their order from dark to light, in a part of
+ * the range where white text stands out from all of them: L* 16 to 49. */
+#define DARK_FROM 16.0
+#define DARK_RANGE 0.33
+#define DARK_CHROMA 0.72
 
-static BsColor
-shade (const BsPalette *self, const BsWood *wood, double lightness, double by)
+static Tint
+tint_board (const BsPalette *self, const BsWood *wood, double lightness)
 {
   Tint tint = tint_of (wood);
 
@@ -145,32 +148,45 @@ shade (const BsPalette *self, const BsWood *wood, double lightness, double by)
       tint.chroma *= CLAMP ((100.0 - tint.lightness) / (100.0 - of_wood), 0.7, 1.2);
     }
   if (self == &dark)
-    tint.lightness *= LIGHTNESS_IN_THE_DARK;
-  return color_from_lch (MAX (tint.lightness + by, 4.0), tint.chroma, tint.hue_deg);
+    {
+      tint.lightness = DARK_FROM + DARK_RANGE * tint.lightness;
+      tint.chroma *= DARK_CHROMA;
+    }
+  return tint;
 }
 
 BsColor
 bs_palette_wood (const BsPalette *self, const BsWood *wood, double lightness)
 {
-  return self->wood_is_tinted ? shade (self, wood, lightness, 0.0) : self->ground;
+  Tint tint = tint_board (self, wood, lightness);
+
+  if (!self->wood_is_tinted)
+    return self->ground;
+  return color_from_lch (tint.lightness, tint.chroma, tint.hue_deg);
 }
+
+#define LATE_WOOD 0.45 /* of the lightness of the rest */
 
 BsColor
 bs_palette_grain (const BsPalette *self, const BsWood *wood, double lightness)
 {
-  return self->wood_is_tinted ? shade (self, wood, lightness, -34.0) : self->ink;
-}
-
-/* Text on wood: black on white paper, else whichever of near black and near white stands out. */
-BsColor
-bs_palette_on_wood (const BsPalette *self, const BsWood *wood, double lightness)
-{
-  BsColor tint;
+  Tint tint = tint_board (self, wood, lightness);
 
   if (!self->wood_is_tinted)
     return self->ink;
-  tint = bs_palette_wood (self, wood, lightness);
-  return 0.299 * tint.red + 0.587 * tint.green + 0.114 * tint.blue > 0.45 ? light.ink : dark.ink;
+  return color_from_lch (tint.lightness * LATE_WOOD, tint.chroma, tint.hue_deg);
+}
+
+/* Only full black and full white both reach a contrast of 4.5 : 1 with every tint, and they meet
+ * where the luminance is 0.179, which is L* 49.4: 1.05 / (Y + 0.05) = (Y + 0.05) / 0.05. */
+BsColor
+bs_palette_on_wood (const BsPalette *self, const BsWood *wood, double lightness)
+{
+  double level = tint_board (self, wood, lightness).lightness > 49.4 ? 0.0 : 1.0;
+
+  if (!self->wood_is_tinted)
+    return self->ink;
+  return (BsColor){ level, level, level, 1.0 };
 }
 
 void

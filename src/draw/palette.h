@@ -17,12 +17,12 @@ typedef struct
 /* Every colour that a picture uses; the one table is in palette.c. The wood alone has colour. */
 typedef struct
 {
-  BsColor ground;     /* behind everything */
-  BsColor ink;        /* text and outlines */
-  BsColor faint;      /* scales, dimension lines, what stands back */
-  BsColor edge;       /* of the wood */
-  BsColor accent;     /* what is selected or held */
-  BsColor caution;    /* findings; always with a mark or a word as well */
+  BsColor ground;  /* behind everything */
+  BsColor ink;     /* text and outlines */
+  BsColor faint;   /* scales, dimension lines, what stands back */
+  BsColor edge;    /* of the wood */
+  BsColor accent;  /* what is selected or held */
+  BsColor caution; /* findings; always with a mark or a word as well */
   BsColor stop;
   gboolean wood_is_tinted; /* FALSE on paper: black on white carries everything */
 } BsPalette;

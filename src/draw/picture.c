@@ -195,6 +195,9 @@ bs_draw_dimensions (cairo_t *cr, const BsResults *results, const BsScale *scale,
     }
 }
 
+/* The words for both sides stand beside that for the end only where all three find room. */
+#define ROOM_FOR_SIDES 13.0
+
 void
 bs_draw_surroundings (cairo_t *cr, const BsResults *results, const BsScale *scale,
                       const BsPalette *palette)
@@ -211,12 +214,15 @@ bs_draw_surroundings (cairo_t *cr, const BsResults *results, const BsScale *scal
   bs_color_set (&palette->faint, cr);
   bs_lettering_draw (cr, _ ("left end"), &style, 0.5 * (left + right), above, 0.5, 1.0);
   bs_lettering_draw (cr, _ ("right end"), &style, 0.5 * (left + right), below, 0.5, 0.0);
-  bs_lettering_draw (cr, _ ("front"), &style, left, above, 0.0, 1.0);
-  bs_lettering_draw (cr, _ ("back"), &style, right, above, 1.0, 1.0);
+  if (right - left > ROOM_FOR_SIDES * scale->text_size)
+    {
+      bs_lettering_draw (cr, _ ("front"), &style, left, above, 0.0, 1.0);
+      bs_lettering_draw (cr, _ ("back"), &style, right, above, 1.0, 1.0);
+    }
   if (scale->per_mm_along < 0.99 * scale->per_mm_across)
     {
       /* Translators: of a picture whose length is compressed; %.1f is how many times. */
-      g_autofree char *note = g_strdup_printf (_ ("Length drawn %.1f times shorter than width"),
+      g_autofree char *note = g_strdup_printf (_ ("Drawn %.1f times shorter along the grain"),
                                                scale->per_mm_across / scale->per_mm_along);
 
       bs_lettering_draw (cr, note, &style, 0.5 * (left + right), below + 1.2 * style.size, 0.5,

@@ -11,9 +11,9 @@
 G_BEGIN_DECLS
 
 /* The two pictures of the glue-up, in step: the end section (y to the right, z up) and under it the
- * show face (y to the right at the same scale, x downwards from the left end). The section is the slab's
- * left end as seen by looking at it from the right end, so that both pictures have the front at their
- * left. */
+ * show face (y to the right at the same scale, x downwards from the left end). The section is the
+ * slab's left end as seen by looking at it from the right end, so that both pictures have the front
+ * at their left. */
 
 typedef enum
 {
@@ -25,8 +25,8 @@ typedef enum
 } BsMark;
 
 /* One lamination with its front, bottom corner of the section (or front, left end of the face) at
- * the origin of cr: end grain, label, which edge is up; side grain, run-out arrow, defects. These are what
- * a canvas caches. */
+ * the origin of cr: end grain, label, which edge is up; side grain, run-out arrow, defects. These
+ * are what a canvas caches. */
 void bs_draw_end (cairo_t *cr, const BsPlaced *placed, const BsScale *scale,
                   const BsPalette *palette, BsMark marks);
 void bs_draw_face (cairo_t *cr, const BsPlaced *placed, const BsScale *scale,
@@ -35,10 +35,10 @@ void bs_draw_face (cairo_t *cr, const BsPlaced *placed, const BsScale *scale,
 /* What the findings say about the lamination at a place. */
 BsMark bs_marks_from_findings (const BsResults *results, int place);
 
-/* The whole pictures at the scale's left and top, each lamination in its place, marked by the findings:
- * the section with its finished faces and dimensions; the face with the tape, the clamps, the words for
- * the ends and sides, and how much shorter than true its length is drawn. bs_scale_fit () leaves the
- * room that they need. */
+/* The whole pictures at the scale's left and top, each lamination in its place, marked by the
+ * findings: the section with its finished faces and dimensions; the face with the tape, the clamps,
+ * the words for the ends and sides, and how much shorter than true its length is drawn.
+ * bs_scale_fit () leaves the room that they need. */
 void bs_draw_section_picture (cairo_t *cr, const BsResults *results, const BsScale *scale,
                               const BsPalette *palette);
 void bs_draw_face_picture (cairo_t *cr, const BsResults *results, const BsScale *scale,
@@ -46,7 +46,8 @@ void bs_draw_face_picture (cairo_t *cr, const BsResults *results, const BsScale 
 
 /* Parts of the whole pictures, for a canvas that draws its own laminations. */
 
-/* The finished slab's faces across the section as at its left end, and the spots that decide them. */
+/* The finished slab's faces across the section as at its left end, and the spots that decide them.
+ */
 void bs_draw_finished_faces (cairo_t *cr, const BsResults *results, const BsScale *scale,
                              const BsPalette *palette);
 
@@ -61,8 +62,8 @@ void bs_draw_surroundings (cairo_t *cr, const BsResults *results, const BsScale 
 /* Clamps lie above and below the slab in turn; the first, at the left end, above. */
 gboolean bs_clamp_is_above (guint clamp);
 
-/* A tape scale along x beside the face picture, in the plan's units, with the clamps of the hand rule
- * where they go. */
+/* A tape scale along x beside the face picture, in the plan's units, with the clamps of the hand
+ * rule where they go. */
 void bs_draw_tape (cairo_t *cr, const BsResults *results, const BsScale *scale,
                    const BsPalette *palette);
 

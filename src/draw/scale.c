@@ -73,7 +73,7 @@ divide (double room, double size)
 #define LETTER_WIDTH 0.72
 #define LEAST_LABEL 0.6
 #define PART_ACROSS 0.92
-#define PART_STANDING 0.78
+#define PART_STANDING 0.75
 
 void
 bs_scale_fit_labels (BsScale *self, const BsStack *stack, double size)

@@ -273,5 +273,5 @@ bs_sheet_front_is_small (const BsResults *results, double width, double height)
   if (!has_pictures (results->stack))
     return FALSE;
   scale = find_section_scale (results, width, bottom - top);
-  return scale.labels_stand || scale.label_size < BS_SHEET_LABEL;
+  return scale.labels_stand || scale.label_size < BS_SHEET_LABEL_LEAST;
 }

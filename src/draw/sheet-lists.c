@@ -27,14 +27,24 @@ name_heart_side (const BsStack *stack, int side)
   return side > 0 ? C_ ("heart side", "back") : C_ ("heart side", "front");
 }
 
+/* TRUE when some lamination does not begin at the left end. */
+static gboolean
+start_apart (const BsStack *stack)
+{
+  for (guint i = 0; i < stack->n; i++)
+    if (stack->placed[i].x > 0.0)
+      return TRUE;
+  return FALSE;
+}
+
 static void
 add_order (BsFlow *flow, const BsResults *results)
 {
   static const BsFlowCell cells[] = {
     { .from = 0.00, .width = 0.07, .is_right = TRUE },
-    { .from = 0.08, .width = 0.10, .is_bold = TRUE },
-    { .from = 0.18, .width = 0.43 },
-    { .from = 0.61, .width = 0.16 },
+    { .from = 0.08, .width = 0.11, .is_bold = TRUE },
+    { .from = 0.19, .width = 0.41 },
+    { .from = 0.60, .width = 0.17 },
     { .from = 0.77, .width = 0.11 },
     { .from = 0.88, .width = 0.12, .is_right = TRUE },
   };
@@ -45,9 +55,10 @@ add_order (BsFlow *flow, const BsResults *results)
                          _ ("Heart"),
                          _ ("Starts at") };
   const BsStack *stack = results->stack;
+  guint n_cells = start_apart (stack) ? G_N_ELEMENTS (cells) : G_N_ELEMENTS (cells) - 1;
 
   bs_flow_add_heading (flow, _ ("Order, from the front to the back"));
-  bs_flow_begin_table (flow, cells, G_N_ELEMENTS (cells), head);
+  bs_flow_begin_table (flow, cells, n_cells, head);
   for (guint i = 0; i < stack->n; i++)
     {
       const BsPlaced *placed = &stack->placed[i];

@@ -13,17 +13,18 @@ G_BEGIN_DECLS
 #define BS_SHEET_HAIRLINE (0.18 * 72.0 / 25.4)
 #define BS_SHEET_TEXT 10.0
 #define BS_SHEET_LABEL 14.0
+#define BS_SHEET_LABEL_LEAST 12.0 /* smaller ones are drawn once more, larger */
 
 /* The first page: the figures, both pictures, the key. */
 void bs_sheet_draw_front (cairo_t *cr, const BsResults *results, double width, double height);
 
-/* TRUE when the labels of the first page had to be smaller than BS_SHEET_LABEL. */
+/* TRUE when the labels of the first page had to be smaller than BS_SHEET_LABEL_LEAST. */
 gboolean bs_sheet_front_is_small (const BsResults *results, double width, double height);
 
 /* The section once more, in rows large enough for the labels. */
 guint bs_sheet_count_section_pages (const BsResults *results, double width, double height);
-void bs_sheet_draw_section_page (cairo_t *cr, const BsResults *results, double width,
-                                 double height, guint page);
+void bs_sheet_draw_section_page (cairo_t *cr, const BsResults *results, double width, double height,
+                                 guint page);
 
 /* Heart sides, a row under a section from one lamination to before another. */
 void bs_sheet_draw_hearts (cairo_t *cr, const BsResults *results, guint first, guint last,

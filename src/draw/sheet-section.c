@@ -97,7 +97,7 @@ count_pages (const BsStack *stack, const BsScale *scale, double width, double he
   return (rows + rows_a_page - 1) / rows_a_page;
 }
 
-/* The smallest scale at which every label has its full size, or the largest that fits the page;
+/* The smallest scale at which every label can be read from afar, or the largest that fits the page;
  * larger still where that takes no more pages. */
 static BsScale
 find_row_scale (const BsStack *stack, double width, double height)
@@ -111,7 +111,7 @@ find_row_scale (const BsStack *stack, double width, double height)
     {
       BsScale larger = make_scale (stack, times);
 
-      if (!scale.labels_stand && scale.label_size >= BS_SHEET_LABEL
+      if (!scale.labels_stand && scale.label_size >= BS_SHEET_LABEL_LEAST
           && count_pages (stack, &larger, width, height)
                  > count_pages (stack, &scale, width, height))
         break;

@@ -34,7 +34,8 @@ describe_found (const Checker *self)
     return g_strdup_printf (_ ("the character U+%04X"), first);
 
   const char *end = g_utf8_next_char (self->at);
-  while (end - self->at < 16 && (g_ascii_isalnum (*end) || *end == '.' || *end == '_'))
+  const gboolean is_mark = strchr ("[]{},:\"'", *self->at) != NULL;
+  while (!is_mark && end - self->at < 16 && (g_ascii_isalnum (*end) || *end == '.' || *end == '_'))
     end++;
   g_autofree char *token = g_strndup (self->at, (gsize)(end - self->at));
   return g_strdup_printf (_ ("“%s”"), token);

@@ -103,6 +103,8 @@ report_clamps (const BsClampRule *clamps)
   bs_json_set_number (object, "reach_needed_mm", clamps->reach_needed);
   bs_json_set_number (object, "caul_thickness_mm", clamps->caul_thickness);
   bs_json_set_number (object, "head_width_mm", clamps->head_width);
+  bs_json_set_number (object, "head_stress_MPa", clamps->head_stress_mpa);
+  bs_json_set_number (object, "head_strength_MPa", clamps->head_strength_mpa);
   json_object_set_array_member (object, "positions_mm", positions);
   return object;
 }

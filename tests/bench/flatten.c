@@ -3,14 +3,12 @@
 #include "core/flatten-map.h"
 #include "core/flatten-spread.h"
 #include "core/flatten.h"
+#include "bench/median.h"
 #include "slabs.h"
 
-#include <math.h>
-#include <stdlib.h>
+#define RUNS 21
 
 /* Medians of flattening one slab, of 2,000 drawn ones, and of the map of what comes off. */
-
-#define RUNS 21
 
 static BsPlan *
 warped_slab (guint n)
@@ -30,7 +28,7 @@ warped_slab (guint n)
 }
 
 static void
-flatten_thousand_times (const BsStack *stack)
+flatten_thousand_times (gpointer stack)
 {
   BsFlattenResult result;
 
@@ -39,38 +37,16 @@ flatten_thousand_times (const BsStack *stack)
 }
 
 static void
-draw_slabs (const BsStack *stack)
+draw_slabs (gpointer stack)
 {
   BsFlattenSpread spread = bs_flatten_spread_default ();
   bs_flatten_odds (stack, &spread);
 }
 
 static void
-map_slab (const BsStack *stack)
+map_slab (gpointer stack)
 {
   g_autoptr (BsFlattenMap) map = bs_flatten_map_new (stack, BS_FLATTEN_SHIMMED, 240, 120);
-}
-
-static int
-compare_times (const void *a, const void *b)
-{
-  gint64 x = *(const gint64 *)a, y = *(const gint64 *)b;
-  return (x > y) - (x < y);
-}
-
-static double
-find_median_ms (void (*work) (const BsStack *stack), const BsStack *stack)
-{
-  gint64 times[RUNS];
-
-  for (int i = 0; i < RUNS; i++)
-    {
-      gint64 start = g_get_monotonic_time ();
-      work (stack);
-      times[i] = g_get_monotonic_time () - start;
-    }
-  qsort (times, RUNS, sizeof *times, compare_times);
-  return (double)times[RUNS / 2] / 1000.0;
 }
 
 int
@@ -78,14 +54,14 @@ main (void)
 {
   static const guint sizes[] = { 12, 24, 60 };
 
-  g_print ("flattening, medians of %d runs, %u processors\n", RUNS, g_get_num_processors ());
+  g_print ("flattening, median of %d runs, %u processors\n", RUNS, g_get_num_processors ());
   for (gsize i = 0; i < G_N_ELEMENTS (sizes); i++)
     {
       g_autoptr (BsPlan) plan = warped_slab (sizes[i]);
       g_autoptr (BsStack) stack = bs_stack_new (plan);
       g_print ("%2u laminations: thickness %.4f ms, 2000 draws %.1f ms, map 240 x 120 %.2f ms\n",
-               sizes[i], find_median_ms (flatten_thousand_times, stack) / 1000.0,
-               find_median_ms (draw_slabs, stack), find_median_ms (map_slab, stack));
+               sizes[i], bench_median_ms (flatten_thousand_times, stack, RUNS) / 1000.0,
+               bench_median_ms (draw_slabs, stack, RUNS), bench_median_ms (map_slab, stack, RUNS));
     }
   return 0;
 }

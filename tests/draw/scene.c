@@ -69,7 +69,7 @@ new_lamination (int i, BsLayup layup)
     }
   else
     lamination->pith_y = lamination->pith_z = NAN;
-  add_defect (lamination, (BsDefectKind) (i % BS_N_DEFECT_KINDS),
+  add_defect (lamination, (BsDefectKind)(i % BS_N_DEFECT_KINDS),
               i % 2 ? BS_FACE_UNDERSIDE : BS_FACE_TOP, 400.0 + 170.0 * along,
               i % BS_N_DEFECT_KINDS == BS_DEFECT_HOLE ? 14.0 : 160.0, 6.0, 14.0);
   return lamination;
@@ -80,7 +80,7 @@ place (BsPlan *plan, const BsLamination *lamination, int i)
 {
   BsPlacement placement = {
     .lamination = g_ref_string_acquire (lamination->id),
-    .orientation = (BsOrientation) (i % BS_N_ORIENTATIONS),
+    .orientation = (BsOrientation)(i % BS_N_ORIENTATIONS),
     .start = 5.0 * (i % 3),
   };
 

@@ -6,11 +6,14 @@
 
 #include "plan/document.h"
 
+#include <locale.h>
+
 int
 main (int argc, char **argv)
 {
   g_autoptr (GError) error = NULL;
 
+  setlocale (LC_ALL, "");
   if (argc != 2)
     return 2;
   g_autoptr (BsPlan) plan = bs_document_load (argv[1], &error);

@@ -6,13 +6,16 @@
 The programme in (a, b, c, t) is written out over sampled spots of both faces; the worst spots of a
 dense grid, sharpened by golden section, are added until none sticks out by more than 1e-8 mm. Nothing
 is shared with the program but the definition of a warped lamination.
-Usage: flatten.py TOOL [SLABS]"""
+Usage: flatten.py TOOL FOLDER [SLABS]"""
 
 import subprocess
 import sys
+from functools import partial
 
 import numpy as np
 from scipy.optimize import linprog
+
+from tap import run
 
 EDGE, FLAT = 0, 1
 TOLERANCE = 2e-6  # mm: the program promises 1e-6
@@ -166,7 +169,7 @@ def solve(slab):
 
 
 def main():
-    tool, count = sys.argv[1], int(sys.argv[2]) if len(sys.argv) > 2 else 80
+    tool, count = sys.argv[1], int(sys.argv[3]) if len(sys.argv) > 3 else 80
     rng = np.random.default_rng(20)
     slabs = [random_slab(rng) for _ in range(count)]
     text = ""
@@ -178,16 +181,15 @@ def main():
     lines = subprocess.run([tool], input=text, capture_output=True, text=True,
                            check=True).stdout.split()
 
-    print(f"1..{count}")
-    for i, slab in enumerate(slabs):
+    assert len(lines) == count
+
+    def check(slab, got):
         wanted, rest = solve(slab)
-        got = float(lines[i])
-        good = abs(got - wanted) <= TOLERANCE
-        kind = ("on-edge", "on-flat")[slab["layup"]]
-        print(f"{'ok' if good else 'not ok'} {i + 1} /reference/flatten/{kind}/"
-              f"{len(slab['rows'])}-laminations-{i + 1}")
-        if not good:
-            print(f"# HiGHS {wanted:.9f} (rest {rest:.1e}), program {got:.9f}, {slab}")
+        assert abs(got - wanted) <= TOLERANCE, f"HiGHS {wanted} (rest {rest}), program {got}, {slab}"
+
+    run((f"/reference/flatten/{('on-edge', 'on-flat')[slab['layup']]}/"
+         f"{len(slab['rows'])}-laminations-{i + 1}", partial(check, slab, float(lines[i])))
+        for i, slab in enumerate(slabs))
 
 
 main()

@@ -1,0 +1,39 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/window-private.h"
+
+#include <glib/gi18n.h>
+
+#include "app/glue-up-page.h"
+#include "app/laminations-page.h"
+#include "app/shop-page.h"
+#include "app/slab-page.h"
+
+/* The places of the window, in the order of the job; one can go to any of them at any time. */
+static const struct
+{
+  const char *name;
+  const char *title;
+  GtkWidget *(*create) (BsSession *session);
+} places[] = {
+  { "slab", NC_ ("place", "Slab"), bs_slab_page_new },
+  { "shop", NC_ ("place", "Shop"), bs_shop_page_new },
+  { "laminations", NC_ ("place", "Laminations"), bs_laminations_page_new },
+  { "glue-up", NC_ ("place", "Glue-up"), bs_glue_up_page_new },
+};
+
+void
+bs_window_places_init (BsWindow *self)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (places); i++)
+    gtk_stack_add_titled (self->places, places[i].create (self->session), places[i].name,
+                          g_dpgettext2 (NULL, "place", places[i].title));
+  bs_window_go_to (self, "glue-up");
+}
+
+void
+bs_window_go_to (BsWindow *self, const char *place)
+{
+  gtk_stack_set_visible_child_name (self->places, place);
+  gtk_widget_grab_focus (gtk_stack_get_visible_child (self->places));
+}
