@@ -6,7 +6,7 @@
 One flow along the first axis for each kind of board says which slices are cut from it; one flow across
 each size of slice says what it holds, and carries as many units as slices of that size are cut. Nothing
 is shared with the program but the rules: kerfs between pieces, trims, two stages, sizes trimmed last.
-Usage: cutting.py TOOL [ORDERS]"""
+Usage: cutting.py TOOL"""
 
 import random
 import subprocess
@@ -17,6 +17,7 @@ from pathlib import Path
 import tap
 
 CROSSCUT, RIP, EITHER = 1, 2, 3
+ORDERS = 60
 SECONDS = 20  # for one order, of the other solver
 
 
@@ -174,9 +175,9 @@ def check(order, answer, solve):
 
 
 def main():
-    tool, count = sys.argv[1], int(sys.argv[2]) if len(sys.argv) > 2 else 60
+    tool = sys.argv[1]
     rng = random.Random(11)
-    orders = [draw_order(rng) for _ in range(count)]
+    orders = [draw_order(rng) for _ in range(ORDERS)]
     answers = ask(tool, orders)
     cases = []
     for number, (order, answer) in enumerate(zip(orders, answers), 1):
