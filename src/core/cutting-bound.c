@@ -480,3 +480,9 @@ bs_cut_master_get_use (const BsCutMaster *self, guint index)
 {
   return glp_get_col_prim (self->lp, (int)(self->model->n_types + 1 + index));
 }
+
+void
+bs_cut_master_leave_thread (void)
+{
+  glp_free_env ();
+}

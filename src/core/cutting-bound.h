@@ -48,6 +48,10 @@ guint bs_cut_master_get_n_patterns (const BsCutMaster *self);
 BsCutPattern *bs_cut_master_get_pattern (const BsCutMaster *self, guint index);
 double bs_cut_master_get_use (const BsCutMaster *self, guint index);
 
+/* Gives back what the solver keeps for the calling thread, once no master of this thread is left.
+ */
+void bs_cut_master_leave_thread (void);
+
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsCutMaster, bs_cut_master_free)
 
 G_END_DECLS

@@ -366,6 +366,7 @@ bs_cut_search (const BsCutModel *model, const BsCutEffort *effort, BsCutOutcome 
   run (&self);
   bs_cut_filler_free (self.filler);
   bs_cut_master_free (self.master);
+  bs_cut_master_leave_thread ();
   bs_cut_oracle_free (self.oracle);
   g_free (self.duals.values);
   g_free (self.duals.rents);

@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/buying.h"
 
+#include "checks/cut-plan.h"
+
 #include <string.h>
 
 static const BsYardLength lengths[] = { { 2438.4, BS_CUT_UNLIMITED }, { 3048.0, 4 } };
@@ -103,6 +105,36 @@ test_empty_yard (void)
   g_assert_cmpuint (yard->stock->len, ==, 0);
 }
 
+/* Laminations of 2,000 x 140 x 40 from 8/4 or 6/4: only 8/4 is thick enough when surfaced, and two
+ * boards of 6 in hold two. */
+static void
+test_order_from_a_yard (void)
+{
+  BsYardOffer offers[2] = { eight_quarters (), eight_quarters () };
+  BsCutPart part = { 2000.0, 140.0, 40.0, 2, 0, 2, 2, FALSE };
+  BsCutting cutting = bs_cutting_default ();
+  g_autoptr (BsYardStock) yard = NULL;
+  g_autoptr (BsCutPlan) plan = NULL;
+
+  offers[0].thickness = 38.1;
+  offers[0].usable_thickness = 33.3;
+  offers[0].price_minor = 500;
+  yard = bs_yard_stock_new (offers, 2, 25.4, NULL);
+  cutting.stock = (const BsCutStock *)yard->stock->data;
+  cutting.n_stock = yard->stock->len;
+  cutting.parts = &part;
+  cutting.n_parts = 1;
+  plan = bs_cutting_solve (&cutting, NULL, NULL);
+  cut_plan_assert_possible (&cutting, plan);
+  g_assert_cmpuint (plan->boards->len, ==, 2);
+  for (guint i = 0; i < 2; i++)
+    {
+      guint stock = g_array_index (plan->boards, BsCutBoard, i).stock;
+      g_assert_cmpuint (g_array_index (yard->offers, guint, stock), ==, 1);
+    }
+  g_assert_cmpint (plan->price_minor, ==, 20000);
+}
+
 static void
 test_refused (void)
 {
@@ -156,6 +188,7 @@ main (int argc, char **argv)
   g_test_add_func ("/buying/width-picked", test_width_picked);
   g_test_add_func ("/buying/one-width", test_one_width);
   g_test_add_func ("/buying/empty-yard", test_empty_yard);
+  g_test_add_func ("/buying/order-from-a-yard", test_order_from_a_yard);
   g_test_add_func ("/buying/refused", test_refused);
   g_test_add_func ("/buying/count-for-show", test_count_for_show);
   return g_test_run ();

@@ -227,6 +227,43 @@ test_wood_and_thickness (void)
   g_assert_cmpint (plan->price_minor, ==, 10000);
 }
 
+/* An offcut of the rack is already paid: it is used before a board is bought, though it is smaller.
+ */
+static void
+test_offcuts_of_the_rack_first (void)
+{
+  Small small;
+  g_autoptr (BsCutPlan) plan = NULL;
+
+  small_init (&small);
+  small.cutting.n_stock = 2;
+  small.stock[1] = (BsCutStock){ 950.0, 130.0, 50.0, 0, 1, 0, 0, 0, NULL };
+  plan = solve (&small.cutting);
+  g_assert_cmpuint (plan->boards->len, ==, 1);
+  g_assert_cmpuint (g_array_index (plan->boards, BsCutBoard, 0).stock, ==, 1);
+  g_assert_cmpint (plan->price_minor, ==, 0);
+  g_assert_cmpfloat_with_epsilon (bs_cut_plan_gap (plan), 0.0, 1e-12);
+}
+
+/* What is at hand is all paid: then the least waste decides which boards are cut. */
+static void
+test_all_paid_wastes_least (void)
+{
+  Small small;
+  g_autoptr (BsCutPlan) plan = NULL;
+
+  small_init (&small);
+  small.cutting.n_stock = 2;
+  small.stock[0].price_minor = 0;
+  small.stock[0].supply = 1;
+  small.stock[1] = (BsCutStock){ 950.0, 130.0, 50.0, 0, 1, 0, 0, 0, NULL };
+  small.cutting.min_offcut = 1500.0;
+  plan = solve (&small.cutting);
+  g_assert_cmpuint (plan->boards->len, ==, 1);
+  g_assert_cmpuint (g_array_index (plan->boards, BsCutBoard, 0).stock, ==, 1);
+  g_assert_true (plan->is_waste_least);
+}
+
 /* Four of 900 fit on two boards of 2000 x 65; there is one. */
 static void
 test_short_supply_is_told (void)
@@ -589,6 +626,8 @@ main (int argc, char **argv)
   g_test_add_func ("/cutting/defect-is-avoided-or-hidden", test_defect_is_avoided_or_hidden);
   g_test_add_func ("/cutting/best-looking-for-show", test_best_looking_for_show);
   g_test_add_func ("/cutting/wood-and-thickness", test_wood_and_thickness);
+  g_test_add_func ("/cutting/offcuts-of-the-rack-first", test_offcuts_of_the_rack_first);
+  g_test_add_func ("/cutting/all-paid-wastes-least", test_all_paid_wastes_least);
   g_test_add_func ("/cutting/short-supply-is-told", test_short_supply_is_told);
   g_test_add_func ("/cutting/offcut-is-kept-long", test_offcut_is_kept_long);
   g_test_add_func ("/cutting/pin-stays", test_pin_stays);

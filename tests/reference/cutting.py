@@ -17,7 +17,7 @@ from pathlib import Path
 import tap
 
 CROSSCUT, RIP, EITHER = 1, 2, 3
-ORDERS = 60
+ORDERS = 40
 SECONDS = 20  # for one order, of the other solver
 
 
