@@ -140,17 +140,17 @@ test_allows (void)
 {
   const struct
   {
+    double y;
     BsCutFaces faces;
     int clear_faces, clear_edges;
-    double y;
     gboolean is_allowed;
   } rows[] = {
-    { BS_CUT_BOTH_FACES, 2, 2, 0.0, FALSE },  { BS_CUT_BOTH_FACES, 2, 2, 80.0, TRUE },
-    { BS_CUT_BOTH_FACES, 0, 2, 35.0, TRUE }, /* inside, off both edges */
-    { BS_CUT_BOTH_FACES, 0, 2, 0.0, FALSE }, /* it reaches over the upper edge */
-    { BS_CUT_BOTH_FACES, 0, 1, 0.0, TRUE },   { BS_CUT_UPPER_FACE, 1, 2, 35.0, TRUE },
-    { BS_CUT_UPPER_FACE, 2, 2, 35.0, FALSE }, { BS_CUT_LOWER_FACE, 1, 1, 70.0, TRUE },
-    { BS_CUT_LOWER_FACE, 1, 2, 70.0, FALSE },
+    { 0.0, BS_CUT_BOTH_FACES, 2, 2, FALSE },  { 80.0, BS_CUT_BOTH_FACES, 2, 2, TRUE },
+    { 35.0, BS_CUT_BOTH_FACES, 0, 2, TRUE }, /* inside, off both edges */
+    { 0.0, BS_CUT_BOTH_FACES, 0, 2, FALSE }, /* it reaches over the upper edge */
+    { 0.0, BS_CUT_BOTH_FACES, 0, 1, TRUE },   { 35.0, BS_CUT_UPPER_FACE, 1, 2, TRUE },
+    { 35.0, BS_CUT_UPPER_FACE, 2, 2, FALSE }, { 70.0, BS_CUT_LOWER_FACE, 1, 1, TRUE },
+    { 70.0, BS_CUT_LOWER_FACE, 1, 2, FALSE },
   };
 
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
