@@ -45,6 +45,19 @@ struct _BsReadout
 
 G_DEFINE_FINAL_TYPE (BsReadout, bs_readout, GTK_TYPE_WIDGET)
 
+/* The working of the thickness, with how sure it is as soon as that is known. */
+static BsWorking
+explain_thickness (BsReadout *self, const BsResults *results)
+{
+  const BsForecast *forecast = bs_study_get_forecast (bs_session_get_study (self->session));
+  BsWorking working = results->why_thickness;
+
+  if (forecast != NULL && forecast->stack->plan != results->stack->plan)
+    forecast = NULL;
+  bs_forecast_add_odds (forecast, &working);
+  return working;
+}
+
 /* A time alone says little: what matters is what the glue leaves of it. */
 static char *
 describe_time (const BsResults *results)
@@ -66,9 +79,10 @@ changed_cb (BsReadout *self)
 
   const BsResults *results = bs_session_get_results (self->session);
   g_autofree char *time_left = describe_time (results);
+  BsWorking thickness = explain_thickness (self, results);
   for (guint i = 0; i < N_ROWS; i++)
-    bs_number_row_show (self->rows[i], get_working (results, i), results->stack->plan->units,
-                        i == ROW_TIME ? time_left : NULL);
+    bs_number_row_show (self->rows[i], i == ROW_THICKNESS ? &thickness : get_working (results, i),
+                        results->stack->plan->units, i == ROW_TIME ? time_left : NULL);
 }
 
 static int
@@ -192,5 +206,7 @@ bs_readout_set_session (BsReadout *self, BsSession *session)
 
   self->session = g_object_ref (session);
   g_signal_connect_object (session, "changed", G_CALLBACK (changed_cb), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (bs_session_get_study (session), "changed", G_CALLBACK (changed_cb), self,
+                           G_CONNECT_SWAPPED);
   changed_cb (self);
 }

@@ -9,6 +9,7 @@ struct _BsSession
   BsHistory *history;
   BsPlan *shown; /* what the results are of */
   BsResults *results;
+  BsStudy *study; /* NULL until someone asks for it */
   char *selected;
   gboolean has_preview;
 };
@@ -36,6 +37,8 @@ show_plan (BsSession *self, BsPlan *plan, gboolean is_preview)
 {
   gboolean was_preview = self->has_preview;
 
+  if (self->study != NULL && !is_preview)
+    bs_study_set_plan (self->study, plan);
   self->has_preview = is_preview;
   if (plan == self->shown)
     {
@@ -70,6 +73,9 @@ bs_session_finalize (GObject *object)
 {
   BsSession *self = BS_SESSION (object);
 
+  if (self->study != NULL)
+    bs_study_set_plan (self->study, NULL); /* a thread may hold it a little longer */
+  g_clear_object (&self->study);
   g_clear_object (&self->history);
   g_clear_pointer (&self->results, bs_results_unref);
   g_clear_pointer (&self->shown, bs_plan_unref);
@@ -165,6 +171,19 @@ bs_session_get_results (BsSession *self)
   g_return_val_if_fail (BS_IS_SESSION (self), NULL);
 
   return self->results;
+}
+
+BsStudy *
+bs_session_get_study (BsSession *self)
+{
+  g_return_val_if_fail (BS_IS_SESSION (self), NULL);
+
+  if (self->study == NULL)
+    {
+      self->study = bs_study_new ();
+      bs_study_set_plan (self->study, bs_session_get_plan (self));
+    }
+  return self->study;
 }
 
 void

@@ -4,6 +4,7 @@
 
 #include <glib-object.h>
 
+#include "app/study.h"
 #include "core/results.h"
 #include "plan/history.h"
 
@@ -29,6 +30,9 @@ BsSession *bs_session_new (BsPlan *plan);
 BsHistory *bs_session_get_history (BsSession *self);
 BsPlan *bs_session_get_plan (BsSession *self);
 BsResults *bs_session_get_results (BsSession *self);
+
+/* What takes longer to work out; of the plan, not of a preview. Begins when first asked for. */
+BsStudy *bs_session_get_study (BsSession *self);
 
 /* Shows a plan, which may be the present one, without making it so; NULL ends that. */
 void bs_session_set_preview (BsSession *self, BsPlan *plan);

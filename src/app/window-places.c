@@ -6,6 +6,7 @@
 
 #include "app/glue-up-page.h"
 #include "app/laminations-page.h"
+#include "app/schedule-page.h"
 #include "app/shop-page.h"
 #include "app/slab-page.h"
 
@@ -20,6 +21,7 @@ static const struct
   { "shop", NC_ ("place", "Shop"), bs_shop_page_new },
   { "laminations", NC_ ("place", "Laminations"), bs_laminations_page_new },
   { "glue-up", NC_ ("place", "Glue-up"), bs_glue_up_page_new },
+  { "schedule", NC_ ("place", "Schedule"), bs_schedule_page_new },
 };
 
 /* A page is made when someone goes there: forms are many widgets. */
