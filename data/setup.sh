@@ -17,7 +17,7 @@ plan=data/examples/bakery-counter.broadstave
 
 build_packages='
   gcc libc6-dev pkgconf meson ninja-build gettext desktop-file-utils appstream
-  libgtk-4-dev libjson-glib-dev
+  libgtk-4-dev libjson-glib-dev libglpk-dev
   adwaita-icon-theme fonts-dejavu-core librsvg2-common'
 
 # A display, its manager and its pointer; readers of pictures and PDF files; the formatter and the

@@ -7,6 +7,7 @@
 
 #include "core/text.h"
 #include "core/units.h"
+#include "plan/edits.h"
 
 struct _BsFieldEditor
 {
@@ -121,7 +122,8 @@ push_value (BsFieldEditor *self, double number, const char *text)
 
   /* Translators: %s is the name of a field, for instance Length */
   g_autofree char *label = g_strdup_printf (_ ("Change of “%s”"), _ (self->field->label));
-  bs_session_push (self->session, copy, label, NULL);
+  g_autoptr (BsPlan) fitted = bs_edit_fit (copy);
+  bs_session_push (self->session, fitted, label, NULL);
 }
 
 static char *

@@ -204,9 +204,8 @@ typedef struct
   GRefString *unknown;
 } BsPlan;
 
-/* The parts that plans share (a copy is one's own, to be changed before it is put in a plan), all
- * numbers 0 but what is documented as NAN when unknown; fill them before they are put in a plan.
- * The text is the id. */
+/* The parts that plans share, all numbers 0 but what is documented as NAN when unknown; fill them
+ * before they are put in a plan. The text is the id. A copy is one's own, to be changed first. */
 BsClampKind *bs_clamp_kind_new (const char *id);
 BsClampKind *bs_clamp_kind_copy (const BsClampKind *self);
 BsClampKind *bs_clamp_kind_ref (BsClampKind *self);

@@ -42,16 +42,15 @@ typedef struct
   double spacing;      /* mm, greatest between clamps by the 45 degree rule; NAN: no clamps owned */
   int n_by_force;
   int n_by_spacing;
-  int n;                  /* the larger of the two, at least 2 */
-  int n_fitting;          /* clamps owned whose reach suffices */
-  double force_fitting_n; /* greatest force of those together */
-  double reach_needed;    /* mm, slab and cauls */
-  double caul_thickness;  /* mm, of the cauls counted on, 0: none */
-  double head_width;      /* mm, of the narrowest clamp counted on */
-  double reached_mpa;     /* mean pressure that the clamps owned give, at most */
-  double
-      head_stress_mpa; /* greatest on the outer laminations under a head or caul; NAN: no clamps */
-  double head_strength_mpa; /* what they bear across the grain; NAN: a wood is unknown */
+  int n;                    /* the larger of the two, at least 2 */
+  int n_fitting;            /* clamps owned whose reach suffices */
+  double force_fitting_n;   /* greatest force of those together */
+  double reach_needed;      /* mm, slab and cauls */
+  double caul_thickness;    /* mm, of the cauls counted on, 0: none */
+  double head_width;        /* mm, of the narrowest clamp counted on */
+  double reached_mpa;       /* mean pressure that the clamps owned give, at most */
+  double head_stress_mpa;   /* greatest under a head or caul; NAN: no clamps owned */
+  double head_strength_mpa; /* of the outer laminations across the grain; NAN: unknown */
   GArray *positions; /* double: x of each clamp from the left end, mm; as many as are needed, or
                       * all that fit when those cover the length; every other one above the slab */
 } BsClampRule;
