@@ -181,8 +181,9 @@ static void
 activate_cb (BsFieldEditor *self, GtkEntry *entry)
 {
   take_text (self);
-  if (!gtk_widget_get_visible (self->problem))
-    gtk_widget_child_focus (GTK_WIDGET (gtk_widget_get_root (GTK_WIDGET (self))), GTK_DIR_DOWN);
+  GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));
+  if (root != NULL && !gtk_widget_get_visible (self->problem))
+    gtk_widget_child_focus (GTK_WIDGET (root), GTK_DIR_DOWN);
 }
 
 static void
