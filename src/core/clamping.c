@@ -166,7 +166,8 @@ cover_at_first_line (const BsStack *stack, const BsClampRule *rule)
 }
 
 /* Clamps to go with: as many as are needed, or all that fit when those cover the length but are too
- * few for the force. Equally far apart, half of that from each end. */
+ * few for the force. Equally far apart, half of that from each end, to the millimetre: a tape is
+ * read no finer. */
 static void
 space_evenly (const BsStack *stack, BsClampRule *rule)
 {
@@ -175,7 +176,7 @@ space_evenly (const BsStack *stack, BsClampRule *rule)
 
   for (int i = 0; i < used; i++)
     {
-      double x = (i + 0.5) * stack->length / used;
+      double x = floor ((i + 0.5) * stack->length / used + 0.5);
       g_array_append_val (rule->positions, x);
     }
 }
