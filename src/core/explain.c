@@ -276,8 +276,8 @@ explain_mass (BsResults *self)
   bs_working_add (why, N_ ("mean density at the moisture of the laminations"), "ρ",
                   volume > 0.0 ? self->mass_kg / (volume * 1e-9) : NAN, BS_QUANTITY_DENSITY,
                   HANDBOOK_4);
-  bs_working_add (why, N_ ("specific gravity of the densest wood, at 12 % moisture"), "G",
-                  find_densest (self->stack), BS_QUANTITY_RATIO, N_ ("the plan's table of woods"));
+  bs_working_add (why, N_ ("specific gravity of the densest wood"), "G", find_densest (self->stack),
+                  BS_QUANTITY_RATIO, N_ ("the plan's table of woods"));
   bs_working_add (why, N_ ("moisture where it will live, driest"), "", self->emc_low_pct,
                   BS_QUANTITY_PERCENT,
                   "Wood Handbook FPL-GTR-190 (2010), equation 4-5 (from memory)");
