@@ -2,33 +2,65 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/flatten.h"
 
+#include "core/flatten-fit.h"
+
 #include <math.h>
 
-/* Between the lowest top and the highest underside, without tilt. */
+/* A spot that moves the thickness by less than this part of its own moving is not worth a name. */
+#define LEAST_WEIGHT 0.01
+
+/* Laminations that are in this list are those to move, to turn over or to replace. */
+static void
+name_touches (const BsFitBasis *basis, BsFlattenResult *result)
+{
+  for (int i = 0; i < BS_MAX_TOUCHES; i++)
+    {
+      const BsFaceSpot *spot = &basis->spots[i];
+      if (spot->place < 0 || basis->weights[i] < LEAST_WEIGHT)
+        continue;
+      result->touches[result->n_touches++]
+          = (BsTouch){ .place = spot->place, .x = spot->x, .y = spot->y, .is_top = spot->is_top };
+    }
+}
+
+static double
+height_over (const BsFaceSpot *spot, const BsFit *fit)
+{
+  return spot->z - fit->slope_x * spot->x - fit->slope_y * spot->y - fit->offset;
+}
+
+/* From the planes that the faces leave to the slab within them. */
+static void
+take_allowances (const BsFaces *faces, const BsFit *fit, double allowance, BsFlattenResult *result)
+{
+  BsFaceSpot high = bs_faces_extreme (faces, TRUE, BS_EXTREME_GREATEST, fit->slope_x, fit->slope_y);
+  BsFaceSpot low = bs_faces_extreme (faces, FALSE, BS_EXTREME_LEAST, fit->slope_x, fit->slope_y);
+
+  result->thickness = fmax (0.0, fit->distance - 2.0 * allowance);
+  result->slope_x = fit->slope_x;
+  result->slope_y = fit->slope_y;
+  result->offset = fit->offset + allowance;
+  result->top_least = allowance;
+  result->top_most = height_over (&high, fit) - fit->distance + allowance;
+  result->underside_least = allowance;
+  result->underside_most = allowance - height_over (&low, fit);
+  result->gap = fit->gap;
+}
+
 void
 bs_flatten (const BsStack *stack, BsFlattenResult *result)
 {
-  double allowance = stack->plan->slab.allowance;
-  double top_low = INFINITY, top_high = -INFINITY;
-  double under_low = INFINITY, under_high = -INFINITY;
+  BsFaces faces;
 
   *result = (BsFlattenResult){ .thickness = NAN };
-  for (guint i = 0; i < stack->n; i++)
-    {
-      const BsPlaced *p = &stack->placed[i];
-      under_low = fmin (under_low, fmin (0.0, p->crook));
-      under_high = fmax (under_high, fmax (0.0, p->crook));
-      double least = fmin (p->height_left, p->height_right);
-      double most = fmax (p->height_left, p->height_right);
-      double middle = (least + most) / 2.0 + p->crook;
-      top_low = fmin (top_low, fmin (least, middle));
-      top_high = fmax (top_high, fmax (most, middle));
-    }
-  if (stack->n == 0)
+  if (!bs_faces_init (&faces, stack))
     return;
-  result->thickness = fmax (0.0, top_low - under_high - 2.0 * allowance);
-  result->offset = under_high + allowance;
-  result->top_least = result->underside_least = allowance;
-  result->top_most = top_high - top_low + allowance;
-  result->underside_most = under_high - under_low + allowance;
+
+  BsFitBasis basis = bs_fit_basis_start (faces.x_mid, faces.y_mid, faces.length, faces.width);
+  BsFit best = bs_fit_solve (bs_fit_spots_of_faces, &faces, faces.length, faces.width, BS_FIT_EXACT,
+                             &basis);
+  BsFit fit = bs_fit_least_tilt (bs_fit_spots_of_faces, &faces, &best);
+  take_allowances (&faces, &fit, stack->plan->slab.allowance, result);
+  name_touches (&basis, result);
+  bs_faces_clear (&faces);
 }

@@ -6,8 +6,8 @@
 
 G_BEGIN_DECLS
 
-/* The largest slab that fits between the faces as built: docs/models.md, Flattening. Allowances of the
- * plan's slab are taken off. */
+/* The largest slab that fits between the faces as built: docs/flattening-model.md. Allowances of
+ * the plan's slab are taken off. */
 void bs_flatten (const BsStack *stack, BsFlattenResult *result);
 
 G_END_DECLS

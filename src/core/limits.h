@@ -41,6 +41,8 @@ typedef struct
 
   BsLimit board_length, board_width, board_thickness;
   BsLimit price; /* minor units */
+
+  BsLimit pack_first, pack_count; /* place in the order; laminations */
 } BsLimits;
 
 extern const BsLimits bs_limits;

@@ -21,6 +21,19 @@ bs_clamp_kind_new (const char *id)
 }
 
 BsClampKind *
+bs_clamp_kind_copy (const BsClampKind *self)
+{
+  g_return_val_if_fail (self != NULL, NULL);
+
+  BsClampKind *copy = g_atomic_rc_box_new0 (BsClampKind);
+  *copy = *self;
+  bs_text_share (copy->id);
+  bs_text_share (copy->name);
+  bs_text_share (copy->unknown);
+  return copy;
+}
+
+BsClampKind *
 bs_clamp_kind_ref (BsClampKind *self)
 {
   return g_atomic_rc_box_acquire (self);
@@ -49,6 +62,19 @@ bs_caul_kind_new (const char *id)
   BsCaulKind *self = g_atomic_rc_box_new0 (BsCaulKind);
   bs_text_set (&self->id, id);
   return self;
+}
+
+BsCaulKind *
+bs_caul_kind_copy (const BsCaulKind *self)
+{
+  g_return_val_if_fail (self != NULL, NULL);
+
+  BsCaulKind *copy = g_atomic_rc_box_new0 (BsCaulKind);
+  *copy = *self;
+  bs_text_share (copy->id);
+  bs_text_share (copy->name);
+  bs_text_share (copy->unknown);
+  return copy;
 }
 
 BsCaulKind *

@@ -12,6 +12,7 @@ clear_placement (gpointer data)
 {
   BsPlacement *placement = data;
   bs_text_clear (&placement->lamination);
+  bs_text_clear (&placement->unknown);
 }
 
 static GArray *
@@ -20,6 +21,21 @@ new_order (void)
   GArray *order = g_array_new (FALSE, TRUE, sizeof (BsPlacement));
   g_array_set_clear_func (order, clear_placement);
   return order;
+}
+
+static void
+clear_pack (gpointer data)
+{
+  BsPack *pack = data;
+  bs_text_clear (&pack->unknown);
+}
+
+static GArray *
+new_packs (void)
+{
+  GArray *packs = g_array_new (FALSE, TRUE, sizeof (BsPack));
+  g_array_set_clear_func (packs, clear_pack);
+  return packs;
 }
 
 /* A place that is heated but dry in winter and damp in summer, and a slab to work on. */
@@ -61,8 +77,8 @@ set_shop_defaults (BsShop *shop)
 static void
 set_adhesive_defaults (BsAdhesive *adhesive)
 {
-  bs_text_set (&adhesive->id, "pva_d3");
-  bs_text_set (&adhesive->name, "PVA, cross-linking, D3");
+  bs_text_set (&adhesive->id, "pva-d3");
+  bs_text_set (&adhesive->name, "Cross-linking PVA, D3");
   bs_text_set (&adhesive->source, "EN 204 class D3, usual ranges, from memory");
   adhesive->open_s = 5.0 * 60.0;
   adhesive->total_s = 10.0 * 60.0;
@@ -90,7 +106,7 @@ bs_plan_new (void)
   self->boards = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_board_unref);
   self->laminations = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_lamination_unref);
   self->order = new_order ();
-  self->packs = g_array_new (FALSE, TRUE, sizeof (BsPack));
+  self->packs = new_packs ();
   return self;
 }
 
@@ -146,7 +162,21 @@ copy_order (const GArray *order)
 
   g_array_append_vals (copy, order->data, order->len);
   for (guint i = 0; i < copy->len; i++)
-    bs_text_share (g_array_index (copy, BsPlacement, i).lamination);
+    {
+      bs_text_share (g_array_index (copy, BsPlacement, i).lamination);
+      bs_text_share (g_array_index (copy, BsPlacement, i).unknown);
+    }
+  return copy;
+}
+
+static GArray *
+copy_packs (const GArray *packs)
+{
+  GArray *copy = new_packs ();
+
+  g_array_append_vals (copy, packs->data, packs->len);
+  for (guint i = 0; i < copy->len; i++)
+    bs_text_share (g_array_index (copy, BsPack, i).unknown);
   return copy;
 }
 
@@ -169,7 +199,7 @@ bs_plan_copy (const BsPlan *self)
   copy->boards = copy_parts (self->boards);
   copy->laminations = copy_parts (self->laminations);
   copy->order = copy_order (self->order);
-  copy->packs = g_array_copy (self->packs);
+  copy->packs = copy_packs (self->packs);
   return copy;
 }
 

@@ -27,8 +27,8 @@ turn_run_out (BsPlaced *self)
       = sign * (is_upright ? lamination->run_out_underside : lamination->run_out_top);
 }
 
-static BsPlaced
-place_lamination (const BsPlan *plan, const BsPlacement *placement, double y)
+BsPlaced
+bs_placed_new (const BsPlan *plan, const BsPlacement *placement, double y)
 {
   const BsLamination *lamination = bs_plan_find_lamination (plan, placement->lamination);
   g_assert (lamination != NULL);
@@ -73,7 +73,7 @@ bs_stack_new (const BsPlan *plan)
   for (guint i = 0; i < self->n; i++)
     {
       BsPlaced placed
-          = place_lamination (plan, &g_array_index (plan->order, BsPlacement, i), self->width);
+          = bs_placed_new (plan, &g_array_index (plan->order, BsPlacement, i), self->width);
       self->placed[i] = placed;
       self->length = fmax (self->length, placed.x + placed.length);
       self->width += placed.thickness;
@@ -88,6 +88,32 @@ bs_stack_free (BsStack *self)
   bs_plan_unref (self->plan);
   g_free (self->placed);
   g_free (self);
+}
+
+double
+bs_stack_glue_area (const BsStack *self, guint place)
+{
+  g_return_val_if_fail (place + 1 < self->n, 0.0);
+
+  const BsPlaced *a = &self->placed[place];
+  const BsPlaced *b = a + 1;
+  double length = fmin (a->x + a->length, b->x + b->length) - fmax (a->x, b->x);
+  double height = fmin (a->height_left + a->height_right, b->height_left + b->height_right) / 2.0;
+  return fmax (length, 0.0) * fmax (height, 0.0);
+}
+
+double
+bs_stack_covered_length (const BsStack *self)
+{
+  double from = 0.0;
+  double to = self->length;
+
+  for (guint i = 0; i < self->n; i++)
+    {
+      from = fmax (from, self->placed[i].x);
+      to = fmin (to, self->placed[i].x + self->placed[i].length);
+    }
+  return fmax (to - from, 0.0);
 }
 
 static void

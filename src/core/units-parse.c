@@ -13,7 +13,11 @@
  * x/y for the fraction signs, m2 for m²) and then read as one or more terms of a number and a unit:
  * 8' 6 1/2" is two. */
 
-G_DEFINE_QUARK (bs - units - error - quark, bs_units_error)
+GQuark
+bs_units_error_quark (void)
+{
+  return g_quark_from_static_string ("bs-units-error-quark");
+}
 
 /* A sentence for each quantity that ends every error. */
 static const char *const expectations[] = {
@@ -45,15 +49,15 @@ typedef struct
   BsQuantity quantity;
 } Reader;
 
+/* The text stands first and bare: quotes would be lost among the marks for feet and inches. */
 static gboolean
 fail (const Reader *reader, BsUnitsError code, const char *sentence, GError **error)
 {
-  g_autofree char *found = g_strdup (reader->text);
+  g_autofree char *copy = g_strdup (reader->text);
+  const char *found = g_strstrip (copy);
 
-  /* Quotes around the text would be lost among the marks for feet and inches, so it stands first.
-   */
-  g_set_error (error, BS_UNITS_ERROR, (int)code, "%s: %s %s", g_strstrip (found), sentence,
-               _ (expectations[reader->quantity]));
+  g_set_error (error, BS_UNITS_ERROR, (int)code, "%s%s%s %s", found, *found != '\0' ? ": " : "",
+               sentence, _ (expectations[reader->quantity]));
   return FALSE;
 }
 
@@ -312,7 +316,7 @@ bs_units_parse (const char *text, BsQuantity quantity, BsUnitSystem system, doub
   reader.rest = plain + (is_negative ? 1 : 0);
   skip_spaces (&reader.rest);
   if (*reader.rest == '\0')
-    return fail (&reader, BS_UNITS_ERROR_SYNTAX, _ ("nothing is written."), error);
+    return fail (&reader, BS_UNITS_ERROR_SYNTAX, _ ("Nothing is written."), error);
   if (!read_terms (&reader, system, sign, &sum, error))
     return FALSE;
   if (quantity == BS_QUANTITY_COUNT && (sum < floor (sum) || sum > floor (sum)))

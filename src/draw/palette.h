@@ -17,11 +17,12 @@ typedef struct
 /* Every colour that a picture uses; the one table is in palette.c. The wood alone has colour. */
 typedef struct
 {
-  BsColor ground;     /* behind everything */
-  BsColor ink;        /* text and outlines */
-  BsColor faint;      /* scales, dimension lines, what stands back */
-  BsColor accent;     /* what is selected or held */
-  BsColor caution;    /* findings; always with a mark or a word as well */
+  BsColor ground;  /* behind everything */
+  BsColor ink;     /* text and outlines */
+  BsColor faint;   /* scales, dimension lines, what stands back */
+  BsColor edge;    /* of the wood */
+  BsColor accent;  /* what is selected or held */
+  BsColor caution; /* findings; always with a mark or a word as well */
   BsColor stop;
   gboolean wood_is_tinted; /* FALSE on paper: black on white carries everything */
 } BsPalette;
@@ -33,6 +34,11 @@ const BsPalette *bs_palette_paper (void);
 /* The tint of one lamination: its wood's, lighter or darker by its lightness. */
 BsColor bs_palette_wood (const BsPalette *self, const BsWood *wood, double lightness);
 
+/* The late wood of that tint, and text that stands out from it. */
+BsColor bs_palette_grain (const BsPalette *self, const BsWood *wood, double lightness);
+BsColor bs_palette_on_wood (const BsPalette *self, const BsWood *wood, double lightness);
+
 void bs_color_set (const BsColor *self, cairo_t *cr);
+void bs_color_set_faded (const BsColor *self, cairo_t *cr, double alpha);
 
 G_END_DECLS

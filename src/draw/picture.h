@@ -6,31 +6,14 @@
 
 #include "core/results.h"
 #include "draw/palette.h"
+#include "draw/scale.h"
 
 G_BEGIN_DECLS
 
 /* The two pictures of the glue-up, in step: the end section (y to the right, z up) and under it the
- * show face (y to the right at the same scale, x downwards from the left end).
- *
- * A BsScale maps millimetres of the slab to device units and back; pointer and picture use the same
- * one. On screen `hairline` is one pixel, on paper 0.18 mm. */
-typedef struct
-{
-  double left, top;         /* device position of y = 0 and of the picture's top edge */
-  double per_mm_across;     /* along y, and along z in the section */
-  double per_mm_along;      /* along x in the face */
-  double hairline;
-  double text_size;         /* device units, of labels */
-} BsScale;
-
-double bs_scale_from_y (const BsScale *self, double y);
-double bs_scale_to_y (const BsScale *self, double device);
-
-/* The lamination at a device position across, or -1; ties go to the later one. */
-int bs_scale_find_place (const BsScale *self, const BsStack *stack, double device);
-
-/* Where a new place would be if the middle of something held were at this device position: 0 to n. */
-int bs_scale_find_gap (const BsScale *self, const BsStack *stack, double device);
+ * show face (y to the right at the same scale, x downwards from the left end). The section is the
+ * slab's left end as seen by looking at it from the right end, so that both pictures have the front
+ * at their left. */
 
 typedef enum
 {
@@ -42,26 +25,45 @@ typedef enum
 } BsMark;
 
 /* One lamination with its front, bottom corner of the section (or front, left end of the face) at
- * the origin of cr: end grain, label, which edge is up; side grain, run-out arrow, defects. These are what
- * a canvas caches. */
+ * the origin of cr: end grain, label, which edge is up; side grain, run-out arrow, defects. These
+ * are what a canvas caches. */
 void bs_draw_end (cairo_t *cr, const BsPlaced *placed, const BsScale *scale,
                   const BsPalette *palette, BsMark marks);
 void bs_draw_face (cairo_t *cr, const BsPlaced *placed, const BsScale *scale,
                    const BsPalette *palette, BsMark marks);
 
-/* The whole pictures, each lamination in its place, with the finished slab's faces as fine lines in
- * the section. */
+/* What the findings say about the lamination at a place. */
+BsMark bs_marks_from_findings (const BsResults *results, int place);
+
+/* The whole pictures at the scale's left and top, each lamination in its place, marked by the
+ * findings: the section with its finished faces and dimensions; the face with the tape, the clamps,
+ * the words for the ends and sides, and how much shorter than true its length is drawn.
+ * bs_scale_fit () leaves the room that they need. */
 void bs_draw_section_picture (cairo_t *cr, const BsResults *results, const BsScale *scale,
                               const BsPalette *palette);
 void bs_draw_face_picture (cairo_t *cr, const BsResults *results, const BsScale *scale,
                            const BsPalette *palette);
 
-/* The finished slab's faces across the section, and the spots that decide them. */
+/* Parts of the whole pictures, for a canvas that draws its own laminations. */
+
+/* The finished slab's faces across the section as at its left end, and the spots that decide them.
+ */
 void bs_draw_finished_faces (cairo_t *cr, const BsResults *results, const BsScale *scale,
                              const BsPalette *palette);
 
-/* A tape scale along x beside the face picture, in the plan's units, with the clamps of the hand rule
- * where they go. */
+/* Around the section: its width and height as built, and its thickness when finished. */
+void bs_draw_dimensions (cairo_t *cr, const BsResults *results, const BsScale *scale,
+                         const BsPalette *palette);
+
+/* Around the face: which end and which side is which; the note on its scale along the grain. */
+void bs_draw_surroundings (cairo_t *cr, const BsResults *results, const BsScale *scale,
+                           const BsPalette *palette);
+
+/* Clamps lie above and below the slab in turn; the first, at the left end, above. */
+gboolean bs_clamp_is_above (guint clamp);
+
+/* A tape scale along x beside the face picture, in the plan's units, with the clamps of the hand
+ * rule where they go. */
 void bs_draw_tape (cairo_t *cr, const BsResults *results, const BsScale *scale,
                    const BsPalette *palette);
 

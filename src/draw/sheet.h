@@ -8,12 +8,12 @@
 
 G_BEGIN_DECLS
 
-/* The glue-up diagram on paper: what hangs beside the clamps. Sizes in points (1/72 in); the printable
- * area is what the pages are laid out for. */
+/* The glue-up diagram on paper: what hangs beside the clamps. Sizes in points (1/72 in); the
+ * printable area is what the pages are laid out for. */
 typedef struct
 {
-  double width, height;     /* printable area */
-  gboolean with_workings;   /* an appendix that shows how each number came about */
+  double width, height;   /* printable area */
+  gboolean with_workings; /* an appendix that shows how each number came about */
 } BsSheetOptions;
 
 typedef struct _BsSheet BsSheet;
@@ -25,9 +25,19 @@ guint bs_sheet_get_n_pages (const BsSheet *self);
 /* Draws one page with its top left corner at the origin; black on white. */
 void bs_sheet_draw_page (const BsSheet *self, guint page, cairo_t *cr);
 
-/* The diagram as a file: PDF (all pages), SVG or PNG (the first page), by the name's ending. A4 unless
- * letter is asked for. The same plan gives the same bytes. */
-gboolean bs_sheet_export (BsResults *results, const char *filename, gboolean letter, GError **error);
+#define BS_SHEET_ERROR (bs_sheet_error_quark ())
+GQuark bs_sheet_error_quark (void);
+
+typedef enum
+{
+  BS_SHEET_ERROR_ENDING, /* the name tells no kind of file */
+  BS_SHEET_ERROR_WRITE,
+} BsSheetError;
+
+/* The diagram as a file: PDF (all pages), SVG or PNG (the first page), by the name's ending. A4
+ * unless letter is asked for. The same plan gives the same bytes. */
+gboolean bs_sheet_export (BsResults *results, const char *filename, gboolean letter,
+                          GError **error);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsSheet, bs_sheet_free)
 

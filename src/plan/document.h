@@ -13,11 +13,11 @@ GQuark bs_document_error_quark (void);
 
 typedef enum
 {
-  BS_DOCUMENT_ERROR_READ,    /* the file could not be read or written */
-  BS_DOCUMENT_ERROR_SYNTAX,  /* not JSON; the message names the line */
-  BS_DOCUMENT_ERROR_FORMAT,  /* JSON, but not a plan of a version known here */
-  BS_DOCUMENT_ERROR_VALUE,   /* a field is missing, of the wrong kind or out of range; the message
-                              * names its path */
+  BS_DOCUMENT_ERROR_READ,   /* the file could not be read or written */
+  BS_DOCUMENT_ERROR_SYNTAX, /* not JSON; the message names the line */
+  BS_DOCUMENT_ERROR_FORMAT, /* JSON, but not a plan of a version known here */
+  BS_DOCUMENT_ERROR_VALUE,  /* a field is missing, of the wrong kind or out of range; the message
+                             * names its path */
 } BsDocumentError;
 
 /* The whole plan, or NULL with one sentence. */

@@ -7,7 +7,12 @@
 G_BEGIN_DECLS
 
 /* Edits: each returns a new plan, or a new reference to the old one when nothing changes. The plan
- * given is left as it is. Places outside the order are programmer errors. */
+ * given is left as it is. Places outside the order and ids that the plan does not hold are
+ * programmer errors; ranges are the caller's to keep (core/limits.h). What an edit leaves behind
+ * can always be saved and opened again.
+ *
+ * Packs stay with their laminations: one that leaves a pack shrinks it (a pack of one is none), one
+ * that is put between two of a pack joins it. */
 
 /* Takes the lamination at `from` out and puts it back so that it ends up at place `to`. */
 BsPlan *bs_edit_move (BsPlan *plan, int from, int to);
@@ -15,13 +20,47 @@ BsPlan *bs_edit_move (BsPlan *plan, int from, int to);
 /* Turns the lamination at a place, on top of how it already lies. */
 BsPlan *bs_edit_turn (BsPlan *plan, int place, BsOrientation turn);
 
+/* Slides it along the grain. */
+BsPlan *bs_edit_set_start (BsPlan *plan, int place, double start);
+
 /* Off the slab to the rack, and from the rack to a place (0 to the number of placements). */
 BsPlan *bs_edit_set_aside (BsPlan *plan, int place);
 BsPlan *bs_edit_bring_back (BsPlan *plan, const char *lamination, int place);
 
-/* Replaces the lamination that has this one's id, or adds it to the rack. */
+/* Another order as a whole (`unknown` is not read), which ends all packs if it differs; and other
+ * packs, in order, not overlapping. */
+BsPlan *bs_edit_set_order (BsPlan *plan, const BsPlacement *order, guint n);
+BsPlan *bs_edit_set_packs (BsPlan *plan, const BsPack *packs, guint n);
+
+/* Replaces the lamination that has this one's id, or adds it to the rack. Defects are cut off at
+ * its faces. The plan takes a reference of its own, here as below. */
 BsPlan *bs_edit_put_lamination (BsPlan *plan, BsLamination *lamination);
 /* Removes it from the plan altogether. */
 BsPlan *bs_edit_remove_lamination (BsPlan *plan, const char *lamination);
+
+/* The sections of the plan. Unknown keys and, in the shop, clamps and cauls are not read: the
+ * plan's own stay. A total time below the open time is raised to it, a greatest pressure below the
+ * least too. */
+BsPlan *bs_edit_set_name (BsPlan *plan, const char *name);
+BsPlan *bs_edit_set_note (BsPlan *plan, const char *note);
+BsPlan *bs_edit_set_units (BsPlan *plan, BsUnitSystem units);
+BsPlan *bs_edit_set_currency (BsPlan *plan, const char *currency);
+BsPlan *bs_edit_set_slab (BsPlan *plan, const BsSlab *slab);
+BsPlan *bs_edit_set_shop (BsPlan *plan, const BsShop *shop);
+BsPlan *bs_edit_set_adhesive (BsPlan *plan, const BsAdhesive *adhesive);
+
+/* For a plan whose fields were set one by one: fits what contradicts itself in it, as the edits
+ * above do. */
+BsPlan *bs_edit_fit (BsPlan *plan);
+
+/* The lists, by id. Laminations and boards of a wood that is removed are of no known wood. */
+BsPlan *bs_edit_put_clamp (BsPlan *plan, BsClampKind *clamp);
+BsPlan *bs_edit_remove_clamp (BsPlan *plan, const char *clamp);
+BsPlan *bs_edit_put_caul (BsPlan *plan, BsCaulKind *caul);
+BsPlan *bs_edit_remove_caul (BsPlan *plan, const char *caul);
+BsPlan *bs_edit_put_wood (BsPlan *plan, BsWood *wood);
+BsPlan *bs_edit_remove_wood (BsPlan *plan, const char *wood);
+BsPlan *bs_edit_put_board (BsPlan *plan, BsBoard *board);
+BsPlan *bs_edit_remove_board (BsPlan *plan, const char *board);
 
 G_END_DECLS

@@ -8,8 +8,8 @@ G_BEGIN_DECLS
 
 /* The tables that come with the program: woods and classes of adhesive, from data/. Loaded once, on
  * first use; borrowed for the life of the program. */
-const GPtrArray *bs_tables_get_woods (void);      /* BsWood, by name */
-const GPtrArray *bs_tables_get_adhesives (void);  /* BsAdhesive */
+const GPtrArray *bs_tables_get_woods (void);     /* BsWood, by name */
+const GPtrArray *bs_tables_get_adhesives (void); /* BsAdhesive */
 
 /* NULL when there is no such row. */
 const BsWood *bs_tables_find_wood (const char *id);

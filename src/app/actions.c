@@ -1,0 +1,186 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/actions.h"
+
+#include <glib/gi18n.h>
+
+static const BsAction actions[] = {
+  { "win.begin", BS_ACTION_GROUP_PLAN, N_ ("Begin an empty plan"), { "<Control>n" } },
+  { "win.open", BS_ACTION_GROUP_PLAN, N_ ("Open…"), { "<Control>o" } },
+  { "win.save", BS_ACTION_GROUP_PLAN, N_ ("Save"), { "<Control>s" } },
+  { "win.save-as", BS_ACTION_GROUP_PLAN, N_ ("Save as…"), { "<Control><Shift>s" } },
+  { "win.preview", BS_ACTION_GROUP_PLAN, N_ ("Look at the pages…"), { "<Control><Shift>p" } },
+  { "win.print", BS_ACTION_GROUP_PLAN, N_ ("Print…"), { "<Control>p" } },
+  { "win.page-setup", BS_ACTION_GROUP_PLAN, N_ ("Paper…"), { NULL } },
+  { "win.workings", BS_ACTION_GROUP_PLAN, N_ ("Print the workings too"), { NULL } },
+  { "win.export", BS_ACTION_GROUP_PLAN, N_ ("Write the diagram to a file…"), { "<Control>e" } },
+  { "win.close", BS_ACTION_GROUP_PLAN, N_ ("Close"), { "<Control>w" } },
+  { "app.quit", BS_ACTION_GROUP_PLAN, N_ ("Quit"), { "<Control>q" } },
+
+  { "win.undo", BS_ACTION_GROUP_EDIT, N_ ("Undo"), { "<Control>z" } },
+  { "win.redo", BS_ACTION_GROUP_EDIT, N_ ("Redo"), { "<Control><Shift>z", "<Control>y" } },
+
+  { "lamination.move(-1)",
+    BS_ACTION_GROUP_LAMINATION,
+    N_ ("Move towards the front"),
+    { "<Alt>Left" } },
+  { "lamination.move(1)",
+    BS_ACTION_GROUP_LAMINATION,
+    N_ ("Move towards the back"),
+    { "<Alt>Right" } },
+  { "lamination.move-to-end(-1)",
+    BS_ACTION_GROUP_LAMINATION,
+    N_ ("Move to the front"),
+    { "<Alt>Home" } },
+  { "lamination.move-to-end(1)",
+    BS_ACTION_GROUP_LAMINATION,
+    N_ ("Move to the back"),
+    { "<Alt>End" } },
+  { "lamination.turn-over", BS_ACTION_GROUP_LAMINATION, N_ ("Turn over"), { "t" } },
+  { "lamination.end-for-end", BS_ACTION_GROUP_LAMINATION, N_ ("Turn end for end"), { "e" } },
+  { "lamination.set-aside",
+    BS_ACTION_GROUP_LAMINATION,
+    N_ ("Set aside"),
+    { "Delete", "<Alt>Down" } },
+  { "lamination.bring-back",
+    BS_ACTION_GROUP_LAMINATION,
+    N_ ("Bring back"),
+    { "Insert", "<Alt>Up" } },
+  { "lamination.menu",
+    BS_ACTION_GROUP_LAMINATION,
+    N_ ("What can be done with it"),
+    { "Menu", "<Shift>F10" } },
+
+  { "view.fit", BS_ACTION_GROUP_VIEW, N_ ("Whole slab"), { "<Control>0", "<Control>KP_0" } },
+  { "view.closer",
+    BS_ACTION_GROUP_VIEW,
+    N_ ("Closer"),
+    { "<Control>plus", "<Control>equal", "<Control>KP_Add" } },
+  { "view.farther",
+    BS_ACTION_GROUP_VIEW,
+    N_ ("Farther"),
+    { "<Control>minus", "<Control>KP_Subtract" } },
+  { "win.shortcuts", BS_ACTION_GROUP_VIEW, N_ ("Keys"), { "F1", "<Control>question" } },
+  { "win.about", BS_ACTION_GROUP_VIEW, N_ ("About Broadstave"), { NULL } },
+};
+
+const BsAction *
+bs_actions_get_all (guint *n)
+{
+  *n = G_N_ELEMENTS (actions);
+  return actions;
+}
+
+const BsAction *
+bs_actions_find (const char *name)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (actions); i++)
+    if (g_str_equal (actions[i].name, name))
+      return &actions[i];
+  return NULL;
+}
+
+const char *
+bs_actions_group_title (BsActionGroup group)
+{
+  static const char *const titles[BS_N_ACTION_GROUPS] = {
+    [BS_ACTION_GROUP_PLAN] = N_ ("Plan"),
+    [BS_ACTION_GROUP_EDIT] = N_ ("Changes"),
+    [BS_ACTION_GROUP_LAMINATION] = N_ ("Lamination"),
+    [BS_ACTION_GROUP_VIEW] = N_ ("View"),
+  };
+
+  return _ (titles[group]);
+}
+
+static GtkShortcut *
+shortcut_new (const BsAction *action, const char *key)
+{
+  g_autofree char *name = NULL;
+  g_autoptr (GVariant) target = NULL;
+  if (!g_action_parse_detailed_name (action->name, &name, &target, NULL))
+    g_assert_not_reached ();
+
+  GtkShortcut *shortcut
+      = gtk_shortcut_new (gtk_shortcut_trigger_parse_string (key), gtk_named_action_new (name));
+  gtk_shortcut_set_arguments (shortcut, target);
+  return shortcut;
+}
+
+static gboolean
+has_modifier (const char *key)
+{
+  return key[0] == '<' || (key[0] == 'F' && g_ascii_isdigit (key[1]));
+}
+
+void
+bs_actions_add_shortcuts (GtkWidget *widget, const char *prefix)
+{
+  g_return_if_fail (GTK_IS_WIDGET (widget));
+
+  GtkEventController *anywhere = gtk_shortcut_controller_new ();
+  GtkEventController *inside = gtk_shortcut_controller_new ();
+  gtk_shortcut_controller_set_scope (GTK_SHORTCUT_CONTROLLER (anywhere), GTK_SHORTCUT_SCOPE_GLOBAL);
+  for (guint i = 0; i < G_N_ELEMENTS (actions); i++)
+    {
+      if (!g_str_has_prefix (actions[i].name, prefix))
+        continue;
+      for (guint k = 0; k < BS_ACTION_MAX_KEYS && actions[i].keys[k] != NULL; k++)
+        {
+          const char *key = actions[i].keys[k];
+          GtkEventController *where = has_modifier (key) ? anywhere : inside;
+          gtk_shortcut_controller_add_shortcut (GTK_SHORTCUT_CONTROLLER (where),
+                                                shortcut_new (&actions[i], key));
+        }
+    }
+  gtk_widget_add_controller (widget, anywhere);
+  gtk_widget_add_controller (widget, inside);
+}
+
+void
+bs_actions_append (GMenu *menu, const char *name)
+{
+  const BsAction *action = bs_actions_find (name);
+  g_return_if_fail (action != NULL);
+
+  g_autoptr (GMenuItem) item = g_menu_item_new (_ (action->title), action->name);
+  if (action->keys[0] != NULL)
+    g_menu_item_set_attribute (item, "accel", "s", action->keys[0]);
+  g_menu_append_item (menu, item);
+}
+
+GtkWidget *
+bs_actions_button_new (const char *name)
+{
+  const BsAction *action = bs_actions_find (name);
+  g_return_val_if_fail (action != NULL, NULL);
+
+  GtkWidget *button = gtk_button_new_with_label (_ (action->title));
+  gtk_actionable_set_detailed_action_name (GTK_ACTIONABLE (button), action->name);
+  gtk_widget_add_css_class (button, "flat");
+  if (action->keys[0] != NULL)
+    {
+      g_autofree char *key = bs_actions_key_label (action->keys[0]);
+      gtk_widget_set_tooltip_text (button, key);
+    }
+  return button;
+}
+
+char *
+bs_actions_key_label (const char *key)
+{
+  g_autoptr (GtkShortcutTrigger) trigger = gtk_shortcut_trigger_parse_string (key);
+
+  return gtk_shortcut_trigger_to_label (trigger, gdk_display_get_default ());
+}
+
+void
+bs_actions_add_escape (GtkWindow *window)
+{
+  GtkEventController *keys = gtk_shortcut_controller_new ();
+
+  gtk_shortcut_controller_add_shortcut (
+      GTK_SHORTCUT_CONTROLLER (keys), gtk_shortcut_new (gtk_keyval_trigger_new (GDK_KEY_Escape, 0),
+                                                        gtk_named_action_new ("window.close")));
+  gtk_widget_add_controller (GTK_WIDGET (window), keys);
+}

@@ -1,0 +1,353 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/field-editor.h"
+
+#include <glib/gi18n.h>
+#include <math.h>
+
+#include "core/text.h"
+#include "core/units.h"
+#include "plan/edits.h"
+
+struct _BsFieldEditor
+{
+  GtkWidget parent_instance;
+
+  /* children */
+  GtkWidget *control; /* GtkEntry, GtkDropDown or GtkSwitch */
+  GtkWidget *problem; /* GtkLabel: why what was typed is not accepted */
+
+  /* owned */
+  BsSession *session;
+  BsPlan *shown; /* what the control shows the field of */
+  char *id;
+
+  /* borrowed */
+  const BsRecord *record;
+  const BsField *field;
+
+  gboolean is_refreshing; /* the control changes because the plan did, not the person */
+};
+
+G_DEFINE_FINAL_TYPE (BsFieldEditor, bs_field_editor, GTK_TYPE_WIDGET)
+
+static gboolean
+is_typed (const BsField *field)
+{
+  return field->kind == BS_FIELD_NUMBER || field->kind == BS_FIELD_WHOLE
+         || field->kind == BS_FIELD_TEXT;
+}
+
+static char *
+format_value (const BsField *field, gconstpointer place, BsUnitSystem units)
+{
+  if (field->kind == BS_FIELD_TEXT)
+    return g_strdup (*(char *const *)place != NULL ? *(char *const *)place : "");
+
+  double value = field->kind == BS_FIELD_WHOLE ? *(const int *)place : *(const double *)place;
+  if (isnan (value))
+    return g_strdup ("");
+  return field->without_unit ? bs_units_format_number (value, field->limit->quantity, units)
+                             : bs_units_format (value, field->limit->quantity, units);
+}
+
+static void
+show_problem (BsFieldEditor *self, const char *sentence)
+{
+  gtk_label_set_text (GTK_LABEL (self->problem), sentence != NULL ? sentence : "");
+  gtk_widget_set_visible (self->problem, sentence != NULL);
+  if (sentence != NULL)
+    gtk_widget_add_css_class (self->control, "error");
+  else
+    gtk_widget_remove_css_class (self->control, "error");
+  gtk_accessible_update_state (
+      GTK_ACCESSIBLE (self->control), GTK_ACCESSIBLE_STATE_INVALID,
+      sentence != NULL ? GTK_ACCESSIBLE_INVALID_TRUE : GTK_ACCESSIBLE_INVALID_FALSE, -1);
+}
+
+static void
+refresh (BsFieldEditor *self)
+{
+  const BsPlan *plan = bs_session_get_plan (self->session);
+  const char *record = self->record->find (plan, self->id);
+
+  gtk_widget_set_sensitive (GTK_WIDGET (self), record != NULL);
+  if (record == NULL)
+    return;
+
+  gconstpointer place = record + self->field->offset;
+  self->is_refreshing = TRUE;
+  if (is_typed (self->field))
+    {
+      g_autofree char *text = format_value (self->field, place, plan->units);
+      gtk_editable_set_text (GTK_EDITABLE (self->control), text);
+    }
+  else if (self->field->kind == BS_FIELD_CHOICE)
+    gtk_drop_down_set_selected (GTK_DROP_DOWN (self->control),
+                                (guint)(*(const int *)place - self->field->first_choice));
+  else
+    gtk_switch_set_active (GTK_SWITCH (self->control), *(const gboolean *)place);
+  self->is_refreshing = FALSE;
+  show_problem (self, NULL);
+}
+
+/* The results change at every step of a drag; the plan itself does not. */
+static void
+session_changed_cb (BsFieldEditor *self, BsSession *session)
+{
+  g_assert (BS_IS_FIELD_EDITOR (self));
+  g_assert (BS_IS_SESSION (session));
+
+  BsPlan *plan = bs_session_get_plan (session);
+  if (plan == self->shown)
+    return;
+  g_clear_pointer (&self->shown, bs_plan_unref);
+  self->shown = bs_plan_ref (plan);
+  refresh (self);
+}
+
+/* Writes the value into a copy of the plan and makes that the present one. */
+static void
+push_value (BsFieldEditor *self, double number, const char *text)
+{
+  g_autoptr (BsPlan) copy = bs_plan_copy (bs_session_get_plan (self->session));
+  char *record = self->record->edit (copy, self->id);
+  gpointer place = record + self->field->offset;
+
+  if (self->field->kind == BS_FIELD_TEXT)
+    bs_text_set (place, text);
+  else if (self->field->kind == BS_FIELD_NUMBER)
+    *(double *)place = number;
+  else
+    *(int *)place = (int)number;
+
+  /* Translators: %s is the name of a field, for instance Length */
+  g_autofree char *label = g_strdup_printf (_ ("Change of “%s”"), _ (self->field->label));
+  g_autoptr (BsPlan) fitted = bs_edit_fit (copy);
+  bs_session_push (self->session, fitted, label, NULL);
+}
+
+static char *
+describe_range (const BsField *field, BsUnitSystem units)
+{
+  g_autofree char *least = bs_units_format (field->limit->least, field->limit->quantity, units);
+  g_autofree char *most = bs_units_format (field->limit->most, field->limit->quantity, units);
+  return g_strdup_printf (_ ("Expected is something from %s to %s."), least, most);
+}
+
+static void
+take_number (BsFieldEditor *self, const char *text)
+{
+  BsUnitSystem units = bs_session_get_plan (self->session)->units;
+  const BsLimit *limit = self->field->limit;
+  g_autoptr (GError) error = NULL;
+  double value = NAN;
+
+  if (*text == '\0' && self->field->may_be_unknown)
+    push_value (self, NAN, NULL);
+  else if (!bs_units_parse (text, limit->quantity, units, &value, &error))
+    show_problem (self, error->message);
+  else if (!bs_limit_contains (limit, value))
+    {
+      g_autofree char *range = describe_range (self->field, units);
+      show_problem (self, range);
+    }
+  else
+    push_value (self, value, NULL);
+}
+
+/* What was not touched is not taken over: the text may be rounded. */
+static void
+take_text (BsFieldEditor *self)
+{
+  const BsPlan *plan = bs_session_get_plan (self->session);
+  const char *record = self->record->find (plan, self->id);
+  if (record == NULL)
+    return;
+
+  g_autofree char *typed
+      = g_strstrip (g_strdup (gtk_editable_get_text (GTK_EDITABLE (self->control))));
+  g_autofree char *present = format_value (self->field, record + self->field->offset, plan->units);
+  if (g_str_equal (typed, present))
+    refresh (self);
+  else if (self->field->kind == BS_FIELD_TEXT)
+    push_value (self, 0.0, typed);
+  else
+    take_number (self, typed);
+}
+
+/* Enter takes the value and goes on to the field below, as in a column of figures. */
+static void
+activate_cb (BsFieldEditor *self, GtkEntry *entry)
+{
+  take_text (self);
+  GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));
+  if (root != NULL && !gtk_widget_get_visible (self->problem))
+    gtk_widget_child_focus (GTK_WIDGET (root), GTK_DIR_DOWN);
+}
+
+static void
+focus_leave_cb (BsFieldEditor *self, GtkEventControllerFocus *controller)
+{
+  if (!gtk_widget_in_destruction (GTK_WIDGET (self)))
+    take_text (self);
+}
+
+static gboolean
+escape_cb (GtkWidget *widget, GVariant *args, gpointer data)
+{
+  refresh (BS_FIELD_EDITOR (widget));
+  return GDK_EVENT_STOP;
+}
+
+static void
+chosen_cb (BsFieldEditor *self, GParamSpec *pspec, GtkDropDown *control)
+{
+  guint chosen = gtk_drop_down_get_selected (control);
+  if (!self->is_refreshing && chosen != GTK_INVALID_LIST_POSITION)
+    push_value (self, (int)chosen + self->field->first_choice, NULL);
+}
+
+static void
+switched_cb (BsFieldEditor *self, GParamSpec *pspec, GtkSwitch *control)
+{
+  if (!self->is_refreshing)
+    push_value (self, gtk_switch_get_active (control), NULL);
+}
+
+static GtkWidget *
+new_entry (BsFieldEditor *self)
+{
+  GtkWidget *entry = gtk_entry_new ();
+  gboolean is_text = self->field->kind == BS_FIELD_TEXT;
+  gboolean is_long
+      = !is_text && self->field->limit->quantity == BS_QUANTITY_SPREAD; /* lb/1000 ft² */
+  int chars = self->field->without_unit ? 6 : is_long ? 13 : 9;
+
+  gtk_editable_set_width_chars (GTK_EDITABLE (entry), is_text ? 6 : chars);
+  gtk_editable_set_max_width_chars (GTK_EDITABLE (entry), is_text ? 24 : chars);
+  if (!is_text)
+    gtk_editable_set_alignment (GTK_EDITABLE (entry), 1.0f);
+  g_signal_connect_swapped (entry, "activate", G_CALLBACK (activate_cb), self);
+
+  GtkEventController *focus = gtk_event_controller_focus_new ();
+  g_signal_connect_swapped (focus, "leave", G_CALLBACK (focus_leave_cb), self);
+  gtk_widget_add_controller (entry, focus);
+  return entry;
+}
+
+static GtkWidget *
+new_drop_down (BsFieldEditor *self)
+{
+  GtkStringList *names = gtk_string_list_new (NULL);
+  for (const char *const *choice = self->field->choices; *choice != NULL; choice++)
+    gtk_string_list_append (names, _ (*choice));
+
+  GtkWidget *control = gtk_drop_down_new (G_LIST_MODEL (names), NULL);
+  g_signal_connect_swapped (control, "notify::selected", G_CALLBACK (chosen_cb), self);
+  return control;
+}
+
+static GtkWidget *
+new_switch (BsFieldEditor *self)
+{
+  GtkWidget *control = gtk_switch_new ();
+  gtk_widget_set_halign (control, GTK_ALIGN_START);
+  g_signal_connect_swapped (control, "notify::active", G_CALLBACK (switched_cb), self);
+  return control;
+}
+
+static void
+build_control (BsFieldEditor *self)
+{
+  if (is_typed (self->field))
+    self->control = new_entry (self);
+  else
+    self->control = self->field->kind == BS_FIELD_CHOICE ? new_drop_down (self) : new_switch (self);
+
+  gtk_widget_set_parent (self->control, GTK_WIDGET (self));
+  gtk_widget_insert_before (self->control, GTK_WIDGET (self), self->problem);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->control), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  _ (self->field->label), -1);
+  if (self->field->hint != NULL)
+    gtk_widget_set_tooltip_text (self->control, _ (self->field->hint));
+}
+
+static void
+bs_field_editor_dispose (GObject *object)
+{
+  BsFieldEditor *self = BS_FIELD_EDITOR (object);
+
+  g_clear_pointer (&self->control, gtk_widget_unparent);
+  g_clear_pointer (&self->problem, gtk_widget_unparent);
+  g_clear_object (&self->session);
+  g_clear_pointer (&self->shown, bs_plan_unref);
+  G_OBJECT_CLASS (bs_field_editor_parent_class)->dispose (object);
+}
+
+static void
+bs_field_editor_finalize (GObject *object)
+{
+  BsFieldEditor *self = BS_FIELD_EDITOR (object);
+
+  g_clear_pointer (&self->id, g_free);
+  G_OBJECT_CLASS (bs_field_editor_parent_class)->finalize (object);
+}
+
+static void
+bs_field_editor_class_init (BsFieldEditorClass *class)
+{
+  GObjectClass *object_class = G_OBJECT_CLASS (class);
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (class);
+
+  object_class->dispose = bs_field_editor_dispose;
+  object_class->finalize = bs_field_editor_finalize;
+
+  gtk_widget_class_add_binding (widget_class, GDK_KEY_Escape, 0, escape_cb, NULL);
+  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BOX_LAYOUT);
+  gtk_widget_class_set_css_name (widget_class, "field");
+}
+
+static void
+bs_field_editor_init (BsFieldEditor *self)
+{
+  GtkLayoutManager *layout = gtk_widget_get_layout_manager (GTK_WIDGET (self));
+  gtk_orientable_set_orientation (GTK_ORIENTABLE (layout), GTK_ORIENTATION_VERTICAL);
+
+  self->problem = gtk_label_new (NULL);
+  gtk_widget_add_css_class (self->problem, "problem");
+  gtk_label_set_wrap (GTK_LABEL (self->problem), TRUE);
+  gtk_label_set_max_width_chars (GTK_LABEL (self->problem), 24);
+  gtk_label_set_xalign (GTK_LABEL (self->problem), 0.0f);
+  gtk_widget_set_visible (self->problem, FALSE);
+  gtk_widget_set_parent (self->problem, GTK_WIDGET (self));
+}
+
+GtkWidget *
+bs_field_editor_new (BsSession *session, const BsRecord *record, const BsField *field,
+                     const char *id)
+{
+  g_return_val_if_fail (BS_IS_SESSION (session), NULL);
+
+  BsFieldEditor *self = g_object_new (BS_TYPE_FIELD_EDITOR, NULL);
+  self->session = g_object_ref (session);
+  self->record = record;
+  self->field = field;
+  build_control (self);
+  g_signal_connect_object (session, "changed", G_CALLBACK (session_changed_cb), self,
+                           G_CONNECT_SWAPPED);
+  bs_field_editor_set_id (self, id);
+  return GTK_WIDGET (self);
+}
+
+void
+bs_field_editor_set_id (BsFieldEditor *self, const char *id)
+{
+  g_return_if_fail (BS_IS_FIELD_EDITOR (self));
+
+  g_autofree char *old = self->id;
+  self->id = g_strdup (id);
+  g_clear_pointer (&self->shown, bs_plan_unref);
+  self->shown = bs_plan_ref (bs_session_get_plan (self->session));
+  refresh (self);
+}

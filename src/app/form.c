@@ -1,0 +1,61 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/form.h"
+
+#include <glib/gi18n.h>
+
+static GtkWidget *
+new_label (const char *text, const char *css_class)
+{
+  GtkWidget *label = gtk_label_new (text);
+  gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
+  if (css_class != NULL)
+    gtk_widget_add_css_class (label, css_class);
+  return label;
+}
+
+static void
+attach_field (GtkGrid *grid, int row, BsSession *session, const BsRecord *record, const char *id,
+              const BsField *field)
+{
+  GtkWidget *label = new_label (_ (field->label), NULL);
+  GtkWidget *editor = bs_field_editor_new (session, record, field, id);
+
+  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
+  gtk_widget_set_hexpand (label, field->kind != BS_FIELD_TEXT);
+  gtk_widget_set_hexpand (editor, field->kind == BS_FIELD_TEXT);
+  gtk_widget_set_halign (editor, field->kind == BS_FIELD_TEXT ? GTK_ALIGN_FILL : GTK_ALIGN_END);
+  gtk_widget_set_valign (label, GTK_ALIGN_BASELINE);
+  gtk_widget_set_valign (editor, GTK_ALIGN_BASELINE);
+  if (field->hint != NULL)
+    gtk_widget_set_tooltip_text (label, _ (field->hint));
+  gtk_grid_attach (grid, label, 0, row, 1, 1);
+  gtk_grid_attach (grid, editor, 1, row, 1, 1);
+}
+
+GtkWidget *
+bs_form_new (BsSession *session, const char *heading, const BsRecord *record, const char *id,
+             const BsField *fields, guint n_fields)
+{
+  GtkWidget *grid = gtk_grid_new ();
+  int row = 0;
+
+  gtk_widget_add_css_class (grid, "form");
+  gtk_grid_set_row_spacing (GTK_GRID (grid), 6);
+  gtk_grid_set_column_spacing (GTK_GRID (grid), 12);
+  gtk_widget_set_valign (grid, GTK_ALIGN_START);
+  if (heading != NULL)
+    gtk_grid_attach (GTK_GRID (grid), new_label (_ (heading), "strong"), 0, row++, 2, 1);
+  for (guint i = 0; i < n_fields; i++)
+    attach_field (GTK_GRID (grid), row++, session, record, id, &fields[i]);
+  return grid;
+}
+
+GtkWidget *
+bs_form_note_new (const char *text)
+{
+  GtkWidget *label = new_label (text, "faint");
+  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
+  gtk_label_set_max_width_chars (GTK_LABEL (label), 40);
+  return label;
+}

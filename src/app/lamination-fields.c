@@ -1,0 +1,141 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/lamination-fields.h"
+
+#include <glib/gi18n.h>
+
+#define FIELD(kind, label, hint, member, ...)                                                      \
+  {                                                                                                \
+    kind, label, hint, G_STRUCT_OFFSET (BsLamination, member), __VA_ARGS__                         \
+  }
+#define DEFECT(kind, label, hint, member, ...)                                                     \
+  {                                                                                                \
+    kind, label, hint, G_STRUCT_OFFSET (BsDefect, member), __VA_ARGS__                             \
+  }
+
+const BsField bs_lamination_columns[] = {
+  FIELD (BS_FIELD_TEXT, N_ ("Label"), N_ ("What is written on the wood"), label),
+  FIELD (BS_FIELD_NUMBER, N_ ("Length"), NULL, length, &bs_limits.lamination_length,
+         .without_unit = TRUE),
+  FIELD (BS_FIELD_NUMBER, N_ ("Thickness"), N_ ("Across the slab, from glue line to glue line"),
+         thickness, &bs_limits.lamination_thickness, .without_unit = TRUE),
+  FIELD (BS_FIELD_NUMBER, N_ ("Height"),
+         N_ ("From the underside to the show face, at the left end"), height,
+         &bs_limits.lamination_height, .without_unit = TRUE),
+  FIELD (BS_FIELD_NUMBER, N_ ("Bow"),
+         N_ ("Middle off a line between the ends; plus: towards the back"), bow, &bs_limits.warp,
+         .without_unit = TRUE),
+  FIELD (BS_FIELD_NUMBER, N_ ("Crook"), N_ ("Middle off a line between the ends; plus: upwards"),
+         crook, &bs_limits.warp, .without_unit = TRUE),
+  FIELD (BS_FIELD_NUMBER, N_ ("Cup"),
+         N_ ("Hollow across the wide face; plus: the middle towards the back, or upwards on flat"),
+         cup, &bs_limits.warp, .without_unit = TRUE),
+  FIELD (BS_FIELD_NUMBER, N_ ("Twist"), N_ ("One corner off the bench with the other three down"),
+         twist, &bs_limits.warp, .without_unit = TRUE),
+  FIELD (BS_FIELD_NUMBER, N_ ("Taper"), N_ ("Height at the right end less the height at the left"),
+         taper, &bs_limits.warp, .without_unit = TRUE),
+  FIELD (BS_FIELD_NUMBER, N_ ("Moisture"),
+         N_ ("By the meter, corrected for wood and temperature; empty: unknown"), moisture_pct,
+         &bs_limits.moisture, TRUE, TRUE),
+};
+const guint bs_n_lamination_columns = G_N_ELEMENTS (bs_lamination_columns);
+
+static const char *const run_outs[] = {
+  N_ ("towards the left end"),
+  N_ ("either way"),
+  N_ ("towards the right end"),
+  NULL,
+};
+
+const BsField bs_lamination_details[] = {
+  FIELD (BS_FIELD_NUMBER, N_ ("Pith, front to back"),
+         N_ ("Centre of the growth rings, from the middle of the end grain; mostly outside of the "
+             "wood"),
+         pith_y, &bs_limits.pith, TRUE),
+  FIELD (BS_FIELD_NUMBER, N_ ("Pith, upwards"),
+         N_ ("From the middle of the end grain; minus: below it"), pith_z, &bs_limits.pith, TRUE),
+  FIELD (BS_FIELD_CHOICE, N_ ("Top planes cleanly"), N_ ("As the fibres rise at that edge"),
+         run_out_top, .choices = run_outs, .first_choice = -1),
+  FIELD (BS_FIELD_CHOICE, N_ ("Underside planes cleanly"), N_ ("As the fibres rise at that edge"),
+         run_out_underside, .choices = run_outs, .first_choice = -1),
+  FIELD (BS_FIELD_NUMBER, N_ ("Lightness"),
+         N_ ("0 black to 100 white, against a grey card; empty: unknown"), lightness,
+         &bs_limits.lightness, TRUE),
+};
+const guint bs_n_lamination_details = G_N_ELEMENTS (bs_lamination_details);
+
+static const char *const defect_kinds[] = {
+  N_ ("knot"),    N_ ("check"), N_ ("wane"), N_ ("stain"), N_ ("bark pocket"),
+  N_ ("sapwood"), N_ ("pith"),  N_ ("hole"), NULL,
+};
+
+static const char *const faces[] = {
+  N_ ("left face"), N_ ("right face"), N_ ("top edge"), N_ ("underside"), NULL,
+};
+
+static const BsField defect_fields[] = {
+  DEFECT (BS_FIELD_CHOICE, N_ ("Defect"), NULL, kind, .choices = defect_kinds),
+  DEFECT (BS_FIELD_CHOICE, N_ ("On"), N_ ("As marked, before it is turned"), face,
+          .choices = faces),
+  DEFECT (BS_FIELD_NUMBER, N_ ("From"), N_ ("From the left end"), x_from, &bs_limits.defect_along),
+  DEFECT (BS_FIELD_NUMBER, N_ ("To"), N_ ("From the left end"), x_to, &bs_limits.defect_along),
+  DEFECT (BS_FIELD_NUMBER, N_ ("Across, from"),
+          N_ ("From the underside on a face, from the left face on an edge"), across_from,
+          &bs_limits.defect_across),
+  DEFECT (BS_FIELD_NUMBER, N_ ("Across, to"), NULL, across_to, &bs_limits.defect_across),
+  DEFECT (BS_FIELD_NUMBER, N_ ("Severity"), N_ ("0: hardly seen, 1: plain, 2: spoils the face"),
+          severity, &bs_limits.severity),
+};
+
+static guint
+count_defects (const BsPlan *plan, const char *owner)
+{
+  const BsLamination *lamination = owner != NULL ? bs_plan_find_lamination (plan, owner) : NULL;
+  return lamination != NULL ? lamination->defects->len : 0;
+}
+
+static char *
+dup_defect_id (const BsPlan *plan, const char *owner, guint index)
+{
+  return bs_record_defect_id (owner, index);
+}
+
+static BsPlan *
+add_defect (const BsPlan *plan, const char *owner)
+{
+  BsPlan *copy = bs_plan_copy (plan);
+  BsLamination *lamination = bs_record_lamination.edit (copy, owner);
+  BsDefect knot = {
+    .kind = BS_DEFECT_KNOT,
+    .face = BS_FACE_TOP,
+    .x_from = lamination->length / 2.0 - 10.0,
+    .x_to = lamination->length / 2.0 + 10.0,
+    .across_from = 0.0,
+    .across_to = lamination->thickness / 2.0,
+    .severity = 1.0,
+  };
+  g_array_append_val (lamination->defects, knot);
+  return copy;
+}
+
+static BsPlan *
+take_off_defect (const BsPlan *plan, const char *owner, guint index)
+{
+  BsPlan *copy = bs_plan_copy (plan);
+  BsLamination *lamination = bs_record_lamination.edit (copy, owner);
+  g_array_remove_index (lamination->defects, index);
+  return copy;
+}
+
+const BsRows bs_lamination_defects = {
+  .heading = N_ ("Defects"),
+  .add_label = N_ ("Add a defect"),
+  .none = N_ ("None noted on this lamination."),
+  .record = &bs_record_defect,
+  .fields = defect_fields,
+  .n_fields = G_N_ELEMENTS (defect_fields),
+  .count = count_defects,
+  .dup_id = dup_defect_id,
+  .add = add_defect,
+  .take_off = take_off_defect,
+};

@@ -1,0 +1,55 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/page.h"
+
+static GtkWidget *
+get_column (GtkWidget *page)
+{
+  GtkWidget *viewport = gtk_scrolled_window_get_child (GTK_SCROLLED_WINDOW (page));
+  return gtk_viewport_get_child (GTK_VIEWPORT (viewport));
+}
+
+static GtkWidget *
+new_flow (void)
+{
+  GtkWidget *flow = gtk_flow_box_new ();
+  gtk_flow_box_set_selection_mode (GTK_FLOW_BOX (flow), GTK_SELECTION_NONE);
+  gtk_flow_box_set_max_children_per_line (GTK_FLOW_BOX (flow), 3);
+  gtk_flow_box_set_column_spacing (GTK_FLOW_BOX (flow), 36);
+  gtk_flow_box_set_row_spacing (GTK_FLOW_BOX (flow), 24);
+  gtk_widget_set_valign (flow, GTK_ALIGN_START);
+  return flow;
+}
+
+GtkWidget *
+bs_page_new (void)
+{
+  GtkWidget *page = gtk_scrolled_window_new ();
+  GtkWidget *column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 24);
+
+  gtk_widget_add_css_class (column, "page");
+  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (page), column);
+  return page;
+}
+
+void
+bs_page_add (GtkWidget *page, GtkWidget *block)
+{
+  GtkWidget *column = get_column (page);
+  GtkWidget *flow = gtk_widget_get_last_child (column);
+
+  if (flow == NULL || !GTK_IS_FLOW_BOX (flow))
+    {
+      flow = new_flow ();
+      gtk_box_append (GTK_BOX (column), flow);
+    }
+  gtk_flow_box_append (GTK_FLOW_BOX (flow), block);
+  /* The block's own fields take the focus, not the box around them. */
+  gtk_widget_set_focusable (gtk_widget_get_parent (block), FALSE);
+}
+
+void
+bs_page_add_wide (GtkWidget *page, GtkWidget *block)
+{
+  gtk_box_append (GTK_BOX (get_column (page)), block);
+}

@@ -1,0 +1,196 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/readout.h"
+
+#include <glib/gi18n.h>
+#include <math.h>
+
+#include "app/number-row.h"
+#include "core/units.h"
+
+/* Which workings are shown, in this order. */
+enum
+{
+  ROW_THICKNESS,
+  ROW_FORCE,
+  ROW_CLAMPS,
+  ROW_TIME,
+  ROW_MASS,
+  N_ROWS
+};
+
+static const BsWorking *
+get_working (const BsResults *results, guint row)
+{
+  const BsWorking *const workings[N_ROWS] = {
+    [ROW_THICKNESS] = &results->why_thickness, [ROW_FORCE] = &results->why_force,
+    [ROW_CLAMPS] = &results->why_clamps,       [ROW_TIME] = &results->why_time,
+    [ROW_MASS] = &results->why_mass,
+  };
+
+  return workings[row];
+}
+
+/* Between and around the numbers, and the least width of one, in pixels. */
+#define SPACE 12
+#define ROW_WIDTH 160
+
+struct _BsReadout
+{
+  GtkWidget parent_instance;
+
+  BsSession *session;
+  BsNumberRow *rows[N_ROWS];
+};
+
+G_DEFINE_FINAL_TYPE (BsReadout, bs_readout, GTK_TYPE_WIDGET)
+
+/* A time alone says little: what matters is what the glue leaves of it. */
+static char *
+describe_time (const BsResults *results)
+{
+  double left = results->assembly.left_s;
+  g_autofree char *time
+      = bs_units_format (fabs (left), BS_QUANTITY_TIME, results->stack->plan->units);
+
+  if (isnan (left) || isnan (results->why_time.value))
+    return NULL;
+  /* Translators: a time: "3 min 20 s". */
+  return g_strdup_printf (left < 0.0 ? _ ("%s too long") : _ ("%s left"), time);
+}
+
+static void
+changed_cb (BsReadout *self)
+{
+  g_assert (BS_IS_READOUT (self));
+
+  const BsResults *results = bs_session_get_results (self->session);
+  g_autofree char *time_left = describe_time (results);
+  for (guint i = 0; i < N_ROWS; i++)
+    bs_number_row_show (self->rows[i], get_working (results, i), results->stack->plan->units,
+                        i == ROW_TIME ? time_left : NULL);
+}
+
+static int
+count_columns (int width)
+{
+  return CLAMP ((width - SPACE) / (ROW_WIDTH + SPACE), 1, N_ROWS);
+}
+
+/* -1 where no width is known. */
+static int
+row_width (int width)
+{
+  return width >= 0 ? (width - SPACE) / count_columns (width) - SPACE : -1;
+}
+
+static int
+measure_rows (BsReadout *self, GtkOrientation orientation, int for_size)
+{
+  int most = 0;
+
+  for (guint i = 0; i < N_ROWS; i++)
+    {
+      int least;
+
+      gtk_widget_measure (GTK_WIDGET (self->rows[i]), orientation, for_size, &least, NULL, NULL,
+                          NULL);
+      most = MAX (most, least);
+    }
+  return most;
+}
+
+static GtkSizeRequestMode
+bs_readout_get_request_mode (GtkWidget *widget)
+{
+  return GTK_SIZE_REQUEST_HEIGHT_FOR_WIDTH;
+}
+
+static void
+bs_readout_measure (GtkWidget *widget, GtkOrientation orientation, int for_size, int *minimum,
+                    int *natural, int *minimum_baseline, int *natural_baseline)
+{
+  BsReadout *self = BS_READOUT (widget);
+  int size;
+
+  if (orientation == GTK_ORIENTATION_HORIZONTAL)
+    size = MAX (measure_rows (self, orientation, -1), ROW_WIDTH) + 2 * SPACE;
+  else
+    {
+      int columns = count_columns (for_size);
+      int lines = (N_ROWS + columns - 1) / columns;
+
+      size = lines * (measure_rows (self, orientation, row_width (for_size)) + SPACE) + SPACE;
+    }
+  *minimum = *natural = size;
+}
+
+static void
+bs_readout_size_allocate (GtkWidget *widget, int width, int height, int baseline)
+{
+  BsReadout *self = BS_READOUT (widget);
+  int columns = count_columns (width);
+  int one_width = row_width (width);
+  int row_height = measure_rows (self, GTK_ORIENTATION_VERTICAL, one_width);
+
+  for (int i = 0; i < N_ROWS; i++)
+    {
+      int x = SPACE + i % columns * (one_width + SPACE);
+      int y = SPACE + i / columns * (row_height + SPACE);
+
+      gtk_widget_size_allocate (GTK_WIDGET (self->rows[i]),
+                                &(GtkAllocation){ x, y, one_width, row_height }, -1);
+    }
+}
+
+static void
+bs_readout_dispose (GObject *object)
+{
+  BsReadout *self = BS_READOUT (object);
+
+  for (guint i = 0; i < N_ROWS; i++)
+    if (self->rows[i] != NULL)
+      gtk_widget_unparent (GTK_WIDGET (g_steal_pointer (&self->rows[i])));
+  g_clear_object (&self->session);
+  G_OBJECT_CLASS (bs_readout_parent_class)->dispose (object);
+}
+
+static void
+bs_readout_class_init (BsReadoutClass *class)
+{
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (class);
+
+  G_OBJECT_CLASS (class)->dispose = bs_readout_dispose;
+  widget_class->get_request_mode = bs_readout_get_request_mode;
+  widget_class->measure = bs_readout_measure;
+  widget_class->size_allocate = bs_readout_size_allocate;
+
+  gtk_widget_class_set_css_name (widget_class, "readout");
+  gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_GROUP);
+}
+
+static void
+bs_readout_init (BsReadout *self)
+{
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  _ ("Numbers"), -1);
+  for (guint i = 0; i < N_ROWS; i++)
+    {
+      GtkWidget *row = bs_number_row_new ();
+
+      self->rows[i] = BS_NUMBER_ROW (row);
+      gtk_widget_set_parent (row, GTK_WIDGET (self));
+    }
+}
+
+void
+bs_readout_set_session (BsReadout *self, BsSession *session)
+{
+  g_return_if_fail (BS_IS_READOUT (self));
+  g_return_if_fail (BS_IS_SESSION (session));
+  g_return_if_fail (self->session == NULL);
+
+  self->session = g_object_ref (session);
+  g_signal_connect_object (session, "changed", G_CALLBACK (changed_cb), self, G_CONNECT_SWAPPED);
+  changed_cb (self);
+}

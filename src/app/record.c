@@ -1,0 +1,144 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/record.h"
+
+#include <stdlib.h>
+#include <string.h>
+
+static gconstpointer
+find_plan (const BsPlan *plan, const char *id)
+{
+  return plan;
+}
+
+static gpointer
+edit_plan (BsPlan *copy, const char *id)
+{
+  return copy;
+}
+
+const BsRecord bs_record_plan = { find_plan, edit_plan };
+
+static gconstpointer
+find_adhesive (const BsPlan *plan, const char *id)
+{
+  return &plan->adhesive;
+}
+
+static gpointer
+edit_adhesive (BsPlan *copy, const char *id)
+{
+  copy->adhesive.is_own_figures = TRUE;
+  return &copy->adhesive;
+}
+
+const BsRecord bs_record_adhesive = { find_adhesive, edit_adhesive };
+
+/* Every kept kind of thing begins with its id. */
+static int
+find_index (const GPtrArray *things, const char *id)
+{
+  for (guint i = 0; id != NULL && i < things->len; i++)
+    if (g_str_equal (*(const char *const *)g_ptr_array_index (things, i), id))
+      return (int)i;
+  return -1;
+}
+
+static gpointer
+find_thing (const GPtrArray *things, const char *id)
+{
+  int i = find_index (things, id);
+  return i < 0 ? NULL : g_ptr_array_index (things, (guint)i);
+}
+
+/* Puts a thing in the place of the one that it was copied from. */
+static gpointer
+put_copy (GPtrArray *things, int index, gpointer copy, GDestroyNotify unref)
+{
+  unref (g_ptr_array_index (things, (guint)index));
+  g_ptr_array_index (things, (guint)index) = copy;
+  return copy;
+}
+
+static gconstpointer
+find_clamp (const BsPlan *plan, const char *id)
+{
+  return find_thing (plan->shop.clamps, id);
+}
+
+static gpointer
+edit_clamp (BsPlan *copy, const char *id)
+{
+  int i = find_index (copy->shop.clamps, id);
+  BsClampKind *kind = bs_clamp_kind_copy (g_ptr_array_index (copy->shop.clamps, (guint)i));
+  return put_copy (copy->shop.clamps, i, kind, (GDestroyNotify)bs_clamp_kind_unref);
+}
+
+const BsRecord bs_record_clamp = { find_clamp, edit_clamp };
+
+static gconstpointer
+find_caul (const BsPlan *plan, const char *id)
+{
+  return find_thing (plan->shop.cauls, id);
+}
+
+static gpointer
+edit_caul (BsPlan *copy, const char *id)
+{
+  int i = find_index (copy->shop.cauls, id);
+  BsCaulKind *kind = bs_caul_kind_copy (g_ptr_array_index (copy->shop.cauls, (guint)i));
+  return put_copy (copy->shop.cauls, i, kind, (GDestroyNotify)bs_caul_kind_unref);
+}
+
+const BsRecord bs_record_caul = { find_caul, edit_caul };
+
+static gconstpointer
+find_lamination (const BsPlan *plan, const char *id)
+{
+  return id != NULL ? bs_plan_find_lamination (plan, id) : NULL;
+}
+
+static gpointer
+edit_lamination (BsPlan *copy, const char *id)
+{
+  int i = find_index (copy->laminations, id);
+  BsLamination *lamination = bs_lamination_copy (g_ptr_array_index (copy->laminations, (guint)i));
+  return put_copy (copy->laminations, i, lamination, (GDestroyNotify)bs_lamination_unref);
+}
+
+const BsRecord bs_record_lamination = { find_lamination, edit_lamination };
+
+/* "index lamination": the index first, since a lamination's id may hold anything. */
+char *
+bs_record_defect_id (const char *lamination, guint index)
+{
+  return g_strdup_printf ("%u %s", index, lamination);
+}
+
+static const char *
+split_defect_id (const char *id, guint *index)
+{
+  char *end = NULL;
+  *index = (guint)strtoul (id, &end, 10);
+  return end + 1;
+}
+
+static gconstpointer
+find_defect (const BsPlan *plan, const char *id)
+{
+  guint index = 0;
+  const BsLamination *lamination = bs_plan_find_lamination (plan, split_defect_id (id, &index));
+  if (lamination == NULL || index >= lamination->defects->len)
+    return NULL;
+  return &g_array_index (lamination->defects, BsDefect, index);
+}
+
+static gpointer
+edit_defect (BsPlan *copy, const char *id)
+{
+  guint index = 0;
+  BsLamination *lamination = edit_lamination (copy, split_defect_id (id, &index));
+  return &g_array_index (lamination->defects, BsDefect, index);
+}
+
+const BsRecord bs_record_defect = { find_defect, edit_defect };

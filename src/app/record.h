@@ -1,0 +1,31 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "core/plan.h"
+
+G_BEGIN_DECLS
+
+/* A thing in a plan whose fields a person can type: the plan itself, a kind of clamp, a lamination
+ * ... The pages describe their fields by offsets into such a record, so that one editor serves them
+ * all. */
+typedef struct
+{
+  /* The record of that id in a plan, or NULL when there is none (any more). */
+  gconstpointer (*find) (const BsPlan *plan, const char *id);
+
+  /* The same record in a copy that is still one's own, ready to be written to. */
+  gpointer (*edit) (BsPlan *copy, const char *id);
+} BsRecord;
+
+extern const BsRecord bs_record_plan;     /* a BsPlan; the id does not matter */
+extern const BsRecord bs_record_adhesive; /* a BsAdhesive; editing marks its figures as one's own */
+extern const BsRecord bs_record_clamp;    /* a BsClampKind */
+extern const BsRecord bs_record_caul;     /* a BsCaulKind */
+extern const BsRecord bs_record_lamination; /* a BsLamination */
+extern const BsRecord bs_record_defect;     /* a BsDefect; id from bs_record_defect_id () */
+
+/* The id of a lamination's defect, for bs_record_defect: the caller's to free. */
+char *bs_record_defect_id (const char *lamination, guint index);
+
+G_END_DECLS

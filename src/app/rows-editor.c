@@ -1,0 +1,237 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/rows-editor.h"
+
+#include <glib/gi18n.h>
+
+struct _BsRowsEditor
+{
+  GtkWidget parent_instance;
+
+  /* children */
+  GtkWidget *heading;
+  GtkWidget *grid;
+  GtkWidget *none;
+  GtkWidget *add;
+
+  /* owned */
+  BsSession *session;
+  char *owner;
+  GPtrArray *ids; /* char *: of the rows that are shown */
+
+  /* borrowed */
+  const BsRows *rows;
+};
+
+G_DEFINE_FINAL_TYPE (BsRowsEditor, bs_rows_editor, GTK_TYPE_WIDGET)
+
+static void
+push (BsRowsEditor *self, BsPlan *plan, const char *label)
+{
+  g_autoptr (BsPlan) owned = plan;
+  bs_session_push (self->session, owned, label, NULL);
+}
+
+static void
+add_cb (BsRowsEditor *self, GtkButton *button)
+{
+  const BsPlan *plan = bs_session_get_plan (self->session);
+  push (self, self->rows->add (plan, self->owner), _ (self->rows->add_label));
+}
+
+static void
+take_off_cb (GtkButton *button, BsRowsEditor *self)
+{
+  guint index = GPOINTER_TO_UINT (g_object_get_data (G_OBJECT (button), "index"));
+  const BsPlan *plan = bs_session_get_plan (self->session);
+  push (self, self->rows->take_off (plan, self->owner, index), _ ("Take off a row"));
+}
+
+static void
+attach_titles (BsRowsEditor *self)
+{
+  for (guint i = 0; i < self->rows->n_fields; i++)
+    {
+      GtkWidget *title = gtk_label_new (_ (self->rows->fields[i].label));
+      gboolean is_text = self->rows->fields[i].kind == BS_FIELD_TEXT
+                         || self->rows->fields[i].kind == BS_FIELD_CHOICE;
+      gtk_widget_add_css_class (title, "faint");
+      gtk_label_set_xalign (GTK_LABEL (title), is_text ? 0.0f : 1.0f);
+      gtk_grid_attach (GTK_GRID (self->grid), title, (int)i, 0, 1, 1);
+    }
+}
+
+static GtkWidget *
+new_take_off_button (BsRowsEditor *self, guint index)
+{
+  GtkWidget *button = gtk_button_new_from_icon_name ("list-remove-symbolic");
+  gtk_button_set_has_frame (GTK_BUTTON (button), FALSE);
+  gtk_widget_set_valign (button, GTK_ALIGN_START);
+  gtk_widget_set_tooltip_text (button, _ ("Take off"));
+  /* Translators: %u is the number of a row in a table */
+  g_autofree char *name = g_strdup_printf (_ ("Take off row %u"), index + 1);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+  g_object_set_data (G_OBJECT (button), "index", GUINT_TO_POINTER (index));
+  g_signal_connect (button, "clicked", G_CALLBACK (take_off_cb), self);
+  return button;
+}
+
+static void
+attach_row (BsRowsEditor *self, guint index)
+{
+  const char *id = g_ptr_array_index (self->ids, index);
+  int row = (int)index + 1;
+
+  for (guint i = 0; i < self->rows->n_fields; i++)
+    {
+      GtkWidget *editor
+          = bs_field_editor_new (self->session, self->rows->record, &self->rows->fields[i], id);
+      gtk_widget_set_hexpand (editor, self->rows->fields[i].kind == BS_FIELD_TEXT);
+      gtk_grid_attach (GTK_GRID (self->grid), editor, (int)i, row, 1, 1);
+    }
+  gtk_grid_attach (GTK_GRID (self->grid), new_take_off_button (self, index),
+                   (int)self->rows->n_fields, row, 1, 1);
+}
+
+static GPtrArray *
+list_ids (BsRowsEditor *self)
+{
+  const BsPlan *plan = bs_session_get_plan (self->session);
+  guint n = self->rows->count (plan, self->owner);
+  GPtrArray *ids = g_ptr_array_new_with_free_func (g_free);
+
+  for (guint i = 0; i < n; i++)
+    g_ptr_array_add (ids, self->rows->dup_id (plan, self->owner, i));
+  return ids;
+}
+
+static gboolean
+are_same (const GPtrArray *a, const GPtrArray *b)
+{
+  if (a->len != b->len)
+    return FALSE;
+  for (guint i = 0; i < a->len; i++)
+    if (!g_str_equal (g_ptr_array_index (a, i), g_ptr_array_index (b, i)))
+      return FALSE;
+  return TRUE;
+}
+
+/* The editors follow their own records; only other rows need other editors. */
+static void
+show_rows (BsRowsEditor *self)
+{
+  g_autoptr (GPtrArray) ids = list_ids (self);
+  GtkWidget *child;
+
+  if (self->ids != NULL && are_same (ids, self->ids))
+    return;
+  g_clear_pointer (&self->ids, g_ptr_array_unref);
+  self->ids = g_steal_pointer (&ids);
+
+  while ((child = gtk_widget_get_first_child (self->grid)) != NULL)
+    gtk_grid_remove (GTK_GRID (self->grid), child);
+  gtk_widget_set_visible (self->grid, self->ids->len > 0);
+  gtk_widget_set_visible (self->none, self->ids->len == 0);
+  if (self->ids->len > 0)
+    attach_titles (self);
+  for (guint i = 0; i < self->ids->len; i++)
+    attach_row (self, i);
+}
+
+static void
+session_changed_cb (BsRowsEditor *self, BsSession *session)
+{
+  g_assert (BS_IS_ROWS_EDITOR (self));
+  g_assert (BS_IS_SESSION (session));
+
+  show_rows (self);
+}
+
+static void
+bs_rows_editor_dispose (GObject *object)
+{
+  BsRowsEditor *self = BS_ROWS_EDITOR (object);
+  GtkWidget *child;
+
+  while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
+    gtk_widget_unparent (child);
+  g_clear_object (&self->session);
+  G_OBJECT_CLASS (bs_rows_editor_parent_class)->dispose (object);
+}
+
+static void
+bs_rows_editor_finalize (GObject *object)
+{
+  BsRowsEditor *self = BS_ROWS_EDITOR (object);
+
+  g_clear_pointer (&self->owner, g_free);
+  g_clear_pointer (&self->ids, g_ptr_array_unref);
+  G_OBJECT_CLASS (bs_rows_editor_parent_class)->finalize (object);
+}
+
+static void
+bs_rows_editor_class_init (BsRowsEditorClass *class)
+{
+  GObjectClass *object_class = G_OBJECT_CLASS (class);
+
+  object_class->dispose = bs_rows_editor_dispose;
+  object_class->finalize = bs_rows_editor_finalize;
+  gtk_widget_class_set_layout_manager_type (GTK_WIDGET_CLASS (class), GTK_TYPE_BOX_LAYOUT);
+}
+
+static void
+bs_rows_editor_init (BsRowsEditor *self)
+{
+  GtkLayoutManager *layout = gtk_widget_get_layout_manager (GTK_WIDGET (self));
+  gtk_orientable_set_orientation (GTK_ORIENTABLE (layout), GTK_ORIENTATION_VERTICAL);
+  gtk_box_layout_set_spacing (GTK_BOX_LAYOUT (layout), 6);
+
+  self->heading = gtk_label_new (NULL);
+  gtk_widget_add_css_class (self->heading, "strong");
+  gtk_label_set_xalign (GTK_LABEL (self->heading), 0.0f);
+
+  self->grid = gtk_grid_new ();
+  gtk_grid_set_row_spacing (GTK_GRID (self->grid), 6);
+  gtk_grid_set_column_spacing (GTK_GRID (self->grid), 6);
+
+  self->none = gtk_label_new (NULL);
+  gtk_widget_add_css_class (self->none, "faint");
+  gtk_label_set_xalign (GTK_LABEL (self->none), 0.0f);
+  gtk_label_set_wrap (GTK_LABEL (self->none), TRUE);
+
+  self->add = gtk_button_new ();
+  gtk_widget_set_halign (self->add, GTK_ALIGN_START);
+  g_signal_connect_swapped (self->add, "clicked", G_CALLBACK (add_cb), self);
+
+  gtk_widget_set_parent (self->heading, GTK_WIDGET (self));
+  gtk_widget_set_parent (self->grid, GTK_WIDGET (self));
+  gtk_widget_set_parent (self->none, GTK_WIDGET (self));
+  gtk_widget_set_parent (self->add, GTK_WIDGET (self));
+}
+
+GtkWidget *
+bs_rows_editor_new (BsSession *session, const BsRows *rows, const char *owner)
+{
+  g_return_val_if_fail (BS_IS_SESSION (session), NULL);
+
+  BsRowsEditor *self = g_object_new (BS_TYPE_ROWS_EDITOR, NULL);
+  self->session = g_object_ref (session);
+  self->rows = rows;
+  gtk_label_set_text (GTK_LABEL (self->heading), _ (rows->heading));
+  gtk_label_set_text (GTK_LABEL (self->none), _ (rows->none));
+  gtk_button_set_label (GTK_BUTTON (self->add), _ (rows->add_label));
+  g_signal_connect_object (session, "changed", G_CALLBACK (session_changed_cb), self,
+                           G_CONNECT_SWAPPED);
+  bs_rows_editor_set_owner (self, owner);
+  return GTK_WIDGET (self);
+}
+
+void
+bs_rows_editor_set_owner (BsRowsEditor *self, const char *owner)
+{
+  g_return_if_fail (BS_IS_ROWS_EDITOR (self));
+
+  g_autofree char *old = self->owner;
+  self->owner = g_strdup (owner);
+  show_rows (self);
+}

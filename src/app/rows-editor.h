@@ -1,0 +1,35 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "app/field-editor.h"
+
+G_BEGIN_DECLS
+
+/* Things of one kind (clamps, cauls, defects of a lamination) as rows of editors under one line of
+ * column titles, each row with a button that takes it off, and one under all that adds another. */
+typedef struct
+{
+  const char *heading;   /* N_() */
+  const char *add_label; /* N_() of the button that adds */
+  const char *none;      /* N_() shown while there are none */
+  const BsRecord *record;
+  const BsField *fields;
+  guint n_fields;
+
+  /* `owner` is the id of the record that the things belong to, or NULL where that is the plan. add
+   * and take_off return a new plan; dup_id an id for the record, the caller's to free. */
+  guint (*count) (const BsPlan *plan, const char *owner);
+  char *(*dup_id) (const BsPlan *plan, const char *owner, guint index);
+  BsPlan *(*add) (const BsPlan *plan, const char *owner);
+  BsPlan *(*take_off) (const BsPlan *plan, const char *owner, guint index);
+} BsRows;
+
+#define BS_TYPE_ROWS_EDITOR (bs_rows_editor_get_type ())
+G_DECLARE_FINAL_TYPE (BsRowsEditor, bs_rows_editor, BS, ROWS_EDITOR, GtkWidget)
+
+/* `rows` lives as long as the program; `owner` is copied. */
+GtkWidget *bs_rows_editor_new (BsSession *session, const BsRows *rows, const char *owner);
+void bs_rows_editor_set_owner (BsRowsEditor *self, const char *owner);
+
+G_END_DECLS

@@ -1,0 +1,133 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/slab-page.h"
+
+#include <glib/gi18n.h>
+
+#include "app/form.h"
+#include "app/page.h"
+#include "core/units.h"
+
+#define FIELD(kind, label, hint, member, ...)                                                      \
+  {                                                                                                \
+    kind, label, hint, G_STRUCT_OFFSET (BsPlan, member), __VA_ARGS__                               \
+  }
+
+static const char *const layups[] = {
+  N_ ("On edge: wide faces glued"),
+  N_ ("On flat: narrow edges glued"),
+  NULL,
+};
+
+static const char *const flatten_methods[] = {
+  N_ ("By hand plane"),
+  N_ ("With a router on a sled"),
+  N_ ("Through a planer"),
+  NULL,
+};
+
+static const char *const unit_systems[] = {
+  N_ ("Millimetres, newtons, kilograms"),
+  N_ ("Inches, pounds"),
+  NULL,
+};
+
+static const BsField plan_fields[] = {
+  FIELD (BS_FIELD_TEXT, N_ ("Name"), NULL, name),
+  FIELD (BS_FIELD_TEXT, N_ ("Note"), NULL, note),
+  FIELD (BS_FIELD_CHOICE, N_ ("Shown in"),
+         N_ ("Whatever is shown, sizes can be typed in any unit: 2440, 8', 4 1/2\", 8/4"), units,
+         .choices = unit_systems),
+};
+
+static const BsField wanted_fields[] = {
+  FIELD (BS_FIELD_NUMBER, N_ ("Length"), N_ ("Along the grain, when finished"), slab.length,
+         &bs_limits.slab_length),
+  FIELD (BS_FIELD_NUMBER, N_ ("Width"), N_ ("Across the laminations, when finished"), slab.width,
+         &bs_limits.slab_width),
+  FIELD (BS_FIELD_NUMBER, N_ ("Thickness"), N_ ("When flattened on both faces"), slab.thickness,
+         &bs_limits.slab_thickness),
+  FIELD (BS_FIELD_CHOICE, N_ ("Laminations lie"), NULL, slab.layup, .choices = layups),
+  FIELD (BS_FIELD_SWITCH, N_ ("Heart sides alternate"),
+         N_ ("Neighbours look opposite ways, so that their cups work against one another"),
+         slab.alternate_hearts),
+};
+
+static const BsField show_fields[] = {
+  FIELD (BS_FIELD_SWITCH, N_ ("Front edge shows"), N_ ("The outer face of the first lamination"),
+         slab.shows_front),
+  FIELD (BS_FIELD_SWITCH, N_ ("Back edge shows"), N_ ("The outer face of the last lamination"),
+         slab.shows_back),
+  FIELD (BS_FIELD_SWITCH, N_ ("Underside shows"), NULL, slab.shows_underside),
+  FIELD (BS_FIELD_SWITCH, N_ ("Ends show"), NULL, slab.shows_ends),
+};
+
+static const BsField flatten_fields[] = {
+  FIELD (BS_FIELD_CHOICE, N_ ("Flattened"), NULL, slab.flatten_method, .choices = flatten_methods),
+  FIELD (BS_FIELD_NUMBER, N_ ("Allowance on each face"),
+         N_ ("Taken off beyond flat, for tool marks"), slab.allowance, &bs_limits.allowance),
+};
+
+static const BsField season_fields[] = {
+  FIELD (BS_FIELD_NUMBER, N_ ("Dry season, temperature"), NULL, slab.dry_season.temperature_c,
+         &bs_limits.temperature),
+  FIELD (BS_FIELD_NUMBER, N_ ("Dry season, humidity"), N_ ("Relative humidity of the air"),
+         slab.dry_season.humidity_pct, &bs_limits.humidity),
+  FIELD (BS_FIELD_NUMBER, N_ ("Damp season, temperature"), NULL, slab.damp_season.temperature_c,
+         &bs_limits.temperature),
+  FIELD (BS_FIELD_NUMBER, N_ ("Damp season, humidity"), N_ ("Relative humidity of the air"),
+         slab.damp_season.humidity_pct, &bs_limits.humidity),
+};
+
+static void
+show_moisture_cb (GtkLabel *note, BsSession *session)
+{
+  const BsResults *results = bs_session_get_results (session);
+  g_autofree char *low
+      = bs_units_format (results->emc_low_pct, BS_QUANTITY_PERCENT, BS_UNIT_SYSTEM_METRIC);
+  g_autofree char *high
+      = bs_units_format (results->emc_high_pct, BS_QUANTITY_PERCENT, BS_UNIT_SYSTEM_METRIC);
+  /* Translators: two moisture contents with their per cent signs */
+  g_autofree char *text = g_strdup_printf (
+      _ ("Wood left there comes to between %s and %s of moisture. Glue it at about that."), low,
+      high);
+  gtk_label_set_text (note, text);
+}
+
+static GtkWidget *
+new_season_block (BsSession *session)
+{
+  GtkWidget *block = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
+  GtkWidget *note = bs_form_note_new (NULL);
+
+  gtk_box_append (GTK_BOX (block), bs_form_new (session, N_ ("Where it will live"), &bs_record_plan,
+                                                NULL, season_fields, G_N_ELEMENTS (season_fields)));
+  gtk_box_append (GTK_BOX (block), note);
+  g_signal_connect_object (session, "changed", G_CALLBACK (show_moisture_cb), note,
+                           G_CONNECT_SWAPPED);
+  show_moisture_cb (GTK_LABEL (note), session);
+  return block;
+}
+
+static GtkWidget *
+new_block (BsSession *session, const char *heading, const BsField *fields, guint n_fields)
+{
+  return bs_form_new (session, heading, &bs_record_plan, NULL, fields, n_fields);
+}
+
+GtkWidget *
+bs_slab_page_new (BsSession *session)
+{
+  GtkWidget *page = bs_page_new ();
+
+  bs_page_add (page, new_block (session, N_ ("What is wanted"), wanted_fields,
+                                G_N_ELEMENTS (wanted_fields)));
+  bs_page_add (
+      page, new_block (session, N_ ("What people see"), show_fields, G_N_ELEMENTS (show_fields)));
+  bs_page_add (page, new_block (session, N_ ("How it is made flat"), flatten_fields,
+                                G_N_ELEMENTS (flatten_fields)));
+  bs_page_add (page, new_season_block (session));
+  bs_page_add (page,
+               new_block (session, N_ ("This plan"), plan_fields, G_N_ELEMENTS (plan_fields)));
+  return page;
+}

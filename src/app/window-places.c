@@ -1,0 +1,59 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/window-private.h"
+
+#include <glib/gi18n.h>
+
+#include "app/glue-up-page.h"
+#include "app/laminations-page.h"
+#include "app/shop-page.h"
+#include "app/slab-page.h"
+
+/* The places of the window, in the order of the job; one can go to any of them at any time. */
+static const struct
+{
+  const char *name;
+  const char *title;
+  GtkWidget *(*create) (BsSession *session);
+} places[] = {
+  { "slab", NC_ ("place", "Slab"), bs_slab_page_new },
+  { "shop", NC_ ("place", "Shop"), bs_shop_page_new },
+  { "laminations", NC_ ("place", "Laminations"), bs_laminations_page_new },
+  { "glue-up", NC_ ("place", "Glue-up"), bs_glue_up_page_new },
+};
+
+/* A page is made when someone goes there: forms are many widgets. */
+static void
+place_chosen_cb (BsWindow *self)
+{
+  const char *name = gtk_stack_get_visible_child_name (self->places);
+  GtkWidget *frame = gtk_stack_get_visible_child (self->places);
+
+  if (frame == NULL || gtk_widget_get_first_child (frame) != NULL)
+    return;
+  for (guint i = 0; i < G_N_ELEMENTS (places); i++)
+    if (g_str_equal (places[i].name, name))
+      gtk_box_append (GTK_BOX (frame), places[i].create (self->session));
+  gtk_widget_set_hexpand (gtk_widget_get_first_child (frame), TRUE);
+}
+
+void
+bs_window_places_init (BsWindow *self)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (places); i++)
+    gtk_stack_add_titled (self->places, gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 0), places[i].name,
+                          g_dpgettext2 (NULL, "place", places[i].title));
+  gtk_stack_set_visible_child_name (self->places, "glue-up");
+  place_chosen_cb (self);
+  g_signal_connect_object (self->places, "notify::visible-child", G_CALLBACK (place_chosen_cb),
+                           self, G_CONNECT_SWAPPED);
+}
+
+void
+bs_window_go_to (BsWindow *self, const char *place)
+{
+  if (gtk_stack_get_visible_child (self->places) == NULL) /* before the first frame */
+    return;
+  gtk_stack_set_visible_child_name (self->places, place);
+  gtk_widget_grab_focus (gtk_widget_get_first_child (gtk_stack_get_visible_child (self->places)));
+}

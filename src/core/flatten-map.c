@@ -1,0 +1,208 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "core/flatten-map.h"
+
+#include "core/flatten-fit.h"
+
+#include <math.h>
+
+/* The slab at rest on one face: of all planes that do not cut that face, the one that comes nearest
+ * to it at the middle. As a fit: upper set the underside, lower set one spot under the middle.
+ * Resting on the show face is the same with both turned over. */
+static void
+find_rest_on_underside (gconstpointer sets, double slope_x, double slope_y, BsFaceSpot *upper,
+                        BsFaceSpot *lower)
+{
+  const BsFaces *faces = sets;
+
+  *upper = bs_faces_extreme (faces, FALSE, BS_EXTREME_LEAST, slope_x, slope_y);
+  *lower = (BsFaceSpot){ .x = faces->x_mid, .y = faces->y_mid, .place = -1 };
+}
+
+static void
+find_rest_on_show_face (gconstpointer sets, double slope_x, double slope_y, BsFaceSpot *upper,
+                        BsFaceSpot *lower)
+{
+  const BsFaces *faces = sets;
+
+  *upper = (BsFaceSpot){ .x = faces->x_mid, .y = faces->y_mid, .z = faces->height, .place = -1 };
+  *lower = bs_faces_extreme (faces, TRUE, BS_EXTREME_GREATEST, slope_x, slope_y);
+}
+
+static BsFit
+fit_by (const BsFaces *faces, BsFitSpots find_spots)
+{
+  BsFitBasis basis = bs_fit_basis_start (faces->x_mid, faces->y_mid, faces->length, faces->width);
+  BsFit fit = bs_fit_solve (find_spots, faces, faces->length, faces->width, BS_FIT_EXACT, &basis);
+
+  return bs_fit_least_tilt (find_spots, faces, &fit);
+}
+
+static BsFit
+fit_for_work (const BsFaces *faces, BsFlattenWork work)
+{
+  BsFit rest;
+
+  switch (work)
+    {
+    case BS_FLATTEN_SHIMMED:
+      return fit_by (faces, bs_fit_spots_of_faces);
+    case BS_FLATTEN_SHOW_FACE_FIRST:
+      rest = fit_by (faces, find_rest_on_underside);
+      break;
+    case BS_FLATTEN_UNDERSIDE_FIRST:
+      rest = fit_by (faces, find_rest_on_show_face);
+      break;
+    default:
+      g_return_val_if_reached ((BsFit){ 0 });
+    }
+  return bs_fit_at (bs_fit_spots_of_faces, faces, rest.slope_x, rest.slope_y);
+}
+
+double
+bs_flatten_thickness (const BsStack *stack, BsFlattenWork work)
+{
+  BsFaces faces;
+
+  if (!bs_faces_init (&faces, stack))
+    return NAN;
+  BsFit fit = fit_for_work (&faces, work);
+  bs_faces_clear (&faces);
+  return fmax (0.0, fit.distance - 2.0 * stack->plan->slab.allowance);
+}
+
+/* The spot of a face where most comes off a lamination. */
+static BsDeepSpot
+find_deep_spot (const BsFlattenMap *map, const BsFaces *faces, guint place, gboolean is_top)
+{
+  BsExtreme extreme = is_top ? BS_EXTREME_GREATEST : BS_EXTREME_LEAST;
+  BsFaceSpot spot = bs_faces_extreme_of (faces, place, is_top, extreme, map->slope_x, map->slope_y);
+  double plane = map->slope_x * spot.x + map->slope_y * spot.y + map->offset;
+
+  return (BsDeepSpot){ .place = (int)place,
+                       .x = spot.x,
+                       .y = spot.y,
+                       .depth = is_top ? spot.z - plane - map->thickness : plane - spot.z };
+}
+
+static void
+find_deep_spots (const BsFlattenMap *map, const BsFaces *faces, gboolean is_top,
+                 BsDeepSpot deep[BS_N_DEEP_SPOTS])
+{
+  guint n = 0;
+
+  for (guint place = 0; place < faces->n; place++)
+    {
+      BsDeepSpot spot = find_deep_spot (map, faces, place, is_top);
+      guint at = n < BS_N_DEEP_SPOTS ? n : BS_N_DEEP_SPOTS;
+      while (at > 0 && deep[at - 1].depth < spot.depth)
+        at--;
+      if (at == BS_N_DEEP_SPOTS)
+        continue;
+      n = MIN (n + 1, BS_N_DEEP_SPOTS);
+      for (guint i = n - 1; i > at; i--)
+        deep[i] = deep[i - 1];
+      deep[at] = spot;
+    }
+}
+
+static const BsFaceStrip *
+strip_at (const BsFaces *faces, double y)
+{
+  for (guint i = 0; i < faces->n; i++)
+    if (y < faces->strips[i].y + faces->strips[i].width)
+      return &faces->strips[i];
+  return &faces->strips[faces->n - 1];
+}
+
+static void
+fill_cells (BsFlattenMap *map, const BsFaces *faces)
+{
+  guint n_wood = 0;
+
+  for (guint j = 0; j < map->n_y; j++)
+    {
+      double y = (j + 0.5) * map->cell_y;
+      const BsFaceStrip *strip = strip_at (faces, y);
+      double eta = (y - strip->y) / strip->width;
+
+      for (guint i = 0; i < map->n_x; i++)
+        {
+          double x = (i + 0.5) * map->cell_x;
+          double xi = (x - strip->x) / strip->length;
+          double plane = map->slope_x * x + map->slope_y * y + map->offset;
+          gboolean is_wood = xi >= 0.0 && xi <= 1.0;
+          double top = is_wood ? bs_face_strip_top (strip, xi, eta) - plane - map->thickness : NAN;
+          double underside = is_wood ? plane - bs_face_strip_underside (strip, xi, eta) : NAN;
+
+          map->top[j * map->n_x + i] = top;
+          map->underside[j * map->n_x + i] = underside;
+          map->top_mean += is_wood ? top : 0.0;
+          map->underside_mean += is_wood ? underside : 0.0;
+          n_wood += is_wood ? 1 : 0;
+        }
+    }
+  map->top_mean /= n_wood;
+  map->underside_mean /= n_wood;
+}
+
+BsFlattenMap *
+bs_flatten_map_new (const BsStack *stack, BsFlattenWork work, guint n_x, guint n_y)
+{
+  BsFlattenMap *self = g_new0 (BsFlattenMap, 1);
+  double allowance = stack->plan->slab.allowance;
+  BsFaces faces;
+
+  self->work = work;
+  self->thickness = NAN;
+  if (!bs_faces_init (&faces, stack))
+    return self;
+
+  BsFit fit = fit_for_work (&faces, work);
+  self->thickness = fmax (0.0, fit.distance - 2.0 * allowance);
+  self->slope_x = fit.slope_x;
+  self->slope_y = fit.slope_y;
+  self->offset = fit.offset + allowance;
+  self->n_x = n_x;
+  self->n_y = n_y;
+  self->cell_x = faces.length / n_x;
+  self->cell_y = faces.width / n_y;
+  self->top = g_new (double, (gsize)n_x *n_y);
+  self->underside = g_new (double, (gsize)n_x *n_y);
+  fill_cells (self, &faces);
+  self->n_deep = MIN (faces.n, BS_N_DEEP_SPOTS);
+  find_deep_spots (self, &faces, TRUE, self->deep_top);
+  find_deep_spots (self, &faces, FALSE, self->deep_underside);
+  bs_faces_clear (&faces);
+  return self;
+}
+
+void
+bs_flatten_map_free (BsFlattenMap *self)
+{
+  g_free (self->top);
+  g_free (self->underside);
+  g_free (self);
+}
+
+/* Taking in neighbours as long as they fit never needs more packs than any other way. */
+int
+bs_flatten_packs_for_planer (const BsStack *stack, double planer_width)
+{
+  double width = 0.0;
+  int n = stack->n > 0 ? 1 : 0;
+
+  for (guint i = 0; i < stack->n; i++)
+    {
+      double thickness = stack->placed[i].thickness;
+      if (!(thickness <= planer_width))
+        return 0;
+      if (width + thickness > planer_width)
+        {
+          n++;
+          width = 0.0;
+        }
+      width += thickness;
+    }
+  return n;
+}

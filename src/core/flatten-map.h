@@ -1,0 +1,58 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "core/stack.h"
+
+G_BEGIN_DECLS
+
+/* How much comes off each face, and where: docs/flattening-model.md, "Orders of work". */
+
+typedef enum
+{
+  BS_FLATTEN_SHIMMED,         /* shimmed to the best tilt before the first face is cut */
+  BS_FLATTEN_SHOW_FACE_FIRST, /* resting on its underside, show face cut first, then turned over */
+  BS_FLATTEN_UNDERSIDE_FIRST, /* resting on its show face, underside cut first */
+} BsFlattenWork;
+
+#define BS_N_FLATTEN_WORKS 3
+
+/* A spot where much comes off. */
+typedef struct
+{
+  int place;    /* of the lamination in the order */
+  double x, y;  /* mm, in the slab's frame */
+  double depth; /* mm that come off, allowance included */
+} BsDeepSpot;
+
+#define BS_N_DEEP_SPOTS 3
+
+typedef struct
+{
+  BsFlattenWork work;
+  double thickness;        /* mm, allowances taken off; NAN and no cells as in BsFlattenResult */
+  double slope_x, slope_y; /* of the finished underside: z = slope_x x + slope_y y + offset */
+  double offset;
+  guint n_x, n_y;        /* cells along x and y */
+  double cell_x, cell_y; /* their size, mm */
+  double *top;       /* n_y rows of n_x: mm off at the middle of the cell, allowance included; */
+  double *underside; /* NAN where no lamination is */
+  double top_mean, underside_mean;      /* over the cells with wood */
+  guint n_deep;                         /* no more than there are laminations */
+  BsDeepSpot deep_top[BS_N_DEEP_SPOTS]; /* deepest first, one of a lamination */
+  BsDeepSpot deep_underside[BS_N_DEEP_SPOTS];
+} BsFlattenMap;
+
+BsFlattenMap *bs_flatten_map_new (const BsStack *stack, BsFlattenWork work, guint n_x, guint n_y);
+void bs_flatten_map_free (BsFlattenMap *self);
+
+/* Thickness alone, mm. Never more than with BS_FLATTEN_SHIMMED. */
+double bs_flatten_thickness (const BsStack *stack, BsFlattenWork work);
+
+/* In how many packs of neighbours a slab must be flattened when none may be wider than this: 1 when
+ * it goes through whole, 0 when one lamination alone is too wide, or when there is no planer. */
+int bs_flatten_packs_for_planer (const BsStack *stack, double planer_width);
+
+G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsFlattenMap, bs_flatten_map_free)
+
+G_END_DECLS

@@ -1,0 +1,23 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "core/stack.h"
+
+G_BEGIN_DECLS
+
+/* Mass (kg) of the slab flattened to a thickness (mm) and not yet trimmed; NAN when a wood is
+ * unknown or there is no slab. A lamination of unknown moisture counts as at moisture_pct. Source:
+ * docs/models.md, Mass */
+double bs_mass_slab (const BsStack *stack, double thickness, double moisture_pct);
+
+/* The same of one lamination, of a height (mm). */
+double bs_mass_placed (const BsPlaced *placed, double height, double moisture_pct);
+
+/* Adhesive (kg) on all glue lines, nothing added for what is wasted. */
+double bs_mass_glue (const BsStack *stack);
+
+/* What may be lifted (kg): what the person said, or a figure for that many people. */
+double bs_mass_most_lifted (const BsShop *shop);
+
+G_END_DECLS

@@ -1,0 +1,41 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "draw/flow.h"
+#include "draw/picture.h"
+#include "draw/sheet.h"
+
+G_BEGIN_DECLS
+
+/* The parts of the diagram, each in an area whose top left corner is the origin. Points. */
+
+#define BS_SHEET_HAIRLINE (0.18 * 72.0 / 25.4)
+#define BS_SHEET_TEXT 10.0
+#define BS_SHEET_LABEL 14.0
+#define BS_SHEET_LABEL_LEAST 12.0 /* smaller ones are drawn once more, larger */
+
+/* The first page: the figures, both pictures, the key. */
+void bs_sheet_draw_front (cairo_t *cr, const BsResults *results, double width, double height);
+
+/* TRUE when the labels of the first page had to be smaller than BS_SHEET_LABEL_LEAST. */
+gboolean bs_sheet_front_is_small (const BsResults *results, double width, double height);
+
+/* The section once more, in rows large enough for the labels. */
+guint bs_sheet_count_section_pages (const BsResults *results, double width, double height);
+void bs_sheet_draw_section_page (cairo_t *cr, const BsResults *results, double width, double height,
+                                 guint page);
+
+/* Heart sides, a row under a section from one lamination to before another. */
+void bs_sheet_draw_hearts (cairo_t *cr, const BsResults *results, guint first, guint last,
+                           const BsScale *scale, double left, double y);
+
+/* A bold title, what there is to say about it, and a scale bar at the right. */
+void bs_sheet_draw_caption (cairo_t *cr, const char *title, const char *text, double width,
+                            double per_mm, BsUnitSystem units);
+
+/* Everything in lists: order, clamps, findings, numbers, cautions; the workings. */
+void bs_sheet_add_lists (BsFlow *flow, const BsResults *results);
+void bs_sheet_add_workings (BsFlow *flow, const BsResults *results);
+
+G_END_DECLS

@@ -1,0 +1,130 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "config.h"
+
+#include "draw/sheet-private.h"
+
+#include <glib/gi18n-lib.h>
+
+#include "core/units.h"
+#include "draw/lettering.h"
+
+/* Points. */
+#define HEADER 36.0
+#define WIDTH_FOR_TWO_COLUMNS 560.0
+
+struct _BsSheet
+{
+  BsResults *results;
+  double width, height; /* under the header */
+  guint n_section_pages;
+  BsFlow *lists;
+  BsFlow *workings; /* NULL: none wanted */
+};
+
+static BsFlow *
+new_flow (const BsSheet *self)
+{
+  guint n_columns = self->width >= WIDTH_FOR_TWO_COLUMNS ? 2 : 1;
+
+  return bs_flow_new (self->width, self->height, n_columns, BS_SHEET_TEXT);
+}
+
+BsSheet *
+bs_sheet_new (BsResults *results, const BsSheetOptions *options)
+{
+  BsSheet *self = g_new0 (BsSheet, 1);
+
+  self->results = bs_results_ref (results);
+  self->width = options->width;
+  self->height = options->height - HEADER;
+  if (bs_sheet_front_is_small (results, self->width, self->height))
+    self->n_section_pages = bs_sheet_count_section_pages (results, self->width, self->height);
+  self->lists = new_flow (self);
+  bs_sheet_add_lists (self->lists, results);
+  if (options->with_workings)
+    {
+      self->workings = new_flow (self);
+      bs_sheet_add_workings (self->workings, results);
+    }
+  return self;
+}
+
+void
+bs_sheet_free (BsSheet *self)
+{
+  bs_results_unref (self->results);
+  bs_flow_free (self->lists);
+  g_clear_pointer (&self->workings, bs_flow_free);
+  g_free (self);
+}
+
+guint
+bs_sheet_get_n_pages (const BsSheet *self)
+{
+  return 1 + self->n_section_pages + bs_flow_get_n_pages (self->lists)
+         + (self->workings != NULL ? bs_flow_get_n_pages (self->workings) : 0);
+}
+
+/* "Glue-up diagram: 2100 × 620 × 90 mm, on edge". */
+static char *
+describe_slab (const BsPlan *plan)
+{
+  const BsSlab *slab = &plan->slab;
+  g_autofree char *length = bs_units_format (slab->length, BS_QUANTITY_LENGTH, plan->units);
+  g_autofree char *width = bs_units_format (slab->width, BS_QUANTITY_LENGTH, plan->units);
+  g_autofree char *thickness = bs_units_format (slab->thickness, BS_QUANTITY_LENGTH, plan->units);
+
+  if (slab->layup == BS_LAYUP_ON_FLAT)
+    /* Translators: the length, width and thickness of the finished slab. */
+    return g_strdup_printf (_ ("Glue-up diagram: %s × %s × %s wanted, laminations on flat"), length,
+                            width, thickness);
+  /* Translators: the length, width and thickness of the finished slab. */
+  return g_strdup_printf (_ ("Glue-up diagram: %s × %s × %s wanted, laminations on edge"), length,
+                          width, thickness);
+}
+
+static void
+draw_header (const BsSheet *self, guint page, cairo_t *cr)
+{
+  const BsPlan *plan = self->results->stack->plan;
+  BsLettering large = { .size = 16.0, .is_bold = TRUE }, plain = { .size = 10.0 };
+  const char *name = plan->name != NULL && plan->name[0] != '\0' ? plan->name : _ ("Unnamed slab");
+  g_autofree char *slab = describe_slab (plan);
+  g_autofree char *number
+      = g_strdup_printf (_ ("Page %u of %u"), page + 1, bs_sheet_get_n_pages (self));
+  double number_width, number_height, least = 0.5 * large.size;
+
+  bs_lettering_measure (cr, number, &plain, &number_width, &number_height);
+  large.size
+      = MAX (bs_lettering_fit (cr, name, &large, self->width - number_width - 12.0, 0.0), least);
+  bs_color_set (&bs_palette_paper ()->ink, cr);
+  bs_lettering_draw (cr, name, &large, 0.0, 16.0, 0.0, 0.85);
+  bs_lettering_draw (cr, slab, &plain, 0.0, 31.0, 0.0, 1.0);
+  bs_lettering_draw (cr, number, &plain, self->width, 16.0, 1.0, 0.85);
+  cairo_set_line_width (cr, 0.5);
+  cairo_move_to (cr, 0.0, HEADER - 4.0);
+  cairo_line_to (cr, self->width, HEADER - 4.0);
+  cairo_stroke (cr);
+}
+
+void
+bs_sheet_draw_page (const BsSheet *self, guint page, cairo_t *cr)
+{
+  guint n_lists = bs_flow_get_n_pages (self->lists);
+
+  g_return_if_fail (page < bs_sheet_get_n_pages (self));
+
+  cairo_save (cr);
+  draw_header (self, page, cr);
+  cairo_translate (cr, 0.0, HEADER);
+  if (page == 0)
+    bs_sheet_draw_front (cr, self->results, self->width, self->height);
+  else if (page - 1 < self->n_section_pages)
+    bs_sheet_draw_section_page (cr, self->results, self->width, self->height, page - 1);
+  else if (page - 1 - self->n_section_pages < n_lists)
+    bs_flow_draw_page (self->lists, page - 1 - self->n_section_pages, cr);
+  else
+    bs_flow_draw_page (self->workings, page - 1 - self->n_section_pages - n_lists, cr);
+  cairo_restore (cr);
+}

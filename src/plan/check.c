@@ -1,0 +1,236 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "plan/check.h"
+
+#include "config.h"
+#include "core/limits.h"
+#include "plan/document.h"
+
+#include <glib/gi18n-lib.h>
+#include <math.h>
+
+/* Lists of parts are searched alike: each part begins with its id. */
+G_STATIC_ASSERT (G_STRUCT_OFFSET (BsClampKind, id) == 0);
+G_STATIC_ASSERT (G_STRUCT_OFFSET (BsCaulKind, id) == 0);
+G_STATIC_ASSERT (G_STRUCT_OFFSET (BsWood, id) == 0);
+G_STATIC_ASSERT (G_STRUCT_OFFSET (BsBoard, id) == 0);
+G_STATIC_ASSERT (G_STRUCT_OFFSET (BsLamination, id) == 0);
+
+typedef struct
+{
+  const BsPlan *plan;
+  GHashTable *woods; /* sets of borrowed ids */
+  GHashTable *boards;
+  GHashTable *laminations;
+  GError **error;
+} Check;
+
+static gboolean fail_text (Check *self, const char *expected, const char *value,
+                           const char *where_format, ...) G_GNUC_PRINTF (4, 5);
+static gboolean fail_number (Check *self, const char *expected, double value,
+                             const char *where_format, ...) G_GNUC_PRINTF (4, 5);
+
+static gboolean
+fail_text (Check *self, const char *expected, const char *value, const char *where_format, ...)
+{
+  va_list args;
+  va_start (args, where_format);
+  g_autofree char *where = g_strdup_vprintf (where_format, args);
+  va_end (args);
+
+  g_set_error (self->error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_VALUE,
+               /* Translators: the place in a file, the text that stands there, what should. */
+               _ ("%s is the text “%s” where %s is expected; correct it"), where, value, expected);
+  return FALSE;
+}
+
+static gboolean
+fail_number (Check *self, const char *expected, double value, const char *where_format, ...)
+{
+  char digits[G_ASCII_DTOSTR_BUF_SIZE];
+  va_list args;
+  va_start (args, where_format);
+  g_autofree char *where = g_strdup_vprintf (where_format, args);
+  va_end (args);
+
+  g_set_error (self->error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_VALUE,
+               /* Translators: the place in a file, what stands there, what should. */
+               _ ("%s is %s where %s is expected; correct it"), where,
+               g_ascii_formatd (digits, sizeof digits, "%.10g", value), expected);
+  return FALSE;
+}
+
+/* Collects the ids of a list, each of which may be there once. */
+static gboolean
+check_ids (Check *self, const GPtrArray *parts, GHashTable *ids, const char *key)
+{
+  for (guint i = 0; i < parts->len; i++)
+    {
+      char *id = *(char **)parts->pdata[i];
+      if (!g_hash_table_add (ids, id))
+        return fail_text (self, _ ("an id that no other one has"), id, "%s[%u].id", key, i);
+    }
+  return TRUE;
+}
+
+static gboolean
+check_kinds (Check *self, const GPtrArray *kinds, const char *key)
+{
+  g_autoptr (GHashTable) ids = g_hash_table_new (g_str_hash, g_str_equal);
+  return check_ids (self, kinds, ids, key);
+}
+
+static gboolean
+check_currency (Check *self)
+{
+  const char *code = self->plan->currency;
+
+  for (guint i = 0; i < 3; i++)
+    if (!g_ascii_isupper (code[i]))
+      return fail_text (self, _ ("a currency of three capital letters like “EUR”"), code,
+                        "currency");
+  return code[3] == '\0'
+         || fail_text (self, _ ("a currency of three capital letters like “EUR”"), code,
+                       "currency");
+}
+
+static gboolean
+check_adhesive (Check *self)
+{
+  const BsAdhesive *adhesive = &self->plan->adhesive;
+
+  if (adhesive->total_s < adhesive->open_s)
+    return fail_number (self, _ ("a time not shorter than open_s"), adhesive->total_s,
+                        "adhesive.total_s");
+  if (adhesive->max_pressure_mpa < adhesive->min_pressure_mpa)
+    return fail_number (self, _ ("a pressure not below min_pressure_MPa"),
+                        adhesive->max_pressure_mpa, "adhesive.max_pressure_MPa");
+  return TRUE;
+}
+
+static gboolean
+check_boards (Check *self)
+{
+  const GPtrArray *boards = self->plan->boards;
+
+  for (guint i = 0; i < boards->len; i++)
+    {
+      const BsBoard *board = boards->pdata[i];
+      if (board->wood != NULL && !g_hash_table_contains (self->woods, board->wood))
+        return fail_text (self, _ ("the id of one of the woods"), board->wood, "boards[%u].wood",
+                          i);
+    }
+  return TRUE;
+}
+
+double
+bs_check_breadth (const BsLamination *lamination, BsFace face)
+{
+  if (face == BS_FACE_TOP || face == BS_FACE_UNDERSIDE)
+    return lamination->thickness;
+  return lamination->height + fmax (0.0, lamination->taper); /* 0 when not measured */
+}
+
+static gboolean
+check_defect (Check *self, const BsLamination *lamination, guint i, guint j)
+{
+  const BsDefect *defect = &g_array_index (lamination->defects, BsDefect, j);
+
+  if (defect->x_to > lamination->length)
+    return fail_number (self, _ ("a place within the lamination's length"), defect->x_to,
+                        "laminations[%u].defects[%u].x_to_mm", i, j);
+  if (defect->x_from > defect->x_to)
+    return fail_number (self, _ ("a place not beyond x_to_mm"), defect->x_from,
+                        "laminations[%u].defects[%u].x_from_mm", i, j);
+  if (defect->across_to > bs_check_breadth (lamination, defect->face))
+    return fail_number (self, _ ("a place within the face"), defect->across_to,
+                        "laminations[%u].defects[%u].across_to_mm", i, j);
+  if (defect->across_from > defect->across_to)
+    return fail_number (self, _ ("a place not beyond across_to_mm"), defect->across_from,
+                        "laminations[%u].defects[%u].across_from_mm", i, j);
+  return TRUE;
+}
+
+static gboolean
+check_lamination (Check *self, guint i)
+{
+  const BsLamination *lamination = self->plan->laminations->pdata[i];
+
+  if (lamination->wood != NULL && !g_hash_table_contains (self->woods, lamination->wood))
+    return fail_text (self, _ ("the id of one of the woods"), lamination->wood,
+                      "laminations[%u].wood", i);
+  if (lamination->board != NULL && !g_hash_table_contains (self->boards, lamination->board))
+    return fail_text (self, _ ("the id of one of the boards"), lamination->board,
+                      "laminations[%u].board", i);
+  if (lamination->height + lamination->taper < bs_limits.lamination_height.least)
+    return fail_number (self, _ ("a taper that leaves some height at the right end"),
+                        lamination->taper, "laminations[%u].taper_mm", i);
+  for (guint j = 0; j < lamination->defects->len; j++)
+    if (!check_defect (self, lamination, i, j))
+      return FALSE;
+  return TRUE;
+}
+
+static gboolean
+check_laminations (Check *self)
+{
+  for (guint i = 0; i < self->plan->laminations->len; i++)
+    if (!check_lamination (self, i))
+      return FALSE;
+  return TRUE;
+}
+
+static gboolean
+check_order (Check *self)
+{
+  g_autoptr (GHashTable) placed = g_hash_table_new (g_str_hash, g_str_equal);
+
+  for (guint i = 0; i < self->plan->order->len; i++)
+    {
+      char *id = g_array_index (self->plan->order, BsPlacement, i).lamination;
+      if (!g_hash_table_contains (self->laminations, id))
+        return fail_text (self, _ ("the id of one of the laminations"), id, "order[%u].lamination",
+                          i);
+      if (!g_hash_table_add (placed, id))
+        return fail_text (self, _ ("a lamination that is not in the order yet"), id,
+                          "order[%u].lamination", i);
+    }
+  return TRUE;
+}
+
+static gboolean
+check_packs (Check *self)
+{
+  int end = 0;
+
+  for (guint i = 0; i < self->plan->packs->len; i++)
+    {
+      const BsPack *pack = &g_array_index (self->plan->packs, BsPack, i);
+      if (pack->first < end)
+        return fail_number (self, _ ("a place after the pack before it"), pack->first,
+                            "packs[%u].first", i);
+      end = pack->first + pack->count;
+      if (end > (int)self->plan->order->len)
+        return fail_number (self, _ ("a number of laminations that the order has"), pack->count,
+                            "packs[%u].count", i);
+    }
+  return TRUE;
+}
+
+gboolean
+bs_check_plan (const BsPlan *plan, GError **error)
+{
+  g_autoptr (GHashTable) woods = g_hash_table_new (g_str_hash, g_str_equal);
+  g_autoptr (GHashTable) boards = g_hash_table_new (g_str_hash, g_str_equal);
+  g_autoptr (GHashTable) laminations = g_hash_table_new (g_str_hash, g_str_equal);
+  Check check = { plan, woods, boards, laminations, error };
+
+  return check_currency (&check) && check_adhesive (&check)
+         && check_kinds (&check, plan->shop.clamps, "shop.clamps")
+         && check_kinds (&check, plan->shop.cauls, "shop.cauls")
+         && check_ids (&check, plan->woods, woods, "woods")
+         && check_ids (&check, plan->boards, boards, "boards")
+         && check_ids (&check, plan->laminations, laminations, "laminations")
+         && check_boards (&check) && check_laminations (&check) && check_order (&check)
+         && check_packs (&check);
+}

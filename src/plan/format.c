@@ -1,0 +1,316 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "plan/format.h"
+
+#include "core/plan.h"
+
+#include <math.h>
+
+/* One row for each key: NUMBER ("length_mm", BsSlab, length, slab_length) reads the member `length`
+ * of a BsSlab and accepts what bs_limits.slab_length does. A NEED_ row must be in the file. */
+#define ROW(name, type, member, is)                                                                \
+  .key = (name), .kind = (is), .offset = G_STRUCT_OFFSET (type, member)
+#define LIMITED(name, type, member, is, range)                                                     \
+  ROW (name, type, member, is), .limit = &bs_limits.range
+
+#define NUMBER(name, type, member, range)                                                          \
+  {                                                                                                \
+    LIMITED (name, type, member, BS_MEMBER_NUMBER, range)                                          \
+  }
+#define NEED_NUMBER(name, type, member, range)                                                     \
+  {                                                                                                \
+    LIMITED (name, type, member, BS_MEMBER_NUMBER, range), .is_required = TRUE                     \
+  }
+#define COUNT(name, type, member, range)                                                           \
+  {                                                                                                \
+    LIMITED (name, type, member, BS_MEMBER_COUNT, range)                                           \
+  }
+#define NEED_COUNT(name, type, member, range)                                                      \
+  {                                                                                                \
+    LIMITED (name, type, member, BS_MEMBER_COUNT, range), .is_required = TRUE                      \
+  }
+#define AMOUNT(name, type, member, range)                                                          \
+  {                                                                                                \
+    LIMITED (name, type, member, BS_MEMBER_AMOUNT, range)                                          \
+  }
+#define FLAG(name, type, member)                                                                   \
+  {                                                                                                \
+    ROW (name, type, member, BS_MEMBER_FLAG)                                                       \
+  }
+#define TEXT(name, type, member)                                                                   \
+  {                                                                                                \
+    ROW (name, type, member, BS_MEMBER_TEXT)                                                       \
+  }
+#define NEED_TEXT(name, type, member)                                                              \
+  {                                                                                                \
+    ROW (name, type, member, BS_MEMBER_TEXT), .is_required = TRUE                                  \
+  }
+#define CHOICE(name, type, member, names)                                                          \
+  {                                                                                                \
+    ROW (name, type, member, BS_MEMBER_CHOICE), .choices = (names)                                 \
+  }
+#define NEED_CHOICE(name, type, member, names)                                                     \
+  {                                                                                                \
+    ROW (name, type, member, BS_MEMBER_CHOICE), .choices = (names), .is_required = TRUE            \
+  }
+#define OBJECT(name, type, member, of)                                                             \
+  {                                                                                                \
+    ROW (name, type, member, BS_MEMBER_OBJECT), .shape = &(of)                                     \
+  }
+#define NEED_OBJECT(name, type, member, of)                                                        \
+  {                                                                                                \
+    ROW (name, type, member, BS_MEMBER_OBJECT), .shape = &(of), .is_required = TRUE                \
+  }
+#define PARTS(name, type, member, of, most)                                                        \
+  {                                                                                                \
+    ROW (name, type, member, BS_MEMBER_PARTS), .shape = &(of), .max_length = (most)                \
+  }
+#define VALUES(name, type, member, of, most)                                                       \
+  {                                                                                                \
+    ROW (name, type, member, BS_MEMBER_VALUES), .shape = &(of), .max_length = (most)               \
+  }
+#define END                                                                                        \
+  {                                                                                                \
+    NULL                                                                                           \
+  }
+
+#define UNKNOWN(type) .unknown = G_STRUCT_OFFSET (type, unknown)
+#define NEW_PART(function) .new_part = (gpointer (*) (const char *)) (function)
+
+static const char *const layup_names[] = { "on-edge", "on-flat", NULL };
+static const char *const alignment_names[]
+    = { "undersides-down", "show-faces-down", "ends-flush", "middles-level", NULL };
+static const char *const flatten_names[] = { "hand", "sled", "planer", NULL };
+static const char *const unit_names[] = { "metric", "inch", NULL };
+static const char *const wood_kind_names[] = { "softwood", "hardwood", NULL };
+
+const char *const bs_defect_names[]
+    = { "knot", "check", "wane", "stain", "bark-pocket", "sapwood", "pith", "hole", NULL };
+const char *const bs_face_names[] = { "left", "right", "top", "underside", NULL };
+const char *const bs_orientation_names[]
+    = { "as-marked", "over", "end-for-end", "over-and-end", NULL };
+
+static const BsMember climate_members[] = {
+  NUMBER ("temperature_C", BsClimate, temperature_c, temperature),
+  NUMBER ("humidity_pct", BsClimate, humidity_pct, humidity),
+  END,
+};
+
+static const BsShape climate_shape = { climate_members, .unknown = -1 };
+
+static const BsMember slab_members[] = {
+  NEED_NUMBER ("length_mm", BsSlab, length, slab_length),
+  NEED_NUMBER ("width_mm", BsSlab, width, slab_width),
+  NEED_NUMBER ("thickness_mm", BsSlab, thickness, slab_thickness),
+  CHOICE ("layup", BsSlab, layup, layup_names),
+  FLAG ("alternate_hearts", BsSlab, alternate_hearts),
+  FLAG ("shows_front", BsSlab, shows_front),
+  FLAG ("shows_back", BsSlab, shows_back),
+  FLAG ("shows_underside", BsSlab, shows_underside),
+  FLAG ("shows_ends", BsSlab, shows_ends),
+  CHOICE ("alignment", BsSlab, alignment, alignment_names),
+  CHOICE ("flatten_by", BsSlab, flatten_method, flatten_names),
+  NUMBER ("allowance_mm", BsSlab, allowance, allowance),
+  OBJECT ("dry_season", BsSlab, dry_season, climate_shape),
+  OBJECT ("damp_season", BsSlab, damp_season, climate_shape),
+  END,
+};
+
+const BsShape bs_slab_shape = { slab_members, UNKNOWN (BsSlab) };
+
+static const BsMember times_members[] = {
+  NUMBER ("spread_s_per_m2", BsHandTimes, spread_s_per_m2, spread_time),
+  NUMBER ("joint_s", BsHandTimes, joint_s, hand_time),
+  NUMBER ("place_s", BsHandTimes, place_s, hand_time),
+  NUMBER ("align_s", BsHandTimes, align_s, hand_time),
+  NUMBER ("tighten_s", BsHandTimes, tighten_s, hand_time),
+  END,
+};
+
+static const BsShape times_shape = { times_members, .unknown = -1 };
+
+static const BsMember clamp_members[] = {
+  NEED_TEXT ("id", BsClampKind, id),
+  TEXT ("name", BsClampKind, name),
+  NEED_COUNT ("count", BsClampKind, count, clamp_count),
+  NEED_NUMBER ("max_force_N", BsClampKind, max_force_n, clamp_force),
+  NEED_NUMBER ("reach_mm", BsClampKind, reach, clamp_reach),
+  NEED_NUMBER ("head_width_mm", BsClampKind, head_width, clamp_head),
+  NEED_NUMBER ("head_height_mm", BsClampKind, head_height, clamp_head),
+  NUMBER ("screw_mean_diameter_mm", BsClampKind, screw_mean_diameter, screw_diameter),
+  NUMBER ("screw_lead_mm", BsClampKind, screw_lead, screw_lead),
+  END,
+};
+
+const BsShape bs_clamp_shape
+    = { clamp_members, UNKNOWN (BsClampKind), NEW_PART (bs_clamp_kind_new) };
+
+static const BsMember caul_members[] = {
+  NEED_TEXT ("id", BsCaulKind, id),
+  TEXT ("name", BsCaulKind, name),
+  NEED_COUNT ("count", BsCaulKind, count, caul_count),
+  NEED_NUMBER ("length_mm", BsCaulKind, length, caul_length),
+  NEED_NUMBER ("thickness_mm", BsCaulKind, thickness, caul_thickness),
+  NEED_NUMBER ("height_mm", BsCaulKind, height, caul_height),
+  NEED_NUMBER ("moe_MPa", BsCaulKind, moe_mpa, moe),
+  END,
+};
+
+const BsShape bs_caul_shape = { caul_members, UNKNOWN (BsCaulKind), NEW_PART (bs_caul_kind_new) };
+
+static const BsMember shop_members[] = {
+  OBJECT ("climate", BsShop, climate, climate_shape),
+  COUNT ("people", BsShop, people, people),
+  NUMBER ("planer_width_mm", BsShop, planer_width, planer_width),
+  NUMBER ("jointer_width_mm", BsShop, jointer_width, jointer_width),
+  NUMBER ("max_lift_kg", BsShop, max_lift_kg, max_lift),
+  OBJECT ("times", BsShop, times, times_shape),
+  PARTS ("clamps", BsShop, clamps, bs_clamp_shape, BS_MAX_KINDS),
+  PARTS ("cauls", BsShop, cauls, bs_caul_shape, BS_MAX_KINDS),
+  END,
+};
+
+const BsShape bs_shop_shape = { shop_members, UNKNOWN (BsShop) };
+
+static const BsMember adhesive_members[] = {
+  TEXT ("id", BsAdhesive, id),
+  NEED_TEXT ("name", BsAdhesive, name),
+  NEED_NUMBER ("open_s", BsAdhesive, open_s, assembly_time),
+  NEED_NUMBER ("total_s", BsAdhesive, total_s, assembly_time),
+  NEED_NUMBER ("clamp_s", BsAdhesive, clamp_s, clamp_time),
+  NEED_NUMBER ("min_temperature_C", BsAdhesive, min_temperature_c, adhesive_temperature),
+  NEED_NUMBER ("spread_g_per_m2", BsAdhesive, spread_g_per_m2, spread),
+  NEED_NUMBER ("min_pressure_MPa", BsAdhesive, min_pressure_mpa, pressure),
+  NEED_NUMBER ("max_pressure_MPa", BsAdhesive, max_pressure_mpa, pressure),
+  FLAG ("is_waterborne", BsAdhesive, is_waterborne),
+  FLAG ("is_moisture_curing", BsAdhesive, is_moisture_curing),
+  TEXT ("source", BsAdhesive, source),
+  FLAG ("is_own_figures", BsAdhesive, is_own_figures),
+  END,
+};
+
+const BsShape bs_adhesive_shape = { adhesive_members, UNKNOWN (BsAdhesive) };
+
+static const BsMember wood_members[] = {
+  NEED_TEXT ("id", BsWood, id),
+  NEED_TEXT ("name", BsWood, name),
+  TEXT ("botanical", BsWood, botanical),
+  CHOICE ("kind", BsWood, is_hardwood, wood_kind_names),
+  NUMBER ("sg_12", BsWood, sg_12, sg),
+  NUMBER ("side_hardness_N", BsWood, side_hardness_n, hardness),
+  NUMBER ("moe_MPa", BsWood, moe_mpa, moe),
+  NUMBER ("comp_perp_MPa", BsWood, comp_perp_mpa, comp_perp),
+  NUMBER ("shrink_radial_pct", BsWood, shrink_radial_pct, shrinkage),
+  NUMBER ("shrink_tangential_pct", BsWood, shrink_tangential_pct, shrinkage),
+  NUMBER ("coef_radial_per_pct", BsWood, coef_radial, movement),
+  NUMBER ("coef_tangential_per_pct", BsWood, coef_tangential, movement),
+  TEXT ("source", BsWood, source),
+  FLAG ("is_from_memory", BsWood, is_from_memory),
+  END,
+};
+
+const BsShape bs_wood_shape = { wood_members, UNKNOWN (BsWood), NEW_PART (bs_wood_new) };
+
+static const BsMember board_members[] = {
+  NEED_TEXT ("id", BsBoard, id),
+  TEXT ("label", BsBoard, label),
+  TEXT ("wood", BsBoard, wood),
+  NEED_NUMBER ("length_mm", BsBoard, length, board_length),
+  NEED_NUMBER ("width_mm", BsBoard, width, board_width),
+  NEED_NUMBER ("thickness_mm", BsBoard, thickness, board_thickness),
+  NUMBER ("moisture_pct", BsBoard, moisture_pct, moisture),
+  AMOUNT ("price_minor", BsBoard, price_minor, price),
+  END,
+};
+
+const BsShape bs_board_shape = { board_members, UNKNOWN (BsBoard), NEW_PART (bs_board_new) };
+
+static const BsMember defect_members[] = {
+  NEED_CHOICE ("kind", BsDefect, kind, bs_defect_names),
+  NEED_CHOICE ("face", BsDefect, face, bs_face_names),
+  NEED_NUMBER ("x_from_mm", BsDefect, x_from, defect_along),
+  NEED_NUMBER ("x_to_mm", BsDefect, x_to, defect_along),
+  NEED_NUMBER ("across_from_mm", BsDefect, across_from, defect_across),
+  NEED_NUMBER ("across_to_mm", BsDefect, across_to, defect_across),
+  NEED_NUMBER ("severity", BsDefect, severity, severity),
+  END,
+};
+
+static const BsShape defect_shape
+    = { defect_members, UNKNOWN (BsDefect), .size = sizeof (BsDefect) };
+
+static const BsMember lamination_members[] = {
+  NEED_TEXT ("id", BsLamination, id),
+  TEXT ("label", BsLamination, label),
+  TEXT ("board", BsLamination, board),
+  TEXT ("wood", BsLamination, wood),
+  NEED_NUMBER ("length_mm", BsLamination, length, lamination_length),
+  NEED_NUMBER ("thickness_mm", BsLamination, thickness, lamination_thickness),
+  NEED_NUMBER ("height_mm", BsLamination, height, lamination_height),
+  NUMBER ("bow_mm", BsLamination, bow, warp),
+  NUMBER ("crook_mm", BsLamination, crook, warp),
+  NUMBER ("cup_mm", BsLamination, cup, warp),
+  NUMBER ("twist_mm", BsLamination, twist, warp),
+  NUMBER ("taper_mm", BsLamination, taper, warp),
+  NUMBER ("pith_y_mm", BsLamination, pith_y, pith),
+  NUMBER ("pith_z_mm", BsLamination, pith_z, pith),
+  COUNT ("run_out_top", BsLamination, run_out_top, run_out),
+  COUNT ("run_out_underside", BsLamination, run_out_underside, run_out),
+  NUMBER ("lightness", BsLamination, lightness, lightness),
+  NUMBER ("moisture_pct", BsLamination, moisture_pct, moisture),
+  VALUES ("defects", BsLamination, defects, defect_shape, BS_MAX_DEFECTS),
+  END,
+};
+
+/* Warp that the file does not give was not measured. */
+static gpointer
+new_unmeasured_lamination (const char *id)
+{
+  BsLamination *lamination = bs_lamination_new (id);
+
+  lamination->bow = NAN;
+  lamination->crook = NAN;
+  lamination->cup = NAN;
+  lamination->twist = NAN;
+  lamination->taper = NAN;
+  return lamination;
+}
+
+const BsShape bs_lamination_shape
+    = { lamination_members, UNKNOWN (BsLamination), .new_part = new_unmeasured_lamination };
+
+static const BsMember placement_members[] = {
+  NEED_TEXT ("lamination", BsPlacement, lamination),
+  CHOICE ("orientation", BsPlacement, orientation, bs_orientation_names),
+  NUMBER ("start_mm", BsPlacement, start, start),
+  END,
+};
+
+static const BsShape placement_shape
+    = { placement_members, UNKNOWN (BsPlacement), .size = sizeof (BsPlacement) };
+
+static const BsMember pack_members[] = {
+  NEED_COUNT ("first", BsPack, first, pack_first),
+  NEED_COUNT ("count", BsPack, count, pack_count),
+  END,
+};
+
+static const BsShape pack_shape = { pack_members, UNKNOWN (BsPack), .size = sizeof (BsPack) };
+
+static const BsMember plan_members[] = {
+  TEXT ("name", BsPlan, name),
+  TEXT ("note", BsPlan, note),
+  CHOICE ("units", BsPlan, units, unit_names),
+  TEXT ("currency", BsPlan, currency),
+  NEED_OBJECT ("slab", BsPlan, slab, bs_slab_shape),
+  OBJECT ("shop", BsPlan, shop, bs_shop_shape),
+  OBJECT ("adhesive", BsPlan, adhesive, bs_adhesive_shape),
+  PARTS ("woods", BsPlan, woods, bs_wood_shape, BS_MAX_WOODS),
+  PARTS ("boards", BsPlan, boards, bs_board_shape, BS_MAX_BOARDS),
+  PARTS ("laminations", BsPlan, laminations, bs_lamination_shape, BS_MAX_LAMINATIONS),
+  VALUES ("order", BsPlan, order, placement_shape, BS_MAX_LAMINATIONS),
+  VALUES ("packs", BsPlan, packs, pack_shape, BS_MAX_LAMINATIONS),
+  END,
+};
+
+const BsShape bs_plan_shape = { plan_members, UNKNOWN (BsPlan) };

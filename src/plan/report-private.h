@@ -1,0 +1,20 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include <json-glib/json-glib.h>
+
+#include "core/results.h"
+
+G_BEGIN_DECLS
+
+/* The parts of a report; each returns a new object or array. */
+JsonArray *bs_report_findings (const BsResults *results);
+JsonObject *bs_report_workings (const BsResults *results);
+
+/* Id of the lamination at a place of the order, borrowed; NULL outside it. */
+const char *bs_report_id_at (const BsResults *results, int place);
+
+extern const char *const bs_severity_names[];
+
+G_END_DECLS

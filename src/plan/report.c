@@ -1,0 +1,163 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "plan/report-private.h"
+
+#include "plan/format.h"
+#include "plan/json-text.h"
+#include "plan/report.h"
+#include "words/words.h"
+
+#define REPORT_FORMAT "broadstave-report"
+#define REPORT_VERSION 1
+
+const char *
+bs_report_id_at (const BsResults *results, int place)
+{
+  const BsStack *stack = results->stack;
+
+  return place >= 0 && place < (int)stack->n ? stack->placed[place].lamination->id : NULL;
+}
+
+static JsonObject *
+report_stack (const BsStack *stack)
+{
+  JsonObject *object = json_object_new ();
+
+  json_object_set_int_member (object, "laminations", stack->n);
+  bs_json_set_number (object, "rough_length_mm", stack->length);
+  bs_json_set_number (object, "rough_width_mm", stack->width);
+  bs_json_set_number (object, "rough_height_mm", stack->height);
+  return object;
+}
+
+static JsonArray *
+report_order (const BsStack *stack)
+{
+  JsonArray *array = json_array_new ();
+
+  for (guint i = 0; i < stack->n; i++)
+    {
+      const BsPlaced *placed = &stack->placed[i];
+      JsonObject *object = json_object_new ();
+
+      bs_json_set_text (object, "lamination", placed->lamination->id);
+      bs_json_set_text (object, "label", placed->lamination->label);
+      bs_json_set_text (object, "orientation", bs_orientation_names[placed->orientation]);
+      bs_json_set_number (object, "x_mm", placed->x);
+      bs_json_set_number (object, "y_mm", placed->y);
+      json_array_add_object_element (array, object);
+    }
+  return array;
+}
+
+static JsonObject *
+report_flattening (const BsResults *results)
+{
+  const BsFlattenResult *flatten = &results->flatten;
+  JsonObject *object = json_object_new ();
+  JsonArray *touches = json_array_new ();
+
+  for (guint i = 0; i < flatten->n_touches; i++)
+    {
+      const BsTouch *touch = &flatten->touches[i];
+      JsonObject *spot = json_object_new ();
+
+      bs_json_set_text (spot, "lamination", bs_report_id_at (results, touch->place));
+      bs_json_set_number (spot, "x_mm", touch->x);
+      bs_json_set_number (spot, "y_mm", touch->y);
+      bs_json_set_text (spot, "face",
+                        bs_face_names[touch->is_top ? BS_FACE_TOP : BS_FACE_UNDERSIDE]);
+      json_array_add_object_element (touches, spot);
+    }
+
+  bs_json_set_number (object, "off_top_least_mm", flatten->top_least);
+  bs_json_set_number (object, "off_top_most_mm", flatten->top_most);
+  bs_json_set_number (object, "off_underside_least_mm", flatten->underside_least);
+  bs_json_set_number (object, "off_underside_most_mm", flatten->underside_most);
+  bs_json_set_number (object, "slope_x_mm_per_mm", flatten->slope_x);
+  bs_json_set_number (object, "slope_y_mm_per_mm", flatten->slope_y);
+  bs_json_set_number (object, "offset_mm", flatten->offset);
+  json_object_set_array_member (object, "touches", touches);
+  return object;
+}
+
+static JsonObject *
+report_clamps (const BsClampRule *clamps)
+{
+  JsonObject *object = json_object_new ();
+  JsonArray *positions = json_array_new ();
+
+  for (guint i = 0; i < clamps->positions->len; i++)
+    bs_json_add_number (positions, g_array_index (clamps->positions, double, i));
+
+  bs_json_set_number (object, "glue_line_area_mm2", clamps->area);
+  bs_json_set_number (object, "pressure_MPa", clamps->pressure_mpa);
+  bs_json_set_number (object, "reached_MPa", clamps->reached_mpa);
+  bs_json_set_number (object, "force_N", clamps->force_n);
+  bs_json_set_number (object, "force_fitting_N", clamps->force_fitting_n);
+  bs_json_set_number (object, "count", clamps->n);
+  bs_json_set_number (object, "count_by_force", clamps->n_by_force);
+  bs_json_set_number (object, "count_by_spacing", clamps->n_by_spacing);
+  bs_json_set_number (object, "count_fitting", clamps->n_fitting);
+  bs_json_set_number (object, "spacing_mm", clamps->spacing);
+  bs_json_set_number (object, "reach_needed_mm", clamps->reach_needed);
+  bs_json_set_number (object, "caul_thickness_mm", clamps->caul_thickness);
+  bs_json_set_number (object, "head_width_mm", clamps->head_width);
+  bs_json_set_number (object, "head_stress_MPa", clamps->head_stress_mpa);
+  bs_json_set_number (object, "head_strength_MPa", clamps->head_strength_mpa);
+  json_object_set_array_member (object, "positions_mm", positions);
+  return object;
+}
+
+static JsonObject *
+report_assembly (const BsAssembly *assembly)
+{
+  JsonObject *object = json_object_new ();
+
+  bs_json_set_number (object, "total_s", assembly->total_s);
+  bs_json_set_number (object, "limit_s", assembly->limit_s);
+  bs_json_set_number (object, "left_s", assembly->left_s);
+  bs_json_set_number (object, "open_s", assembly->open_s);
+  bs_json_set_number (object, "open_limit_s", assembly->open_limit_s);
+  bs_json_set_number (object, "closed_s", assembly->closed_s);
+  bs_json_set_number (object, "in_clamps_s", assembly->clamp_s);
+  return object;
+}
+
+static JsonArray *
+report_cautions (const BsResults *results)
+{
+  g_auto (GStrv) cautions = bs_words_cautions (results->stack->plan, results);
+  JsonArray *array = json_array_new ();
+
+  for (guint i = 0; cautions[i] != NULL; i++)
+    json_array_add_string_element (array, cautions[i]);
+  return array;
+}
+
+char *
+bs_report_write (const BsResults *results)
+{
+  const BsPlan *plan = results->stack->plan;
+  g_autoptr (JsonObject) object = json_object_new ();
+
+  bs_json_set_text (object, "format", REPORT_FORMAT);
+  json_object_set_int_member (object, "version", REPORT_VERSION);
+  bs_json_set_text (object, "plan", plan->name);
+  bs_json_set_text (object, "worst_severity", bs_severity_names[bs_results_worst (results)]);
+  bs_json_set_number (object, "final_thickness_mm", results->flatten.thickness);
+  bs_json_set_number (object, "wanted_thickness_mm", plan->slab.thickness);
+  bs_json_set_number (object, "mass_kg", results->mass_kg);
+  bs_json_set_number (object, "glue_kg", results->glue_kg);
+  bs_json_set_number (object, "emc_low_pct", results->emc_low_pct);
+  bs_json_set_number (object, "emc_high_pct", results->emc_high_pct);
+  json_object_set_object_member (object, "stack", report_stack (results->stack));
+  json_object_set_object_member (object, "flattening", report_flattening (results));
+  json_object_set_object_member (object, "clamps", report_clamps (&results->clamps));
+  json_object_set_object_member (object, "assembly", report_assembly (&results->assembly));
+  json_object_set_array_member (object, "order", report_order (results->stack));
+  json_object_set_array_member (object, "findings", bs_report_findings (results));
+  json_object_set_object_member (object, "workings", bs_report_workings (results));
+  json_object_set_array_member (object, "cautions", report_cautions (results));
+  return bs_json_write (object);
+}

@@ -1,0 +1,147 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+
+/* Pictures for people to look at: `draw-gallery FOLDER` draws every example, and invented slabs of
+ * 1, 5, 16 and 60 laminations, as on the screen, light and dark, and each page of their diagrams,
+ * as PNG files. Without a folder they are drawn and thrown away, which is a test that all of them
+ * can be. */
+#include <glib/gstdio.h>
+
+#include "draw/picture.h"
+#include "draw/sheet.h"
+#include "image.h"
+#include "plan/document.h"
+#include "scene.h"
+
+#define WIDTH 1200
+#define HEIGHT 900
+#define PAPER_ZOOM 1.5 /* pixels a point */
+
+static const char *folder;
+
+static void
+keep (cairo_t *cr, const char *plan, const char *picture)
+{
+  cairo_rectangle_int_t box;
+
+  g_assert_cmpint (cairo_status (cr), ==, CAIRO_STATUS_SUCCESS);
+  g_assert_cmpint (image_count_ink (cr, &box), >, 0);
+  if (folder != NULL)
+    {
+      g_autofree char *name = g_strdup_printf ("%s-%s.png", plan, picture);
+      g_autofree char *path = g_build_filename (folder, name, NULL);
+
+      g_assert_cmpint (cairo_surface_write_to_png (cairo_get_target (cr), path), ==,
+                       CAIRO_STATUS_SUCCESS);
+    }
+  cairo_destroy (cr);
+}
+
+static void
+draw_screen (const BsResults *results, const char *plan, const char *picture,
+             const BsPalette *palette)
+{
+  cairo_t *cr = image_new (WIDTH, HEIGHT);
+  BsScale section, face;
+
+  bs_color_set (&palette->ground, cr);
+  cairo_paint (cr);
+  bs_scale_fit (&section, &face, results->stack, WIDTH, HEIGHT, 13.0, 1.0);
+  bs_draw_section_picture (cr, results, &section, palette);
+  bs_draw_face_picture (cr, results, &face, palette);
+  keep (cr, plan, picture);
+}
+
+static void
+draw_pages (BsResults *results, const char *plan)
+{
+  BsSheetOptions options = { .width = 770.0, .height = 523.0, .with_workings = TRUE };
+  g_autoptr (BsSheet) sheet = bs_sheet_new (results, &options);
+
+  for (guint page = 0; page < bs_sheet_get_n_pages (sheet); page++)
+    {
+      cairo_t *cr = image_new ((int)(842.0 * PAPER_ZOOM), (int)(595.0 * PAPER_ZOOM));
+      g_autofree char *picture = g_strdup_printf ("page-%02u", page + 1);
+
+      cairo_scale (cr, PAPER_ZOOM, PAPER_ZOOM);
+      cairo_translate (cr, 36.0, 36.0);
+      bs_sheet_draw_page (sheet, page, cr);
+      keep (cr, plan, picture);
+    }
+}
+
+static void
+draw_plan (const BsPlan *plan, const char *name)
+{
+  g_autoptr (BsResults) results = bs_evaluate (plan);
+
+  draw_screen (results, name, "light", bs_palette_light ());
+  draw_screen (results, name, "dark", bs_palette_dark ());
+  draw_pages (results, name);
+}
+
+static void
+test_example (gconstpointer path)
+{
+  g_autoptr (GError) error = NULL;
+  g_autoptr (BsPlan) plan = bs_document_load (path, &error);
+  g_autofree char *name = g_path_get_basename (path);
+
+  g_assert_no_error (error);
+  draw_plan (plan, name);
+}
+
+static void
+test_scene (gconstpointer n)
+{
+  g_autoptr (BsPlan) plan = scene_new_plan (GPOINTER_TO_INT (n), BS_LAYUP_ON_EDGE);
+  g_autofree char *name = g_strdup_printf ("scene-%02d", GPOINTER_TO_INT (n));
+
+  draw_plan (plan, name);
+}
+
+static void
+test_scene_on_flat (void)
+{
+  g_autoptr (BsPlan) plan = scene_new_plan (7, BS_LAYUP_ON_FLAT);
+
+  draw_plan (plan, "scene-on-flat");
+}
+
+static void
+add_examples (void)
+{
+  g_autofree char *examples
+      = g_build_filename (g_getenv ("BROADSTAVE_SOURCE"), "data", "examples", NULL);
+  g_autoptr (GDir) dir = g_dir_open (examples, 0, NULL);
+  const char *name;
+
+  g_assert_nonnull (dir);
+  while ((name = g_dir_read_name (dir)) != NULL)
+    {
+      g_autofree char *test = g_strconcat ("/gallery/", name, NULL);
+
+      if (g_str_has_suffix (name, ".broadstave"))
+        g_test_add_data_func_full (test, g_build_filename (examples, name, NULL), test_example,
+                                   g_free);
+    }
+}
+
+int
+main (int argc, char **argv)
+{
+  static const int sizes[] = { 1, 5, 16, 60 };
+
+  g_test_init (&argc, &argv, NULL);
+  folder = argc > 1 ? argv[1] : NULL;
+  g_assert_true (folder == NULL || g_mkdir_with_parents (folder, 0755) == 0);
+  add_examples ();
+  for (gsize i = 0; i < G_N_ELEMENTS (sizes); i++)
+    {
+      g_autofree char *test = g_strdup_printf ("/gallery/scene-%d", sizes[i]);
+
+      g_test_add_data_func (test, GINT_TO_POINTER (sizes[i]), test_scene);
+    }
+  g_test_add_func ("/gallery/scene-on-flat", test_scene_on_flat);
+  return g_test_run ();
+}

@@ -1,0 +1,160 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "plan/report.h"
+
+#include "plan/document.h"
+
+#include <json-glib/json-glib.h>
+#include <math.h>
+#include <string.h>
+
+static BsResults *
+evaluate (const char *name)
+{
+  g_autofree char *path
+      = g_build_filename (g_getenv ("BROADSTAVE_SOURCE"), "data", "examples", name, NULL);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (BsPlan) plan = bs_document_load (path, &error);
+
+  g_assert_no_error (error);
+  return bs_evaluate (plan);
+}
+
+static JsonNode *
+report (const BsResults *results)
+{
+  g_autofree char *text = bs_report_write (results);
+  g_autoptr (GError) error = NULL;
+  JsonNode *node = json_from_string (text, &error);
+
+  g_assert_no_error (error);
+  return node;
+}
+
+static void
+test_same_bytes (void)
+{
+  g_autoptr (BsResults) first = evaluate ("library-counter.broadstave");
+  g_autoptr (BsResults) second = evaluate ("library-counter.broadstave");
+  g_autofree char *first_text = bs_report_write (first);
+  g_autofree char *second_text = bs_report_write (second);
+
+  g_assert_cmpstr (first_text, ==, second_text);
+}
+
+static void
+test_numbers (void)
+{
+  g_autoptr (BsResults) results = evaluate ("bakery-counter.broadstave");
+  g_autoptr (JsonNode) node = report (results);
+  JsonObject *object = json_node_get_object (node);
+  JsonObject *clamps = json_object_get_object_member (object, "clamps");
+  JsonArray *order = json_object_get_array_member (object, "order");
+
+  g_assert_cmpstr (json_object_get_string_member (object, "format"), ==, "broadstave-report");
+  g_assert_cmpstr (json_object_get_string_member (object, "worst_severity"), ==, "note");
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (object, "final_thickness_mm"),
+                                  results->flatten.thickness, 1e-12);
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (clamps, "force_N"),
+                                  results->clamps.force_n, 1e-9);
+  g_assert_cmpuint (json_array_get_length (json_object_get_array_member (clamps, "positions_mm")),
+                    ==, results->clamps.positions->len);
+  g_assert_cmpuint (json_array_get_length (order), ==, 16);
+  g_assert_cmpstr (
+      json_object_get_string_member (json_array_get_object_element (order, 0), "lamination"), ==,
+      "a1");
+}
+
+/* Every finding has its own id, its severity and its sentences. */
+static void
+test_findings (void)
+{
+  g_autoptr (BsResults) results = evaluate ("wedging-table.broadstave");
+  g_autoptr (JsonNode) node = report (results);
+  JsonObject *object = json_node_get_object (node);
+  JsonArray *findings = json_object_get_array_member (object, "findings");
+  g_autoptr (GHashTable) kinds = g_hash_table_new (g_direct_hash, g_direct_equal);
+  g_autoptr (GHashTable) ids = g_hash_table_new (g_str_hash, g_str_equal);
+
+  g_assert_cmpuint (json_array_get_length (findings), ==, results->findings->len);
+  for (guint i = 0; i < results->findings->len; i++)
+    {
+      const BsFinding *finding = &g_array_index (results->findings, BsFinding, i);
+      JsonObject *reported = json_array_get_object_element (findings, i);
+
+      g_hash_table_add (kinds, GINT_TO_POINTER (finding->kind));
+      g_hash_table_add (ids, (char *)json_object_get_string_member (reported, "id"));
+      g_assert_cmpint (json_object_has_member (reported, "lamination"), ==, finding->place >= 0);
+      g_assert_cmpint (json_object_has_member (reported, "neighbour"), ==, finding->neighbour >= 0);
+      g_assert_cmpstr (json_object_get_string_member (reported, "title"), !=, "");
+      g_assert_cmpstr (json_object_get_string_member (reported, "reason"), !=, "");
+      g_assert_cmpstr (json_object_get_string_member (reported, "remedy"), !=, "");
+    }
+  g_assert_cmpuint (g_hash_table_size (ids), ==, g_hash_table_size (kinds));
+}
+
+/* Of one: the values of the finding under their names. */
+static void
+test_finding_values (void)
+{
+  g_autoptr (BsResults) results = evaluate ("wedging-table.broadstave");
+  g_autoptr (JsonNode) node = report (results);
+  JsonArray *findings = json_object_get_array_member (json_node_get_object (node), "findings");
+
+  for (guint i = 0; i < json_array_get_length (findings); i++)
+    {
+      JsonObject *finding = json_array_get_object_element (findings, i);
+      if (strcmp (json_object_get_string_member (finding, "id"), "cold") != 0)
+        continue;
+      g_assert_cmpstr (json_object_get_string_member (finding, "severity"), ==, "stop");
+      g_assert_cmpfloat_with_epsilon (json_object_get_double_member (finding, "temperature_C"), 8.0,
+                                      1e-12);
+      g_assert_cmpfloat_with_epsilon (json_object_get_double_member (finding, "least_C"), 10.0,
+                                      1e-12);
+      return;
+    }
+  g_assert_not_reached ();
+}
+
+static void
+test_workings (void)
+{
+  g_autoptr (BsResults) results = evaluate ("bakery-counter.broadstave");
+  g_autoptr (JsonNode) node = report (results);
+  JsonObject *workings = json_object_get_object_member (json_node_get_object (node), "workings");
+  JsonObject *force = json_object_get_object_member (workings, "force");
+  JsonArray *terms = json_object_get_array_member (force, "terms");
+
+  g_assert_cmpuint (json_object_get_size (workings), ==, 5);
+  g_assert_cmpstr (json_object_get_string_member (force, "unit"), ==, "N");
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (force, "value"),
+                                  results->why_force.value, 1e-9);
+  g_assert_cmpuint (json_array_get_length (terms), ==, results->why_force.n_terms);
+  g_assert_cmpuint (json_array_get_length (terms), >, 0);
+}
+
+/* What cannot be told is left out; an empty plan is reported all the same. */
+static void
+test_empty_plan (void)
+{
+  g_autoptr (BsPlan) plan = bs_plan_new ();
+  g_autoptr (BsResults) results = bs_evaluate (plan);
+  g_autoptr (JsonNode) node = report (results);
+
+  g_assert_true (isnan (results->flatten.thickness));
+  g_assert_false (json_object_has_member (json_node_get_object (node), "final_thickness_mm"));
+}
+
+int
+main (int argc, char **argv)
+{
+  g_test_init (&argc, &argv, NULL);
+
+  g_test_add_func ("/report/same-bytes", test_same_bytes);
+  g_test_add_func ("/report/numbers", test_numbers);
+  g_test_add_func ("/report/findings", test_findings);
+  g_test_add_func ("/report/finding-values", test_finding_values);
+  g_test_add_func ("/report/workings", test_workings);
+  g_test_add_func ("/report/empty-plan", test_empty_plan);
+  return g_test_run ();
+}

@@ -1,0 +1,71 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "core/text.h"
+#include "slabs.h"
+
+/* What a plan of slabs.h needs to be glued: wood, clamps, cauls. Figures are made up and round, so
+ * that the wanted values of a test can be worked by hand. */
+
+/* Gives all laminations one wood, and returns it to be changed. */
+static inline BsWood *
+shop_set_wood (BsPlan *plan, double sg_12, double comp_perp_mpa)
+{
+  BsWood *wood = bs_wood_new ("wood");
+
+  wood->sg_12 = sg_12;
+  wood->comp_perp_mpa = comp_perp_mpa;
+  g_ptr_array_add (plan->woods, wood);
+  for (guint i = 0; i < plan->laminations->len; i++)
+    bs_text_set (&slab_at (plan, i)->wood, "wood");
+  return wood;
+}
+
+/* Square heads. */
+static inline BsClampKind *
+shop_add_clamps (BsPlan *plan, int count, double max_force_n, double reach, double head)
+{
+  BsClampKind *kind = bs_clamp_kind_new ("clamp");
+
+  kind->count = count;
+  kind->max_force_n = max_force_n;
+  kind->reach = reach;
+  kind->head_width = head;
+  kind->head_height = head;
+  g_ptr_array_add (plan->shop.clamps, kind);
+  return kind;
+}
+
+static inline BsCaulKind *
+shop_add_cauls (BsPlan *plan, int count, double length, double thickness, double height)
+{
+  BsCaulKind *kind = bs_caul_kind_new ("caul");
+
+  kind->count = count;
+  kind->length = length;
+  kind->thickness = thickness;
+  kind->height = height;
+  kind->moe_mpa = 12000.0;
+  g_ptr_array_add (plan->shop.cauls, kind);
+  return kind;
+}
+
+/* Eight laminations 1200 x 40 x 45 mm of a medium wood that nothing is wrong with: it is wanted
+ * 1200 x 320 x 45 mm, moisture and climate agree, there is time and force enough for it. */
+static inline BsPlan *
+shop_new_perfect (void)
+{
+  BsPlan *plan = slab_new (8, 1200.0, 40.0, 45.0);
+
+  plan->slab.length = 1200.0;
+  plan->slab.width = 320.0;
+  plan->slab.thickness = 45.0;
+  plan->slab.dry_season = (BsClimate){ 20.0, 40.0 };
+  plan->slab.damp_season = (BsClimate){ 20.0, 60.0 };
+  shop_set_wood (plan, 0.50, 6.0);
+  shop_add_clamps (plan, 12, 6000.0, 600.0, 50.0);
+  for (guint i = 0; i < plan->laminations->len; i++)
+    slab_at (plan, i)->moisture_pct = 9.0;
+  return plan;
+}
