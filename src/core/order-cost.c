@@ -165,8 +165,7 @@ turn_run_out (const BsOrderCandidate *candidate, BsOrientation orientation)
 }
 
 void
-bs_order_cost_inside (const BsOrderProblem *self, BsOrderPlace place, int plane,
-                      BsOrderTerms terms)
+bs_order_cost_inside (const BsOrderProblem *self, BsOrderPlace place, int plane, BsOrderTerms terms)
 {
   const BsOrderCandidate *candidate = candidate_at (self, place);
   int run_out = turn_run_out (candidate, place.orientation);
@@ -234,7 +233,8 @@ sum_meetings (const BsOrderProblem *self, BsOrderPlace left, BsOrderPlace right)
             continue;
           find_extent (b, right.orientation, q, &q_from, &q_to);
           sum += MIN (p->severity, q->severity)
-                 * MAX (0.0, MIN (p_to, q_to) - MAX (p_from, q_from) + self->weights.meeting_margin);
+                 * MAX (0.0,
+                        MIN (p_to, q_to) - MAX (p_from, q_from) + self->weights.meeting_margin);
         }
     }
   return sum;

@@ -258,8 +258,8 @@ bs_order_layers_prune (BsOrderLayers *self, gint32 cost)
 typedef struct
 {
   guint stand, orientation;
-  gint32 value;   /* of reach that is to be explained */
-  guint behind;   /* candidate at the place behind, or n_candidates */
+  gint32 value; /* of reach that is to be explained */
+  guint behind; /* candidate at the place behind, or n_candidates */
 } Step;
 
 static Step
@@ -272,7 +272,8 @@ find_end (const BsOrderLayers *self)
   for (guint stand = 0; stand < self->n_stands; stand++)
     for (guint o = 0; o < BS_N_ORIENTATIONS; o++)
       {
-        gint32 value = self->reach[bs_order_layers_index (self, table->n_places - 1, stand)].best[o];
+        gint32 value
+            = self->reach[bs_order_layers_index (self, table->n_places - 1, stand)].best[o];
         gint32 cost = value + table->last[self->candidate_of[stand]][o];
         if (cost < least)
           {

@@ -6,29 +6,31 @@
 
 G_BEGIN_DECLS
 
-/* The places of a row as layers of a graph, in which the relaxed rows of order-bound and order-proof
- * are paths.
+/* The places of a row as layers of a graph, in which the relaxed rows of order-bound and
+ * order-proof are paths.
  *
  * A stand is a candidate; one with pinned neighbours is two stands, which read its row of partners
  * forwards and backwards, so that arcs alone keep partners together. In each layer each stand has a
- * BsOrderFour of values, one an orientation. With the values go the best ones that come from another
- * candidate, so that a row need not return at once to the one it came from. */
+ * BsOrderFour of values, one an orientation. With the values go the best ones that come from
+ * another candidate, so that a row need not return at once to the one it came from. */
 typedef struct
 {
-  BsOrderFour best;    /* least cost of reaching (or leaving) the node */
-  BsOrderFour via;     /* candidate at the next place on that way, by orientation; -1: none */
-  BsOrderFour second;  /* least cost by way of any other candidate */
+  BsOrderFour best;   /* least cost of reaching (or leaving) the node */
+  BsOrderFour via;    /* candidate at the next place on that way, by orientation; -1: none */
+  BsOrderFour second; /* least cost by way of any other candidate */
 } BsOrderReach;
 
 typedef struct
 {
   const BsOrderTable *table; /* borrowed */
   guint n_stands, n_words;
-  guint *candidate_of;  /* [stand] */
-  gint32 *prices;       /* [candidate] added to the cost of each use */
-  guint64 *arcs;        /* [(place x n_stands + right) x n_words] stands that may come before */
-  BsOrderReach *reach;  /* [place x n_stands + stand] from the front up to the stand, its price included */
-  BsOrderReach *leave;  /* [place x n_stands + stand] from the stand to the back, its price left out */
+  guint *candidate_of; /* [stand] */
+  gint32 *prices;      /* [candidate] added to the cost of each use */
+  guint64 *arcs;       /* [(place x n_stands + right) x n_words] stands that may come before */
+  BsOrderReach
+      *reach; /* [place x n_stands + stand] from the front up to the stand, its price included */
+  BsOrderReach
+      *leave; /* [place x n_stands + stand] from the stand to the back, its price left out */
 } BsOrderLayers;
 
 BsOrderLayers *bs_order_layers_new (const BsOrderTable *table);

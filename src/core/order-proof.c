@@ -13,9 +13,9 @@ typedef struct
 /* A row from the front up to one node. */
 typedef struct
 {
-  Set used;        /* what it remembers to have used */
-  gint32 value;    /* its cost, prices included */
-  guint32 parent;  /* the row without its last lamination */
+  Set used;       /* what it remembers to have used */
+  gint32 value;   /* its cost, prices included */
+  guint32 parent; /* the row without its last lamination */
   guint16 stand;
   guint8 orientation;
 } Row;
@@ -23,17 +23,31 @@ typedef struct
 typedef struct
 {
   BsOrderLayers *layers;
-  gint32 most;     /* rows that cannot end below this, prices included, are given up */
-  Set counted;     /* candidates that every row remembers, and whose price it pays if unused */
+  gint32 most; /* rows that cannot end below this, prices included, are given up */
+  Set counted; /* candidates that every row remembers, and whose price it pays if unused */
   guint most_rows;
-  Set *memory;     /* [stand] what a row that passes there goes on remembering */
-  GArray *rows;    /* Row, layer by layer, within each by stand */
-  guint *first;    /* [place x (n_stands + 1) + stand] its first row; of n_stands: the end */
+  Set *memory;  /* [stand] what a row that passes there goes on remembering */
+  GArray *rows; /* Row, layer by layer, within each by stand */
+  guint *first; /* [place x (n_stands + 1) + stand] its first row; of n_stands: the end */
   GArray *found[BS_N_ORIENTATIONS]; /* Row, those that reach a node */
 } Proof;
 
 /* Of each candidate's likely neighbours, so many are remembered from the start. */
 #define FIRST_MEMORY 8
+
+/* The gap is closed in so many steps: the number of rows grows steeply with the level, and what is
+ * learnt at a low one saves them at the next. */
+#define N_LEVELS 8
+
+static void
+clear_proof (Proof *self)
+{
+  g_free (self->memory);
+  g_free (self->first);
+  g_array_unref (self->rows);
+  for (guint o = 0; o < BS_N_ORIENTATIONS; o++)
+    g_array_unref (self->found[o]);
+}
 
 static inline gboolean
 set_has (const Set *self, guint i)
@@ -171,14 +185,15 @@ static void
 reach_stand (Proof *self, guint place, guint right)
 {
   const BsOrderLayers *layers = self->layers;
-  const guint64 *arcs = &layers->arcs[bs_order_layers_index (layers, place, right) * layers->n_words];
+  const guint64 *arcs
+      = &layers->arcs[bs_order_layers_index (layers, place, right) * layers->n_words];
 
   for (guint word = 0; word < layers->n_words; word++)
     for (guint64 rest = arcs[word]; rest != 0; rest &= rest - 1)
       {
         guint left = word * 64 + (guint)__builtin_ctzll (rest);
-        for (guint i = *first_row (self, place - 1, left); i < *first_row (self, place - 1, left + 1);
-             i++)
+        for (guint i = *first_row (self, place - 1, left);
+             i < *first_row (self, place - 1, left + 1); i++)
           extend_row (self, place, i, right);
       }
   for (guint o = 0; o < BS_N_ORIENTATIONS; o++)
@@ -196,8 +211,10 @@ start_rows (Proof *self)
       *first_row (self, 0, stand) = self->rows->len;
       for (guint o = 0; o < BS_N_ORIENTATIONS; o++)
         {
-          Row row = { .value = layers->reach[stand].best[o], .parent = G_MAXUINT32,
-                      .stand = (guint16)stand, .orientation = (guint8)o };
+          Row row = { .value = layers->reach[stand].best[o],
+                      .parent = G_MAXUINT32,
+                      .stand = (guint16)stand,
+                      .orientation = (guint8)o };
           set_add (&row.used, i);
           if (row.value + layers->leave[stand].best[o] < self->most)
             g_array_append_val (self->rows, row);
@@ -208,14 +225,13 @@ start_rows (Proof *self)
 
 typedef enum
 {
-  LEVEL_EMPTY,   /* no row ends below the level */
-  LEVEL_FOUND,   /* some do */
-  LEVEL_TOO_BIG,
-  LEVEL_STOPPED,
+  LEVEL_EMPTY,    /* no row ends below the level */
+  LEVEL_FOUND,    /* some do */
+  LEVEL_GIVEN_UP, /* too many rows, or asked to stop */
 } Level;
 
 static Level
-fill_level (Proof *self, const BsProgress *progress, double done)
+fill_level (Proof *self, double done, const BsProgress *progress)
 {
   const BsOrderLayers *layers = self->layers;
 
@@ -226,16 +242,14 @@ fill_level (Proof *self, const BsProgress *progress, double done)
       for (guint stand = 0; stand < layers->n_stands; stand++)
         {
           *first_row (self, place, stand) = self->rows->len;
-          if (!bs_progress_report (progress, done))
-            return LEVEL_STOPPED;
-          if (self->rows->len > self->most_rows)
-            return LEVEL_TOO_BIG;
+          if (self->rows->len > self->most_rows || !bs_progress_report (progress, done))
+            return LEVEL_GIVEN_UP;
           reach_stand (self, place, stand);
         }
       *first_row (self, place, layers->n_stands) = self->rows->len;
     }
   return *first_row (self, layers->table->n_places - 1, 0) == self->rows->len ? LEVEL_EMPTY
-                                                                             : LEVEL_FOUND;
+                                                                              : LEVEL_FOUND;
 }
 
 /* The row as stands and as candidates. */
@@ -305,8 +319,8 @@ take_order (const Proof *self, const guint *candidates, guint *order, gint32 *co
     }
 }
 
-/* Goes through the rows that end below the level, learns from them, and takes an order that is better
- * than the one known. Returns the least that any of them ends at. */
+/* Goes through the rows that end below the level, learns from them, and takes an order that is
+ * better than the one known. Returns the least that any of them ends at. */
 static gint32
 learn (Proof *self, guint *order, gint32 *cost)
 {
@@ -364,15 +378,36 @@ start_memory (Proof *self)
         }
     }
 }
-#ifndef KK
-#define KK 4
-#endif
-#include <stdio.h>
+
+/* Looks at one level. FALSE when that leads no further. */
+static gboolean
+raise_bound (Proof *self, gint32 prices, gint32 target, guint *order, gint32 *cost, gint32 *bound,
+             double done, const BsProgress *progress)
+{
+  gint32 least;
+
+  self->most = target + prices;
+  switch (fill_level (self, done, progress))
+    {
+    case LEVEL_EMPTY:
+      *bound = target;
+      return TRUE;
+    case LEVEL_FOUND:
+      least = learn (self, order, cost) - prices;
+      *bound = MIN (CLAMP (least, *bound, target), *cost);
+      return TRUE;
+    default:
+      return FALSE;
+    }
+}
+
 gint32
 bs_order_prove (BsOrderLayers *layers, guint *order, gint32 *cost, gint32 bound, guint most_rows,
                 const BsProgress *progress)
 {
-  gint32 prices = bs_order_layers_sum_prices (layers), start = bound, step;
+  gint32 prices = bs_order_layers_sum_prices (layers), start = bound;
+  gint32 step = MAX ((*cost - bound) / N_LEVELS, 1);
+  gboolean goes_on = TRUE;
   Proof self = {
     .layers = layers,
     .most_rows = most_rows,
@@ -381,28 +416,20 @@ bs_order_prove (BsOrderLayers *layers, guint *order, gint32 *cost, gint32 bound,
     .first = g_new (guint, (gsize)layers->table->n_places * (layers->n_stands + 1)),
   };
 
+  g_return_val_if_fail (layers->table->n_candidates <= BS_ORDER_PROOF_MOST, bound);
+
+  for (guint o = 0; o < BS_N_ORIENTATIONS; o++)
+    self.found[o] = g_array_new (FALSE, FALSE, sizeof (Row));
   bs_order_layers_forward (layers);
   bs_order_layers_backward (layers);
   bs_order_layers_prune (layers, *cost);
   start_memory (&self);
-  for (guint o = 0; o < BS_N_ORIENTATIONS; o++)
-    self.found[o] = g_array_new (FALSE, FALSE, sizeof (Row));
-  step = MAX ((*cost - bound) / KK, 1);
-  while (bound < *cost)
+  while (bound < *cost && goes_on)
     {
-      gint32 target = MIN (*cost, bound + step);
-      self.most = target + prices;
-      gint64 t0 = g_get_monotonic_time ();
-      Level level = fill_level (&self, progress, (double)(bound - start) / (*cost - start));
-      if (g_getenv("V")) printf ("   target %d level %d rows %u %.1f ms\n", target, level, self.rows->len, (g_get_monotonic_time () - t0)/1e3);
-      if (level == LEVEL_EMPTY)
-        bound = target;
-      else if (level == LEVEL_FOUND)
-        {
-          gint32 least = learn (&self, order, cost) - prices;
-          bound = MIN (CLAMP (least, bound, target), *cost);
-        }
-      else break;
+      double done = (double)(bound - start) / (*cost - start);
+      goes_on = raise_bound (&self, prices, MIN (*cost, bound + step), order, cost, &bound, done,
+                             progress);
     }
+  clear_proof (&self);
   return bound;
 }

@@ -163,7 +163,8 @@ propose_any (Search *self)
   guint b = bs_random_below (&self->random, row->n);
 
   if (row->n_idle > 0 && percent < 25)
-    bs_order_row_propose_exchange (row, a, percent < 13 ? a : b, bs_random_below (&self->random, row->n_idle));
+    bs_order_row_propose_exchange (row, a, percent < 13 ? a : b,
+                                   bs_random_below (&self->random, row->n_idle));
   else if (percent < 70)
     propose_shift (self);
   else if (percent < 85)
