@@ -405,6 +405,8 @@ gint32
 bs_order_prove (BsOrderLayers *layers, guint *order, gint32 *cost, gint32 bound, guint most_rows,
                 const BsProgress *progress)
 {
+  g_return_val_if_fail (layers->table->n_candidates <= BS_ORDER_PROOF_MOST, bound);
+
   gint32 prices = bs_order_layers_sum_prices (layers), start = bound;
   gint32 step = MAX ((*cost - bound) / N_LEVELS, 1);
   gboolean goes_on = TRUE;
@@ -415,8 +417,6 @@ bs_order_prove (BsOrderLayers *layers, guint *order, gint32 *cost, gint32 bound,
     .rows = g_array_new (FALSE, FALSE, sizeof (Row)),
     .first = g_new (guint, (gsize)layers->table->n_places * (layers->n_stands + 1)),
   };
-
-  g_return_val_if_fail (layers->table->n_candidates <= BS_ORDER_PROOF_MOST, bound);
 
   for (guint o = 0; o < BS_N_ORIENTATIONS; o++)
     self.found[o] = g_array_new (FALSE, FALSE, sizeof (Row));

@@ -108,38 +108,60 @@ find_place (const BsOrderProblem *problem, const BsOrderPlace *places, guint can
   return -1;
 }
 
-static void
-assert_keeps (const BsOrderProblem *problem, const BsOrderPlace *places, const BsOrderPin *pin)
+static gboolean
+keeps (const BsOrderProblem *problem, const BsOrderPlace *places, const BsOrderPin *pin)
 {
   int place = find_place (problem, places, pin->candidate);
+  int other = find_place (problem, places, pin->other);
 
   switch (pin->kind)
     {
     case BS_ORDER_PIN_PLACE:
-      g_assert_cmpint (place, ==, (int)pin->place);
-      break;
+      return place == (int)pin->place;
     case BS_ORDER_PIN_NEIGHBOURS:
-      g_assert_cmpint (place, >=, 0);
-      g_assert_cmpint (ABS (place - find_place (problem, places, pin->other)), ==, 1);
-      break;
+      return place >= 0 && other >= 0 && ABS (place - other) == 1;
     case BS_ORDER_PIN_FACE_UP:
-      if (place >= 0)
-        g_assert_cmpint (bs_orientation_face (places[place].orientation, BS_FACE_TOP), ==,
-                         pin->face);
-      break;
+      return place < 0 || bs_orientation_face (places[place].orientation, BS_FACE_TOP) == pin->face;
     default:
-      g_assert_not_reached ();
+      g_return_val_if_reached (FALSE);
     }
 }
 
-void
-order_assert_keeps_pins (const BsOrderProblem *problem, const BsOrderPlace *places)
+gboolean
+order_keeps_pins (const BsOrderProblem *problem, const BsOrderPlace *places)
 {
   for (guint k = 0; k < problem->n_places; k++)
-    {
-      g_assert_cmpuint (places[k].candidate, <, problem->candidates->len);
-      g_assert_cmpint (find_place (problem, places, places[k].candidate), ==, (int)k);
-    }
+    if (places[k].candidate >= problem->candidates->len
+        || find_place (problem, places, places[k].candidate) != (int)k)
+      return FALSE;
   for (guint i = 0; i < problem->pins->len; i++)
-    assert_keeps (problem, places, &g_array_index (problem->pins, BsOrderPin, i));
+    if (!keeps (problem, places, &g_array_index (problem->pins, BsOrderPin, i)))
+      return FALSE;
+  return TRUE;
+}
+
+gint32
+order_try_all (const BsOrderProblem *problem)
+{
+  guint n_nodes = problem->candidates->len * BS_N_ORIENTATIONS, n_rows = 1;
+  BsOrderPlace places[4];
+  gint32 least = G_MAXINT32;
+
+  g_assert_cmpuint (problem->n_places, <=, G_N_ELEMENTS (places));
+  for (guint k = 0; k < problem->n_places; k++)
+    n_rows *= n_nodes;
+  for (guint row = 0; row < n_rows; row++)
+    {
+      guint rest = row;
+      for (guint k = 0; k < problem->n_places; k++)
+        {
+          guint node = rest % n_nodes;
+          places[k].candidate = node / BS_N_ORIENTATIONS;
+          places[k].orientation = (BsOrientation)(node % BS_N_ORIENTATIONS);
+          rest /= n_nodes;
+        }
+      if (order_keeps_pins (problem, places))
+        least = MIN (least, bs_order_cost (problem, places, problem->n_places).total);
+    }
+  return least;
 }

@@ -16,5 +16,9 @@ void order_random_pins (BsRandom *random, BsOrderProblem *problem, guint n_pins)
 /* Any order, with any orientations; free with g_free. */
 BsOrderPlace *order_random_order (BsRandom *random, const BsOrderProblem *problem);
 
-/* Fails the test unless each candidate is used at most once and all pins are kept. */
-void order_assert_keeps_pins (const BsOrderProblem *problem, const BsOrderPlace *places);
+/* Whether each candidate is used at most once and all pins are kept. */
+gboolean order_keeps_pins (const BsOrderProblem *problem, const BsOrderPlace *places);
+
+/* The least cost of any order that keeps the pins, by trying all orders and orientations: up to 4
+ * places. G_MAXINT32 when there is none. */
+gint32 order_try_all (const BsOrderProblem *problem);
