@@ -20,34 +20,26 @@ typedef struct
   guint8 orientation;
 } Row;
 
-typedef struct
+struct _BsOrderProof
 {
   BsOrderLayers *layers;
-  gint32 most; /* rows that cannot end below this, prices included, are given up */
-  Set counted; /* candidates that every row remembers, and whose price it pays if unused */
+  gint32 prices; /* sum of the layers' */
+  gint32 step;   /* from level to level */
+  gint32 most;   /* rows that cannot end below this, prices included, are given up */
+  Set counted;   /* candidates that every row remembers, and whose price it pays if unused */
   guint most_rows;
   Set *memory;  /* [stand] what a row that passes there goes on remembering */
   GArray *rows; /* Row, layer by layer, within each by stand */
   guint *first; /* [place x (n_stands + 1) + stand] its first row; of n_stands: the end */
   GArray *found[BS_N_ORIENTATIONS]; /* Row, those that reach a node */
-} Proof;
+};
 
 /* Of each candidate's likely neighbours, so many are remembered from the start. */
 #define FIRST_MEMORY 8
 
 /* The gap is closed in so many steps: the number of rows grows steeply with the level, and what is
  * learnt at a low one saves them at the next. */
-#define N_LEVELS 8
-
-static void
-clear_proof (Proof *self)
-{
-  g_free (self->memory);
-  g_free (self->first);
-  g_array_unref (self->rows);
-  for (guint o = 0; o < BS_N_ORIENTATIONS; o++)
-    g_array_unref (self->found[o]);
-}
+#define N_LEVELS 12
 
 static inline gboolean
 set_has (const Set *self, guint i)
@@ -82,7 +74,7 @@ find_rest (const BsOrderReach *leave, const Set *used)
 }
 
 static void
-extend_row (Proof *self, guint place, guint index, guint right)
+extend_row (BsOrderProof *self, guint place, guint index, guint right)
 {
   const BsOrderLayers *layers = self->layers;
   const Row *row = &g_array_index (self->rows, Row, index);
@@ -125,7 +117,7 @@ compare_rows (const void *a, const void *b)
 /* What a row pays, in the end, for not having used these candidates, of those that are counted: the
  * price that was taken off for them; more than all when they are pinned. */
 static gint32
-price_counted (const Proof *self, const Set *set)
+price_counted (const BsOrderProof *self, const Set *set)
 {
   gint32 sum = 0;
 
@@ -143,7 +135,7 @@ price_counted (const Proof *self, const Set *set)
 /* Whether the cheaper row ends no dearer whatever follows: it can be followed by all that the other
  * can, and pays for the counted ones that it lacks. */
 static inline gboolean
-is_needless (const Proof *self, const Row *row, const Row *cheaper)
+is_needless (const BsOrderProof *self, const Row *row, const Row *cheaper)
 {
   Set hindrances = set_without (&cheaper->used, &row->used), lacks;
 
@@ -156,7 +148,7 @@ is_needless (const Proof *self, const Row *row, const Row *cheaper)
 /* Keeps of the rows that reach one node those that no cheaper one, remembering no more, makes
  * needless. */
 static void
-keep_best (Proof *self, GArray *found)
+keep_best (BsOrderProof *self, GArray *found)
 {
   guint first = self->rows->len;
 
@@ -176,13 +168,13 @@ keep_best (Proof *self, GArray *found)
 }
 
 static guint *
-first_row (const Proof *self, guint place, guint stand)
+first_row (const BsOrderProof *self, guint place, guint stand)
 {
   return &self->first[(gsize)place * (self->layers->n_stands + 1) + stand];
 }
 
 static void
-reach_stand (Proof *self, guint place, guint right)
+reach_stand (BsOrderProof *self, guint place, guint right)
 {
   const BsOrderLayers *layers = self->layers;
   const guint64 *arcs
@@ -201,7 +193,7 @@ reach_stand (Proof *self, guint place, guint right)
 }
 
 static void
-start_rows (Proof *self)
+start_rows (BsOrderProof *self)
 {
   const BsOrderLayers *layers = self->layers;
 
@@ -231,7 +223,7 @@ typedef enum
 } Level;
 
 static Level
-fill_level (Proof *self, double done, const BsProgress *progress)
+fill_level (BsOrderProof *self, const BsProgress *progress)
 {
   const BsOrderLayers *layers = self->layers;
 
@@ -242,7 +234,8 @@ fill_level (Proof *self, double done, const BsProgress *progress)
       for (guint stand = 0; stand < layers->n_stands; stand++)
         {
           *first_row (self, place, stand) = self->rows->len;
-          if (self->rows->len > self->most_rows || !bs_progress_report (progress, done))
+          if (self->rows->len > self->most_rows
+              || !bs_progress_report (progress, (double)place / layers->table->n_places))
             return LEVEL_GIVEN_UP;
           reach_stand (self, place, stand);
         }
@@ -254,7 +247,7 @@ fill_level (Proof *self, double done, const BsProgress *progress)
 
 /* The row as stands and as candidates. */
 static void
-read_row (const Proof *self, guint index, guint *stands, guint *candidates)
+read_row (const BsOrderProof *self, guint index, guint *stands, guint *candidates)
 {
   for (guint k = self->layers->table->n_places; k-- > 0;)
     {
@@ -267,7 +260,7 @@ read_row (const Proof *self, guint index, guint *stands, guint *candidates)
 
 /* Tells the stands between two uses of one candidate to remember it. TRUE when there are none. */
 static gboolean
-learn_repeats (Proof *self, const guint *stands, const guint *candidates)
+learn_repeats (BsOrderProof *self, const guint *stands, const guint *candidates)
 {
   gboolean is_order = TRUE;
 
@@ -286,7 +279,7 @@ learn_repeats (Proof *self, const guint *stands, const guint *candidates)
 /* The bound takes all prices off, also those of candidates that the order leaves out: from now on
  * these are counted. FALSE when the order leaves out one that is pinned. */
 static gboolean
-learn_unused (Proof *self, const guint *candidates)
+learn_unused (BsOrderProof *self, const guint *candidates)
 {
   const BsOrderLayers *layers = self->layers;
   const gboolean *is_required = layers->table->rules->is_required;
@@ -307,7 +300,7 @@ learn_unused (Proof *self, const guint *candidates)
 }
 
 static void
-take_order (const Proof *self, const guint *candidates, guint *order, gint32 *cost)
+take_order (const BsOrderProof *self, const guint *candidates, guint *order, gint32 *cost)
 {
   const BsOrderTable *table = self->layers->table;
   gint32 found = bs_order_table_orient (table, candidates, NULL);
@@ -322,7 +315,7 @@ take_order (const Proof *self, const guint *candidates, guint *order, gint32 *co
 /* Goes through the rows that end below the level, learns from them, and takes an order that is
  * better than the one known. Returns the least that any of them ends at. */
 static gint32
-learn (Proof *self, guint *order, gint32 *cost)
+learn (BsOrderProof *self, guint *order, gint32 *cost)
 {
   const BsOrderTable *table = self->layers->table;
   g_autofree guint *stands = g_new (guint, table->n_places);
@@ -348,7 +341,7 @@ learn (Proof *self, guint *order, gint32 *cost)
 }
 
 static void
-start_memory (Proof *self)
+start_memory (BsOrderProof *self)
 {
   const BsOrderLayers *layers = self->layers;
   const BsOrderTable *table = layers->table;
@@ -379,57 +372,62 @@ start_memory (Proof *self)
     }
 }
 
-/* Looks at one level. FALSE when that leads no further. */
-static gboolean
-raise_bound (Proof *self, gint32 prices, gint32 target, guint *order, gint32 *cost, gint32 *bound,
-             double done, const BsProgress *progress)
+BsOrderProof *
+bs_order_proof_new (BsOrderLayers *layers, gint32 cost, gint32 bound, guint most_rows)
 {
-  gint32 least;
+  g_return_val_if_fail (layers->table->n_candidates <= BS_ORDER_PROOF_MOST, NULL);
 
-  self->most = target + prices;
-  switch (fill_level (self, done, progress))
+  BsOrderProof *self = g_new0 (BsOrderProof, 1);
+  gsize n_places = layers->table->n_places;
+
+  self->layers = layers;
+  self->prices = bs_order_layers_sum_prices (layers);
+  self->step = MAX ((cost - bound) / N_LEVELS, 1);
+  self->most_rows = most_rows;
+  self->memory = g_new0 (Set, layers->n_stands);
+  self->rows = g_array_new (FALSE, FALSE, sizeof (Row));
+  self->first = g_new (guint, n_places * (layers->n_stands + 1));
+  for (guint o = 0; o < BS_N_ORIENTATIONS; o++)
+    self->found[o] = g_array_new (FALSE, FALSE, sizeof (Row));
+  bs_order_layers_forward (layers);
+  bs_order_layers_backward (layers);
+  bs_order_layers_prune (layers, cost);
+  start_memory (self);
+  return self;
+}
+
+void
+bs_order_proof_free (BsOrderProof *self)
+{
+  g_free (self->memory);
+  g_free (self->first);
+  g_array_unref (self->rows);
+  for (guint o = 0; o < BS_N_ORIENTATIONS; o++)
+    g_array_unref (self->found[o]);
+  g_free (self);
+}
+
+gboolean
+bs_order_proof_raise (BsOrderProof *self, guint *order, gint32 *cost, gint32 *bound,
+                      const BsProgress *progress)
+{
+  gint32 target = MIN (*cost, *bound + self->step), least;
+
+  if (*bound >= *cost)
+    return FALSE;
+  self->most = target + self->prices;
+  switch (fill_level (self, progress))
     {
     case LEVEL_EMPTY:
       *bound = target;
-      return TRUE;
+      break;
     case LEVEL_FOUND:
-      least = learn (self, order, cost) - prices;
+      least = learn (self, order, cost) - self->prices;
       *bound = MIN (CLAMP (least, *bound, target), *cost);
-      return TRUE;
+      break;
+    case LEVEL_GIVEN_UP:
     default:
       return FALSE;
     }
-}
-
-gint32
-bs_order_prove (BsOrderLayers *layers, guint *order, gint32 *cost, gint32 bound, guint most_rows,
-                const BsProgress *progress)
-{
-  g_return_val_if_fail (layers->table->n_candidates <= BS_ORDER_PROOF_MOST, bound);
-
-  gint32 prices = bs_order_layers_sum_prices (layers), start = bound;
-  gint32 step = MAX ((*cost - bound) / N_LEVELS, 1);
-  gboolean goes_on = TRUE;
-  Proof self = {
-    .layers = layers,
-    .most_rows = most_rows,
-    .memory = g_new0 (Set, layers->n_stands),
-    .rows = g_array_new (FALSE, FALSE, sizeof (Row)),
-    .first = g_new (guint, (gsize)layers->table->n_places * (layers->n_stands + 1)),
-  };
-
-  for (guint o = 0; o < BS_N_ORIENTATIONS; o++)
-    self.found[o] = g_array_new (FALSE, FALSE, sizeof (Row));
-  bs_order_layers_forward (layers);
-  bs_order_layers_backward (layers);
-  bs_order_layers_prune (layers, *cost);
-  start_memory (&self);
-  while (bound < *cost && goes_on)
-    {
-      double done = (double)(bound - start) / (*cost - start);
-      goes_on = raise_bound (&self, prices, MIN (*cost, bound + step), order, cost, &bound, done,
-                             progress);
-    }
-  clear_proof (&self);
-  return bound;
+  return *bound < *cost;
 }

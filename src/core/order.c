@@ -18,7 +18,7 @@
  * known, and 60 laminations take half a second. */
 #define MOVES_BY_CUBE 16
 #define LEAST_MOVES 20000
-#define N_SEARCHES 2
+#define N_SEARCHES 2 /* one for each direction when there are two */
 
 /* What a first search takes of the moves: a few milliseconds for a good order to look at. */
 #define FIRST_PART 50
@@ -32,6 +32,7 @@ typedef struct
 {
   BsOrderTable *table;
   BsOrderLayers *layers;
+  BsOrderProof *proof;
   gint32 bound;
 } Direction;
 
@@ -176,13 +177,11 @@ search_first (Solver *self, const BsProgress *part)
 static void
 search_more (Solver *self, const BsProgress *part)
 {
-  guint n = N_SEARCHES * self->n_directions;
-
-  for (guint i = 0; i < n && !self->is_stopped; i++)
+  for (guint i = 0; i < N_SEARCHES && !self->is_stopped; i++)
     {
       gint32 before = self->cost;
-      self->from = search_ends * i / n;
-      self->to = search_ends * (i + 1) / n;
+      self->from = search_ends * i / N_SEARCHES;
+      self->to = search_ends * (i + 1) / N_SEARCHES;
       search (self, self->directions[i % self->n_directions].table, self->effort->seed + i,
               self->effort->n_moves, part);
       if (self->cost < before)
@@ -222,22 +221,47 @@ find_bounds (Solver *self, const BsProgress *part)
   tell (self);
 }
 
+/* Raises the bound of one direction to the next level. FALSE when that leads no further. */
+static gboolean
+raise_bound (Solver *self, Direction *direction, const BsProgress *part)
+{
+  gint32 cost = self->cost;
+  gboolean goes_on;
+
+  if (direction->proof == NULL)
+    direction->proof
+        = bs_order_proof_new (direction->layers, cost, direction->bound, self->effort->most_rows);
+  goes_on = bs_order_proof_raise (direction->proof, self->trial, &cost, &direction->bound, part);
+  if (cost < self->cost)
+    take_trial (self, direction->table);
+  return goes_on || direction->bound >= self->cost;
+}
+
+static Direction *
+find_lowest (Solver *self)
+{
+  Direction *lowest = &self->directions[0];
+
+  for (guint i = 1; i < self->n_directions; i++)
+    if (self->directions[i].bound < lowest->bound)
+      lowest = &self->directions[i];
+  return lowest;
+}
+
+/* The bound of both together is the lower one; so that is what is raised. */
 static void
 prove (Solver *self, const BsProgress *part)
 {
-  for (guint i = 0; i < self->n_directions && !self->is_stopped; i++)
-    {
-      Direction *direction = &self->directions[i];
-      gint32 cost = self->cost;
+  gint32 start = find_bound (self);
+  Direction *lowest = find_lowest (self);
+  gboolean goes_on = TRUE;
 
-      if (direction->bound >= cost)
-        continue;
-      self->from = bound_ends + (1.0 - bound_ends) * i / self->n_directions;
-      self->to = bound_ends + (1.0 - bound_ends) * (i + 1) / self->n_directions;
-      direction->bound = bs_order_prove (direction->layers, self->trial, &cost, direction->bound,
-                                         self->effort->most_rows, part);
-      if (cost < self->cost)
-        take_trial (self, direction->table);
+  while (lowest->bound < self->cost && goes_on)
+    {
+      double done = (lowest->bound - start) / (double)(self->cost - start);
+      self->from = self->to = bound_ends + done * (1.0 - bound_ends);
+      goes_on = raise_bound (self, lowest, part);
+      lowest = find_lowest (self);
       tell (self);
     }
 }
@@ -270,6 +294,7 @@ clear_solver (Solver *self)
 {
   for (guint i = 0; i < self->n_directions; i++)
     {
+      g_clear_pointer (&self->directions[i].proof, bs_order_proof_free);
       bs_order_table_free (self->directions[i].table);
       g_clear_pointer (&self->directions[i].layers, bs_order_layers_free);
     }

@@ -253,4 +253,5 @@ def main():
     run(rows)
 
 
-main()
+if __name__ == '__main__':
+    main()
