@@ -133,7 +133,7 @@ add_amount (const BsOrderProblem *self, BsOrderTerms terms, BsOrderTerm term, do
 {
   double cost = floor (BS_ORDER_POINT * self->weights.points[term] * amount + 0.5);
   double share = BS_N_ORDER_TERMS * MAX (self->n_places, 1u);
-  double most = floor (BS_ORDER_NEVER / 2 / share);
+  double most = floor (BS_ORDER_NEVER / 2.0 / share);
 
   if (cost > 0.0)
     terms[term] += (gint32)MIN (cost, most);

@@ -16,8 +16,13 @@
 
 /* Found by trying: one search of this many moves ends on average within 0.3 % of the best order
  * known, and 60 laminations take half a second. */
-#define MOVES_BY_CUBE 16
+#define MOVES_BY_CUBE 12
 #define LEAST_MOVES 20000
+#define MOST_MOVES 8000000
+
+/* Of the bound: more bring nothing up to 60, and from 100 on each takes long. */
+#define STEPS 400
+#define STEPS_SHORTEN_FROM 100.0
 #define N_SEARCHES 2 /* one for each direction when there are two */
 
 /* What a first search takes of the moves: a few milliseconds for a good order to look at. */
@@ -58,11 +63,12 @@ BsOrderEffort
 bs_order_effort_default (const BsOrderProblem *problem)
 {
   guint64 n = problem->candidates->len;
+  double shorter = MIN (1.0, STEPS_SHORTEN_FROM / (double)MAX (n, 1));
 
   return (BsOrderEffort){
     .seed = 1,
-    .n_moves = MAX (MOVES_BY_CUBE * n * n * n, LEAST_MOVES),
-    .n_steps = 400,
+    .n_moves = CLAMP (MOVES_BY_CUBE * n * n * n, LEAST_MOVES, MOST_MOVES),
+    .n_steps = (guint)(STEPS * shorter * shorter * shorter),
     .most_rows = 1000000,
   };
 }
