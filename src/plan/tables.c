@@ -124,6 +124,7 @@ read_adhesive (JsonObject *row)
   adhesive->min_pressure_mpa = get_least (row, "pressure_MPa");
   adhesive->max_pressure_mpa = get_most (row, "pressure_MPa");
   adhesive->is_waterborne = json_object_get_boolean_member (row, "is_waterborne");
+  adhesive->price_minor_per_kg = NAN;
   adhesive->is_moisture_curing = json_object_get_boolean_member (row, "is_moisture_curing");
   return adhesive;
 }

@@ -28,6 +28,8 @@ test_wood_handbook (void)
   g_assert_cmpfloat_with_epsilon (beech->shrink_tangential_pct, 11.9, 1e-9);
   g_assert_cmpfloat_with_epsilon (beech->coef_radial, 0.00190, 1e-9);
   g_assert_cmpfloat_with_epsilon (beech->coef_tangential, 0.00431, 1e-9);
+  g_assert_cmpint (beech->bond, ==, BS_BOND_SATISFACTORY);
+  g_assert_true (isnan (beech->price_minor_per_m3));
   g_assert_true (beech->is_from_memory); /* its hardness */
 }
 
@@ -39,6 +41,7 @@ test_wood_by_density (void)
 
   g_assert_cmpfloat_with_epsilon (beech->sg_12, 0.633929, 1e-6);
   g_assert_true (isnan (beech->moe_mpa));
+  g_assert_cmpint (beech->bond, ==, BS_BOND_UNKNOWN);
   g_assert_true (isnan (beech->side_hardness_n));
   g_assert_nonnull (strstr (beech->source, "EN 350"));
 }
