@@ -16,6 +16,7 @@ static const char *const unit_names[] = {
   [BS_QUANTITY_SPREAD] = "g/m2",     [BS_QUANTITY_SPREAD_TIME] = "s/m2",
   [BS_QUANTITY_TEMPERATURE] = "C",   [BS_QUANTITY_PERCENT] = "%",
   [BS_QUANTITY_COUNT] = "1",         [BS_QUANTITY_RATIO] = "1",
+  [BS_QUANTITY_MONEY] = "minor",
 };
 
 /* The texts of the core are message ids; an empty one would be answered with the catalogue's
