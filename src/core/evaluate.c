@@ -23,8 +23,7 @@ evaluate_timber (BsResults *self)
   bs_movement_slab (stack, width, thickness, &self->movement);
   bs_cupping_slab (stack, self->emc_low_pct, self->emc_high_pct, &self->cupping);
   bs_cost (stack, thickness, self->glue_kg, &self->cost);
-  bs_lift_loads (stack, self->mass_kg, (self->emc_low_pct + self->emc_high_pct) / 2.0,
-                 self->loads);
+  bs_lift_loads (stack, self->mass_kg, (self->emc_low_pct + self->emc_high_pct) / 2.0, self->loads);
 }
 
 static void
