@@ -52,40 +52,34 @@ typedef struct
 /* Laminations glued edge to edge go on with the slope of the one before, so the slab is a row of
  * arcs. Heights are taken at the edges and in the middle of each. */
 static BsCup
-join_arcs (const Arc *arcs, guint n, double sides[])
+join_arcs (const Arc *arcs, guint n, const double sides[])
 {
-  g_autofree Spot *spots = g_new (Spot, 2 * n + 1);
-  double slope = 0.0;
-  BsCup self = { 0.0, 0.0 };
-  double highest = 0.0, lowest = 0.0;
+  const gsize last = 2 * (gsize)n;
+  g_autofree Spot *spots = g_new (Spot, last + 1);
+  double slope = 0.0, highest = 0.0, lowest = 0.0;
+  Spot *spot = spots;
 
-  spots[0] = (Spot){ 0.0, 0.0 };
+  *spot = (Spot){ 0.0, 0.0 };
   for (guint i = 0; i < n; i++)
     {
-      Spot from = spots[2 * i];
+      const Spot from = *spot;
       double turn = -8.0 * sides[i] * arcs[i].cup / arcs[i].width;
 
-      for (guint half = 1; half <= 2; half++)
-        {
-          double part = half / 2.0;
-          spots[2 * i + half]
-              = (Spot){ from.y + part * arcs[i].width,
-                        from.z + arcs[i].width * part * (slope + turn * part / 2.0) };
-        }
+      for (double part = 0.5; part <= 1.0; part += 0.5)
+        *++spot = (Spot){ from.y + part * arcs[i].width,
+                          from.z + arcs[i].width * part * (slope + turn * part / 2.0) };
       slope += turn;
     }
-  if (isnan (spots[2 * n].z))
+  if (isnan (spots[last].z))
     return (BsCup){ NAN, NAN };
-  for (guint i = 0; i <= 2 * n; i++)
+  for (gsize i = 0; i <= last; i++)
     {
-      double above = spots[i].z - spots[2 * n].z * spots[i].y / spots[2 * n].y;
+      double above = spots[i].z - spots[last].z * spots[i].y / spots[last].y;
 
       highest = fmax (highest, above);
       lowest = fmin (lowest, above);
     }
-  self.cup = highest >= -lowest ? highest : lowest;
-  self.waves = highest - lowest;
-  return self;
+  return (BsCup){ .cup = highest >= -lowest ? highest : lowest, .waves = highest - lowest };
 }
 
 static double

@@ -19,8 +19,8 @@ load (const char *text, GError **error)
 
   g_assert_true (g_file_set_contents (path, text, -1, NULL));
   GPtrArray *woods = bs_own_tables_load_woods (path, error);
-  g_remove (path);
-  g_rmdir (folder);
+  g_assert_cmpint (g_remove (path), ==, 0);
+  g_assert_cmpint (g_rmdir (folder), ==, 0);
   return woods;
 }
 

@@ -15,7 +15,7 @@ typedef struct
 
 #define LIFT(h, v, d, a)                                                                           \
   {                                                                                                \
-    .horizontal = (h)*10.0, .vertical = (v)*10.0, .travel = (d)*10.0, .asymmetry_deg = a,          \
+    .horizontal = (h)*10.0, .vertical = (v)*10.0, .travel = (d)*10.0, .asymmetry_deg = (a),        \
     .coupling = 1.0                                                                                \
   }
 
