@@ -55,19 +55,21 @@ static BsCup
 join_arcs (const Arc *arcs, guint n, const double sides[])
 {
   const gsize last = 2 * (gsize)n;
-  g_autofree Spot *spots = g_new (Spot, last + 1);
+  g_autofree Spot *spots = g_new0 (Spot, last + 1);
   double slope = 0.0, highest = 0.0, lowest = 0.0;
   Spot *spot = spots;
 
-  *spot = (Spot){ 0.0, 0.0 };
   for (guint i = 0; i < n; i++)
     {
       const Spot from = *spot;
       double turn = -8.0 * sides[i] * arcs[i].cup / arcs[i].width;
 
-      for (double part = 0.5; part <= 1.0; part += 0.5)
-        *++spot = (Spot){ from.y + part * arcs[i].width,
-                          from.z + arcs[i].width * part * (slope + turn * part / 2.0) };
+      for (guint half = 1; half <= 2; half++)
+        {
+          double part = half / 2.0;
+          *++spot = (Spot){ from.y + part * arcs[i].width,
+                            from.z + arcs[i].width * part * (slope + turn * part / 2.0) };
+        }
       slope += turn;
     }
   if (isnan (spots[last].z))

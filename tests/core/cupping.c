@@ -15,8 +15,8 @@
 static void
 test_alike_stays_flat (void)
 {
-  for (double y = -100.0; y <= 100.0; y += 25.0)
-    for (double z = -100.0; z <= 100.0; z += 25.0)
+  for (int y = -100; y <= 100; y += 25)
+    for (int z = -100; z <= 100; z += 25)
       g_assert_cmpfloat_with_epsilon (bs_cupping_board (120.0, y, z, -0.01, -0.01), 0.0, 1e-9);
 }
 
@@ -55,7 +55,7 @@ test_narrow (void)
 static void
 test_near_the_pith (void)
 {
-  for (double away = 20.0; away <= 400.0; away += 20.0)
+  for (int away = 20; away <= 400; away += 20)
     g_assert_cmpfloat (bs_cupping_board (100.0, 0.0, -away, RADIAL, TANGENTIAL), <,
                        bs_cupping_board (100.0, 0.0, -away - 20.0, RADIAL, TANGENTIAL));
 }

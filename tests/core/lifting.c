@@ -36,7 +36,7 @@ test_farther_is_less (void)
   BsLift lift = bs_lift_default ();
   double before = INFINITY;
 
-  for (double reach = 250.0; reach <= 630.0; reach += 10.0)
+  for (int reach = 250; reach <= 630; reach += 10)
     {
       lift.horizontal = reach;
       g_assert_cmpfloat (bs_lift_limit (&lift), <, before);
