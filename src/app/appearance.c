@@ -51,7 +51,10 @@ update_theme (BsAppearance *self)
     dark = TRUE;
   else if (g_str_equal (self->choice, "light"))
     dark = FALSE;
-  g_object_set (self->settings, "gtk-application-prefer-dark-theme", dark, NULL);
+  gboolean is_dark;
+  g_object_get (self->settings, "gtk-application-prefer-dark-theme", &is_dark, NULL);
+  if (dark != is_dark) /* or GTK reads the whole theme again */
+    g_object_set (self->settings, "gtk-application-prefer-dark-theme", dark, NULL);
 }
 
 static void

@@ -7,6 +7,7 @@
 
 #include "core/text.h"
 #include "core/units.h"
+#include "plan/edits.h"
 
 struct _BsFieldEditor
 {
@@ -46,7 +47,8 @@ format_value (const BsField *field, gconstpointer place, BsUnitSystem units)
   double value = field->kind == BS_FIELD_WHOLE ? *(const int *)place : *(const double *)place;
   if (isnan (value))
     return g_strdup ("");
-  return bs_units_format (value, field->limit->quantity, units);
+  return field->without_unit ? bs_units_format_number (value, field->limit->quantity, units)
+                             : bs_units_format (value, field->limit->quantity, units);
 }
 
 static void
@@ -121,7 +123,8 @@ push_value (BsFieldEditor *self, double number, const char *text)
 
   /* Translators: %s is the name of a field, for instance Length */
   g_autofree char *label = g_strdup_printf (_ ("Change of “%s”"), _ (self->field->label));
-  bs_session_push (self->session, copy, label, NULL);
+  g_autoptr (BsPlan) fitted = bs_edit_fit (copy);
+  bs_session_push (self->session, fitted, label, NULL);
 }
 
 static char *
@@ -178,8 +181,9 @@ static void
 activate_cb (BsFieldEditor *self, GtkEntry *entry)
 {
   take_text (self);
-  if (!gtk_widget_get_visible (self->problem))
-    gtk_widget_child_focus (GTK_WIDGET (gtk_widget_get_root (GTK_WIDGET (self))), GTK_DIR_DOWN);
+  GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));
+  if (root != NULL && !gtk_widget_get_visible (self->problem))
+    gtk_widget_child_focus (GTK_WIDGET (root), GTK_DIR_DOWN);
 }
 
 static void
@@ -215,10 +219,14 @@ static GtkWidget *
 new_entry (BsFieldEditor *self)
 {
   GtkWidget *entry = gtk_entry_new ();
-  gtk_editable_set_width_chars (GTK_EDITABLE (entry), self->field->kind == BS_FIELD_TEXT ? 6 : 7);
-  gtk_editable_set_max_width_chars (GTK_EDITABLE (entry),
-                                    self->field->kind == BS_FIELD_TEXT ? 24 : 7);
-  if (self->field->kind != BS_FIELD_TEXT)
+  gboolean is_text = self->field->kind == BS_FIELD_TEXT;
+  gboolean is_long
+      = !is_text && self->field->limit->quantity == BS_QUANTITY_SPREAD; /* lb/1000 ft² */
+  int chars = self->field->without_unit ? 6 : is_long ? 13 : 9;
+
+  gtk_editable_set_width_chars (GTK_EDITABLE (entry), is_text ? 6 : chars);
+  gtk_editable_set_max_width_chars (GTK_EDITABLE (entry), is_text ? 24 : chars);
+  if (!is_text)
     gtk_editable_set_alignment (GTK_EDITABLE (entry), 1.0f);
   g_signal_connect_swapped (entry, "activate", G_CALLBACK (activate_cb), self);
 

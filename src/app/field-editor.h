@@ -28,6 +28,7 @@ typedef struct
   gsize offset;               /* in the record */
   const BsLimit *limit;       /* of numbers: the quantity and its range */
   gboolean may_be_unknown;    /* of numbers: left empty it is NAN */
+  gboolean without_unit;      /* of numbers: the unit stands elsewhere, as in a column's title */
   const char *const *choices; /* N_(), NULL-terminated, */
   int first_choice;           /* and the value of the first of them */
 } BsField;

@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "app/resources.h"
+#include "app/severity-sign.h"
 #include "words/words.h"
 
 struct _BsFindingRow
@@ -12,7 +13,7 @@ struct _BsFindingRow
   GtkWidget parent_instance;
 
   /* template */
-  GtkImage *sign;
+  BsSeveritySign *sign;
   GtkLabel *severity;
   GtkLabel *title;
   GtkLabel *reason;
@@ -20,12 +21,6 @@ struct _BsFindingRow
 };
 
 G_DEFINE_FINAL_TYPE (BsFindingRow, bs_finding_row, GTK_TYPE_WIDGET)
-
-static const char *const signs[] = {
-  [BS_SEVERITY_NOTE] = "bs-note-symbolic",
-  [BS_SEVERITY_CAUTION] = "bs-caution-symbolic",
-  [BS_SEVERITY_STOP] = "bs-stop-symbolic",
-};
 
 static void
 bs_finding_row_dispose (GObject *object)
@@ -42,6 +37,7 @@ bs_finding_row_class_init (BsFindingRowClass *class)
 
   G_OBJECT_CLASS (class)->dispose = bs_finding_row_dispose;
 
+  g_type_ensure (BS_TYPE_SEVERITY_SIGN);
   gtk_widget_class_set_template_from_resource (widget_class, BS_RESOURCES "/finding-row.ui");
   gtk_widget_class_bind_template_child (widget_class, BsFindingRow, reason);
   gtk_widget_class_bind_template_child (widget_class, BsFindingRow, remedy);
@@ -95,7 +91,7 @@ bs_finding_row_show (BsFindingRow *self, BsFindingItem *item)
   g_autofree char *remedy = bs_words_finding_remedy (finding, results);
   g_autofree char *label = g_strdup_printf ("%s. %s. %s", severity, title, reason);
 
-  gtk_image_set_from_icon_name (self->sign, signs[finding->severity]);
+  bs_severity_sign_show (self->sign, finding->severity);
   gtk_label_set_text (self->severity, severity);
   gtk_label_set_text (self->title, title);
   gtk_label_set_text (self->reason, reason);

@@ -13,7 +13,7 @@ struct _BsFindingsList
 
   BsSession *session;
   /* template */
-  GtkLabel *heading;
+  GtkInscription *heading;
   GtkListView *view;
   GtkSingleSelection *selection;
   GListStore *store;
@@ -67,8 +67,8 @@ update_heading (BsFindingsList *self, const BsResults *results)
     /* Translators: "12 findings"; how many of them stop the work. */
     text = g_strdup_printf (ngettext ("%s, %u stops the work", "%s, %u stop the work", n_stop), all,
                             n_stop);
-  if (g_strcmp0 (gtk_label_get_text (self->heading), text) != 0)
-    gtk_label_set_text (self->heading, text);
+  if (g_strcmp0 (gtk_inscription_get_text (self->heading), text) != 0)
+    gtk_inscription_set_text (self->heading, text);
 }
 
 static void

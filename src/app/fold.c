@@ -23,21 +23,12 @@ struct _BsFold
   GtkWidget parent_instance;
 
   GtkWidget *children[N_CHILDREN]; /* main, first, second; any may be missing */
+  gboolean is_folded;
 };
 
 static GParamSpec *props[N_PROPS];
 
 G_DEFINE_FINAL_TYPE (BsFold, bs_fold, GTK_TYPE_WIDGET)
-
-/* By the window and not by the space given, so that all folds of a window agree. */
-static gboolean
-is_folded (BsFold *self)
-{
-  GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));
-  int width = root != NULL ? gtk_widget_get_width (GTK_WIDGET (root)) : 0;
-
-  return width != 0 && width < BS_FOLD_WIDTH;
-}
 
 static void
 measure_child (GtkWidget *child, GtkOrientation orientation, int for_size, int *minimum,
@@ -108,12 +99,26 @@ allocate_under (BsFold *self, int width, int height)
   allocate_child (self->children[2], 0, height - second, width, second);
 }
 
+/* By the window and not by the space given, so that all folds of a window agree; and by what the
+ * main child needs, since nothing may be cut off. */
+static gboolean
+must_fold (BsFold *self, int width)
+{
+  GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));
+  int window = root != NULL ? gtk_widget_get_width (GTK_WIDGET (root)) : width;
+  int least, natural;
+
+  measure_child (self->children[0], GTK_ORIENTATION_HORIZONTAL, -1, &least, &natural);
+  return window < BS_FOLD_WIDTH || width - COLUMN_WIDTH < least;
+}
+
 static void
 bs_fold_size_allocate (GtkWidget *widget, int width, int height, int baseline)
 {
   BsFold *self = BS_FOLD (widget);
 
-  if (is_folded (self))
+  self->is_folded = must_fold (self, width);
+  if (self->is_folded)
     allocate_under (self, width, height);
   else
     allocate_column (self, width, height);
@@ -147,7 +152,7 @@ bs_fold_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 
   GTK_WIDGET_CLASS (bs_fold_parent_class)->snapshot (widget, snapshot);
   for (int i = 1; i < N_CHILDREN; i++)
-    snapshot_edges (self->children[i], is_folded (self), snapshot);
+    snapshot_edges (self->children[i], self->is_folded, snapshot);
 }
 
 static void

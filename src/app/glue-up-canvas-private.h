@@ -18,6 +18,7 @@ typedef struct
   gboolean is_placed; /* has been given a goal */
   gboolean is_wanted; /* used while matching with the plan */
   graphene_rect_t from, now, goal;
+  graphene_point_t allocated; /* where GTK thinks that the strip is: at its goal, sooner or later */
 } BsSeat;
 
 /* What is carried, and where it would be put down. */
@@ -41,8 +42,10 @@ struct _BsGlueUpCanvas
   BsStack *rack;    /* what stands in the rack, as a stack of its own */
   GPtrArray *seats; /* BsSeat: front to back, then the rack */
   GtkAdjustment *horizontal, *vertical;
-  GtkWidget *menu;             /* a popover, or NULL */
+  GMenuModel *menu_model;
+  GtkWidget *menu;             /* made of it when it is first opened */
   GskRenderNode *under, *over; /* what is drawn below and above the laminations */
+  GBytes *tape;                /* the clamps' positions that `under` was drawn for */
   /* state */
   BsGlueUpLayout layout;
   int layout_width, layout_height; /* that the layout was made for */
@@ -50,9 +53,10 @@ struct _BsGlueUpCanvas
   double zoom;
   double text_size;
   const BsPalette *palette;
-  double scroll_to; /* at the next layout; NAN: stay */
   guint tick;
   gint64 slide_start; /* frame time, µs; 0: nothing slides */
+  gboolean is_drawn;  /* every picture is as it should be; these two, and those of the strips */
+  gboolean is_under_drawn, is_over_drawn;
   BsHold hold;
 };
 
@@ -62,6 +66,14 @@ const BsStack *bs_glue_up_canvas_get_slab (BsGlueUpCanvas *self);
 /* Something was put elsewhere: lay out again. */
 void bs_glue_up_canvas_invalidate (BsGlueUpCanvas *self);
 
+/* Pictures are drawn at the next frames. */
+void bs_glue_up_canvas_draw_soon (BsGlueUpCanvas *self);
+
+/* glue-up-scenery.c */
+void bs_glue_up_scenery_forget (BsGlueUpCanvas *self); /* the layout or the colours are others */
+void bs_glue_up_scenery_update (BsGlueUpCanvas *self); /* the results are others */
+void bs_glue_up_scenery_draw (BsGlueUpCanvas *self);
+
 /* glue-up-seats.c */
 void bs_glue_up_seat_free (gpointer seat);
 /* One seat for each lamination of the plan shown. */
@@ -70,7 +82,7 @@ void bs_glue_up_seats_match (BsGlueUpCanvas *self);
 void bs_glue_up_seats_show (BsGlueUpCanvas *self);
 /* Everything goes where it belongs, sliding unless at once. */
 void bs_glue_up_seats_place (BsGlueUpCanvas *self, gboolean is_at_once);
-/* The tick callback runs while something slides or is held. */
+/* The tick callback runs while something slides, is held, or is not drawn yet. */
 void bs_glue_up_seats_start_tick (BsGlueUpCanvas *self);
 /* NULL when there is none. */
 BsSeat *bs_glue_up_seats_find_at (BsGlueUpCanvas *self, double x, double y);

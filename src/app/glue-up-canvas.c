@@ -6,16 +6,14 @@
 #include <math.h>
 
 #include "app/appearance.h"
-#include "draw/lettering.h"
 
 G_DEFINE_FINAL_TYPE (BsGlueUpCanvas, bs_glue_up_canvas, GTK_TYPE_WIDGET)
 
-static void
-forget_nodes (BsGlueUpCanvas *self)
+void
+bs_glue_up_canvas_draw_soon (BsGlueUpCanvas *self)
 {
-  g_clear_pointer (&self->under, gsk_render_node_unref);
-  g_clear_pointer (&self->over, gsk_render_node_unref);
-  gtk_widget_queue_draw (GTK_WIDGET (self));
+  self->is_drawn = FALSE;
+  bs_glue_up_seats_start_tick (self);
 }
 
 const BsStack *
@@ -24,12 +22,20 @@ bs_glue_up_canvas_get_slab (BsGlueUpCanvas *self)
   return bs_session_get_results (self->session)->stack;
 }
 
+/* While one is held the layout stays as it is, or everything would swell and shrink under the hand.
+ */
 void
 bs_glue_up_canvas_invalidate (BsGlueUpCanvas *self)
 {
-  self->is_stale = TRUE;
-  forget_nodes (self);
-  gtk_widget_queue_allocate (GTK_WIDGET (self));
+  if (self->hold.seat == NULL)
+    {
+      self->is_stale = TRUE;
+      gtk_widget_queue_allocate (GTK_WIDGET (self));
+      return;
+    }
+  bs_glue_up_seats_place (self, FALSE);
+  bs_glue_up_seats_show (self);
+  gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
 static void
@@ -40,6 +46,7 @@ changed_cb (BsGlueUpCanvas *self)
   g_clear_pointer (&self->rack, bs_stack_free);
   self->rack = bs_glue_up_rack_new (bs_glue_up_canvas_get_slab (self)->plan);
   bs_glue_up_seats_match (self);
+  bs_glue_up_scenery_update (self);
   bs_glue_up_canvas_invalidate (self);
 }
 
@@ -72,11 +79,11 @@ update_layout (BsGlueUpCanvas *self, int width, int height)
                           view_size (self->horizontal, width, self->zoom),
                           view_size (self->vertical, height, self->zoom), self->zoom,
                           self->text_size);
-  forget_nodes (self);
+  if (self->horizontal != NULL)
+    bs_glue_up_layout_show_rack (&self->layout, gtk_adjustment_get_value (self->horizontal));
+  bs_glue_up_scenery_forget (self);
 }
 
-/* While one is held the scales stay as they are, or everything would swell and shrink under the
- * hand. */
 static void
 update_places (BsGlueUpCanvas *self, int width, int height)
 {
@@ -94,14 +101,14 @@ update_places (BsGlueUpCanvas *self, int width, int height)
 }
 
 static void
-allocate_seat (BsGlueUpCanvas *self, BsSeat *seat)
+allocate_seat (BsSeat *seat)
 {
-  graphene_rect_t at = seat == self->hold.seat ? bs_glue_up_hold_place (self) : seat->now;
-  GskTransform *transform = gsk_transform_translate (
-      NULL, &GRAPHENE_POINT_INIT (floorf (at.origin.x), floorf (at.origin.y)));
+  const graphene_rect_t *at = &seat->goal;
 
-  gtk_widget_allocate (GTK_WIDGET (seat->strip), MAX (1, (int)ceilf (seat->goal.size.width)),
-                       MAX (1, (int)ceilf (seat->goal.size.height)), -1, transform);
+  seat->allocated = GRAPHENE_POINT_INIT (floorf (at->origin.x), floorf (at->origin.y));
+  gtk_widget_allocate (GTK_WIDGET (seat->strip), MAX (1, (int)ceilf (at->size.width)),
+                       MAX (1, (int)ceilf (at->size.height)), -1,
+                       gsk_transform_translate (NULL, &seat->allocated));
 }
 
 static void
@@ -111,7 +118,7 @@ bs_glue_up_canvas_size_allocate (GtkWidget *widget, int width, int height, int b
 
   update_places (self, width, height);
   for (guint i = 0; i < self->seats->len; i++)
-    allocate_seat (self, g_ptr_array_index (self->seats, i));
+    allocate_seat (g_ptr_array_index (self->seats, i));
   if (self->menu != NULL)
     gtk_popover_present (GTK_POPOVER (self->menu));
 }
@@ -138,15 +145,19 @@ bs_glue_up_canvas_measure (GtkWidget *widget, GtkOrientation orientation, int fo
   *minimum = *natural = orientation == GTK_ORIENTATION_HORIZONTAL ? width : height;
 }
 
-/* As soon as there is so much to scroll as the new zoom asks for. */
+/* However the slab is scrolled, the rack stays in view. */
 static void
-scroll_changed_cb (BsGlueUpCanvas *self)
+scrolled_cb (BsGlueUpCanvas *self)
 {
-  double to = self->scroll_to;
+  double left = gtk_adjustment_get_value (self->horizontal);
 
-  self->scroll_to = NAN;
-  if (isfinite (to))
-    gtk_adjustment_set_value (self->horizontal, to);
+  if (self->layout_width == 0)
+    return;
+  bs_glue_up_layout_show_rack (&self->layout, left);
+  bs_glue_up_seats_place (self, TRUE);
+  bs_glue_up_scenery_forget (self);
+  if (self->hold.seat == NULL)
+    gtk_widget_queue_allocate (GTK_WIDGET (self));
 }
 
 static void
@@ -158,53 +169,19 @@ view_changed_cb (BsGlueUpCanvas *self)
 
 /* Drawing. */
 
+/* Where it is on its way, and not where it is allocated: to allocate at each frame would make GDK
+ * ask the X server for the screen's sizes each time, which took 5 ms. */
 static void
-draw_tray (BsGlueUpCanvas *self, cairo_t *cr)
+snapshot_seat (BsGlueUpCanvas *self, BsSeat *seat, GtkSnapshot *snapshot)
 {
-  const BsLettering style = { .size = self->text_size };
-  const char *text
-      = self->rack->n > 0 ? _ ("Rack") : _ ("Rack: carry a lamination here to set it aside");
+  graphene_rect_t at = seat == self->hold.seat ? bs_glue_up_hold_place (self) : seat->now;
 
-  bs_color_set (&self->palette->faint, cr);
-  bs_lettering_draw (cr, text, &style, self->layout.rack.left, self->layout.rack_top + 6.0, 0.0,
-                     0.0);
-  bs_color_set_faded (&self->palette->ink, cr, 0.15);
-  cairo_rectangle (cr, 0.0, self->layout.rack_top, self->layout.width, 1.0);
-  cairo_fill (cr);
-}
-
-static void
-draw_under (BsGlueUpCanvas *self, cairo_t *cr)
-{
-  const BsResults *results = bs_session_get_results (self->session);
-
-  bs_draw_tape (cr, results, &self->layout.face, self->palette);
-  bs_draw_surroundings (cr, results, &self->layout.face, self->palette);
-  draw_tray (self, cr);
-}
-
-static void
-draw_over (BsGlueUpCanvas *self, cairo_t *cr)
-{
-  const BsResults *results = bs_session_get_results (self->session);
-
-  bs_draw_finished_faces (cr, results, &self->layout.section, self->palette);
-  bs_draw_dimensions (cr, results, &self->layout.section, self->palette);
-}
-
-typedef void (*DrawPartFunc) (BsGlueUpCanvas *self, cairo_t *cr);
-
-static GskRenderNode *
-record (BsGlueUpCanvas *self, DrawPartFunc draw)
-{
-  GtkSnapshot *snapshot = gtk_snapshot_new ();
-  cairo_t *cr = gtk_snapshot_append_cairo (
-      snapshot, &GRAPHENE_RECT_INIT (0.0f, 0.0f, (float)gtk_widget_get_width (GTK_WIDGET (self)),
-                                     (float)gtk_widget_get_height (GTK_WIDGET (self))));
-
-  draw (self, cr);
-  cairo_destroy (cr);
-  return gtk_snapshot_free_to_node (snapshot);
+  gtk_snapshot_save (snapshot);
+  gtk_snapshot_translate (snapshot,
+                          &GRAPHENE_POINT_INIT (floorf (at.origin.x) - seat->allocated.x,
+                                                floorf (at.origin.y) - seat->allocated.y));
+  gtk_widget_snapshot_child (GTK_WIDGET (self), GTK_WIDGET (seat->strip), snapshot);
+  gtk_snapshot_restore (snapshot);
 }
 
 static void
@@ -212,21 +189,19 @@ bs_glue_up_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   BsGlueUpCanvas *self = BS_GLUE_UP_CANVAS (widget);
 
-  if (self->under == NULL)
-    self->under = record (self, draw_under);
-  if (self->over == NULL)
-    self->over = record (self, draw_over);
-  gtk_snapshot_append_node (snapshot, self->under);
+  if (self->under != NULL)
+    gtk_snapshot_append_node (snapshot, self->under);
   for (guint i = 0; i < self->seats->len; i++)
     {
       BsSeat *seat = g_ptr_array_index (self->seats, i);
 
       if (seat != self->hold.seat)
-        gtk_widget_snapshot_child (widget, GTK_WIDGET (seat->strip), snapshot);
+        snapshot_seat (self, seat, snapshot);
     }
-  gtk_snapshot_append_node (snapshot, self->over);
+  if (self->over != NULL)
+    gtk_snapshot_append_node (snapshot, self->over);
   if (self->hold.seat != NULL)
-    gtk_widget_snapshot_child (widget, GTK_WIDGET (self->hold.seat->strip), snapshot);
+    snapshot_seat (self, self->hold.seat, snapshot);
 }
 
 /* In pixels. */
@@ -254,6 +229,7 @@ bs_glue_up_canvas_css_changed (GtkWidget *widget, GtkCssStyleChange *change)
     return;
   self->palette = palette;
   self->text_size = text;
+  bs_glue_up_scenery_forget (self);
   bs_glue_up_canvas_invalidate (self);
 }
 
@@ -291,7 +267,11 @@ static void
 popup_at (BsGlueUpCanvas *self, double x, double y)
 {
   if (self->menu == NULL)
-    return;
+    {
+      self->menu = gtk_popover_menu_new_from_model (self->menu_model);
+      gtk_popover_set_has_arrow (GTK_POPOVER (self->menu), FALSE);
+      gtk_widget_set_parent (self->menu, GTK_WIDGET (self));
+    }
   gtk_popover_set_pointing_to (GTK_POPOVER (self->menu), &(GdkRectangle){ (int)x, (int)y, 1, 1 });
   gtk_popover_popup (GTK_POPOVER (self->menu));
 }
@@ -317,7 +297,9 @@ bs_glue_up_canvas_dispose (GObject *object)
   g_ptr_array_set_size (self->seats, 0);
   g_clear_pointer (&self->under, gsk_render_node_unref);
   g_clear_pointer (&self->over, gsk_render_node_unref);
+  g_clear_pointer (&self->tape, g_bytes_unref);
   g_clear_object (&self->horizontal);
+  g_clear_object (&self->menu_model);
   g_clear_object (&self->vertical);
   if (self->session != NULL)
     g_signal_handlers_disconnect_by_data (self->session, self);
@@ -359,13 +341,13 @@ bs_glue_up_canvas_init (BsGlueUpCanvas *self)
 {
   GtkGesture *right = gtk_gesture_click_new ();
 
+  g_signal_connect (self, "notify::scale-factor", G_CALLBACK (bs_glue_up_scenery_forget), NULL);
   gtk_gesture_single_set_button (GTK_GESTURE_SINGLE (right), GDK_BUTTON_SECONDARY);
   g_signal_connect (right, "pressed", G_CALLBACK (right_pressed_cb), self);
   gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (right));
 
   self->seats = g_ptr_array_new_with_free_func (bs_glue_up_seat_free);
   self->zoom = 1.0;
-  self->scroll_to = NAN;
   self->text_size = find_text_size (GTK_WIDGET (self));
   self->palette = bs_palette_light ();
   gtk_widget_set_overflow (GTK_WIDGET (self), GTK_OVERFLOW_HIDDEN);
@@ -396,7 +378,7 @@ bs_glue_up_canvas_set_adjustments (BsGlueUpCanvas *self, GtkAdjustment *horizont
 
   g_set_object (&self->horizontal, horizontal);
   g_set_object (&self->vertical, vertical);
-  g_signal_connect_object (horizontal, "changed", G_CALLBACK (scroll_changed_cb), self,
+  g_signal_connect_object (horizontal, "value-changed", G_CALLBACK (scrolled_cb), self,
                            G_CONNECT_SWAPPED);
   g_signal_connect_object (horizontal, "notify::page-size", G_CALLBACK (view_changed_cb), self,
                            G_CONNECT_SWAPPED);
@@ -413,9 +395,16 @@ bs_glue_up_canvas_set_zoom (BsGlueUpCanvas *self, double zoom, double at)
   double change = zoom / self->zoom;
   if (fabs (change - 1.0) < 1e-6 || self->hold.seat != NULL)
     return;
-  double value = self->horizontal != NULL ? gtk_adjustment_get_value (self->horizontal) : 0.0;
   self->zoom = zoom;
-  self->scroll_to = (value + at) * change - at;
+  if (self->horizontal != NULL)
+    {
+      double value = gtk_adjustment_get_value (self->horizontal);
+
+      /* ahead of the layout, so that the first frame is already right */
+      gtk_adjustment_set_upper (self->horizontal,
+                                gtk_adjustment_get_page_size (self->horizontal) * zoom);
+      gtk_adjustment_set_value (self->horizontal, (value + at) * change - at);
+    }
   gtk_widget_queue_resize (GTK_WIDGET (self));
 }
 
@@ -427,15 +416,24 @@ bs_glue_up_canvas_get_zoom (BsGlueUpCanvas *self)
   return self->zoom;
 }
 
+double
+bs_glue_up_canvas_find_middle (BsGlueUpCanvas *self)
+{
+  g_return_val_if_fail (BS_IS_GLUE_UP_CANVAS (self), 0.0);
+
+  BsSeat *seat = bs_glue_up_seats_get_selected (self);
+  double left = self->horizontal != NULL ? gtk_adjustment_get_value (self->horizontal) : 0.0;
+  double width = view_size (self->horizontal, self->layout_width, self->zoom);
+  double at = seat != NULL ? seat->goal.origin.x + 0.5 * seat->goal.size.width - left : -1.0;
+  return at >= 0.0 && at <= width ? at : 0.5 * width;
+}
+
 void
 bs_glue_up_canvas_set_menu (BsGlueUpCanvas *self, GMenuModel *model)
 {
   g_return_if_fail (BS_IS_GLUE_UP_CANVAS (self));
 
-  g_clear_pointer (&self->menu, gtk_widget_unparent);
-  self->menu = gtk_popover_menu_new_from_model (model);
-  gtk_popover_set_has_arrow (GTK_POPOVER (self->menu), FALSE);
-  gtk_widget_set_parent (self->menu, GTK_WIDGET (self));
+  g_set_object (&self->menu_model, model);
 }
 
 void

@@ -17,7 +17,7 @@ G_BEGIN_DECLS
 #define BS_TYPE_GLUE_UP_CANVAS (bs_glue_up_canvas_get_type ())
 G_DECLARE_FINAL_TYPE (BsGlueUpCanvas, bs_glue_up_canvas, BS, GLUE_UP_CANVAS, GtkWidget)
 
-#define BS_GLUE_UP_ZOOM_MOST 6.0
+#define BS_GLUE_UP_ZOOM_MOST 4.0
 
 /* Once, before it is shown. */
 void bs_glue_up_canvas_set_session (BsGlueUpCanvas *self, BsSession *session);
@@ -30,6 +30,9 @@ void bs_glue_up_canvas_set_adjustments (BsGlueUpCanvas *self, GtkAdjustment *hor
  * place under `at` (of the view, in pixels) stays where it is. */
 void bs_glue_up_canvas_set_zoom (BsGlueUpCanvas *self, double zoom, double at);
 double bs_glue_up_canvas_get_zoom (BsGlueUpCanvas *self);
+
+/* Of the selected lamination if it is in view, else of the view: pixels from its left edge. */
+double bs_glue_up_canvas_find_middle (BsGlueUpCanvas *self);
 
 /* Shown at the selected lamination by bs_glue_up_canvas_popup (). */
 void bs_glue_up_canvas_set_menu (BsGlueUpCanvas *self, GMenuModel *menu);

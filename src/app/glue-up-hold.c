@@ -9,7 +9,7 @@
 /* Carrying a lamination: while it is held, the session shows what putting it down here would give;
  * let go, that very plan is pushed; Esc, or a broken gesture, leaves everything as it was. */
 
-#define TARGET_RACK -1
+#define TARGET_RACK (-1)
 
 /* How near the view's edge the view begins to scroll, and how far in a frame, in pixels. */
 #define SCROLL_ZONE 48.0
@@ -136,11 +136,13 @@ drop (BsGlueUpCanvas *self)
 {
   g_autoptr (BsPlan) plan = bs_plan_ref (bs_session_get_results (self->session)->stack->plan);
   g_autofree char *label = describe_edit (&self->hold, self->hold.target);
-  gboolean is_edit = bs_session_has_preview (self->session);
+  gboolean is_edit = plan != bs_session_get_plan (self->session);
 
   let_go (self);
   if (is_edit)
     bs_session_push (self->session, plan, label, NULL);
+  else
+    bs_session_set_preview (self->session, NULL);
 }
 
 gboolean
@@ -177,7 +179,7 @@ bs_glue_up_hold_tick (BsGlueUpCanvas *self)
     {
       self->hold.pointer.x += (float)by;
       update_target (self);
-      gtk_widget_queue_allocate (GTK_WIDGET (self));
+      gtk_widget_queue_draw (GTK_WIDGET (self));
     }
 }
 
@@ -214,7 +216,7 @@ drag_update_cb (GtkGestureDrag *gesture, double dx, double dy, BsGlueUpCanvas *s
     }
   self->hold.pointer = GRAPHENE_POINT_INIT ((float)(x + dx), (float)(y + dy));
   update_target (self);
-  gtk_widget_queue_allocate (GTK_WIDGET (self));
+  gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
 static void

@@ -25,7 +25,7 @@ rack_scale (const BsStack *rack, double end)
 static guint
 walk_rack (const BsGlueUpLayout *self, const BsStack *rack, guint index, double *x)
 {
-  double right = self->width - RACK_MARGIN;
+  double right = self->rack.left + self->view_width - 2.0 * RACK_MARGIN;
   guint line = 0;
 
   *x = self->rack.left;
@@ -68,6 +68,7 @@ bs_glue_up_layout_init (BsGlueUpLayout *self, const BsStack *slab, const BsStack
               .hairline = 1.0,
               .text_size = text_size },
     .rack_line = end + 2.0 * SPACE,
+    .view_width = view_width,
     .width = view_width * zoom,
   };
 
@@ -85,6 +86,12 @@ bs_glue_up_layout_init (BsGlueUpLayout *self, const BsStack *slab, const BsStack
   self->rack_top = round (pictures);
   self->rack.top = self->rack_top + RACK_CAPTION + SPACE;
   self->height = self->rack_top + tray;
+}
+
+void
+bs_glue_up_layout_show_rack (BsGlueUpLayout *self, double view_left)
+{
+  self->rack.left = RACK_MARGIN + view_left;
 }
 
 void

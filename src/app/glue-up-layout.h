@@ -16,6 +16,7 @@ typedef struct
   BsScale rack;     /* of the ends in the rack; left and top are those of the tray's contents */
   double rack_top;  /* upper edge of the tray */
   double rack_line; /* from one line of ends in the tray to the next */
+  double view_width;
   double width, height;
 } BsGlueUpLayout;
 
@@ -27,6 +28,9 @@ BsStack *bs_glue_up_rack_new (const BsPlan *plan);
  * layout's size tells how large they became. */
 void bs_glue_up_layout_init (BsGlueUpLayout *self, const BsStack *slab, const BsStack *rack,
                              double view_width, double view_height, double zoom, double text_size);
+
+/* The rack stands in the part of the layout that is in view, from this x on. */
+void bs_glue_up_layout_show_rack (BsGlueUpLayout *self, double view_left);
 
 /* The least view that leaves every part readable. */
 void bs_glue_up_layout_least (int *width, int *height);

@@ -173,11 +173,31 @@ set_zoom (BsGlueUpPage *self, double zoom, double at)
 }
 
 static void
-zoom_by (BsGlueUpPage *self, double factor)
+zoom_by (BsGlueUpPage *self, double factor, double at)
 {
-  double middle = 0.5 * gtk_widget_get_width (GTK_WIDGET (self->scroller));
+  set_zoom (self, bs_glue_up_canvas_get_zoom (self->canvas) * factor, at);
+}
 
-  set_zoom (self, bs_glue_up_canvas_get_zoom (self->canvas) * factor, middle);
+/* What is looked at stays in view. */
+static void
+zoom_at_selected (BsGlueUpPage *self, double factor)
+{
+  zoom_by (self, factor, bs_glue_up_canvas_find_middle (self->canvas));
+}
+
+/* Where the pointer is, from the left edge of the view. */
+static double
+find_pointer (BsGlueUpPage *self, GtkEventController *controller)
+{
+  GdkEvent *event = gtk_event_controller_get_current_event (controller);
+  GtkNative *native = gtk_widget_get_native (GTK_WIDGET (self));
+  double x = 0.0, y = 0.0, left = 0.0, top = 0.0;
+
+  gdk_event_get_position (event, &x, &y);
+  gtk_native_get_surface_transform (native, &left, &top);
+  gtk_widget_translate_coordinates (GTK_WIDGET (native), GTK_WIDGET (self->scroller), x - left,
+                                    y - top, &x, &y);
+  return x;
 }
 
 static void
@@ -189,13 +209,13 @@ fit_action (GtkWidget *widget, const char *name, GVariant *unused)
 static void
 closer_action (GtkWidget *widget, const char *name, GVariant *unused)
 {
-  zoom_by (BS_GLUE_UP_PAGE (widget), ZOOM_STEP);
+  zoom_at_selected (BS_GLUE_UP_PAGE (widget), ZOOM_STEP);
 }
 
 static void
 farther_action (GtkWidget *widget, const char *name, GVariant *unused)
 {
-  zoom_by (BS_GLUE_UP_PAGE (widget), 1.0 / ZOOM_STEP);
+  zoom_at_selected (BS_GLUE_UP_PAGE (widget), 1.0 / ZOOM_STEP);
 }
 
 static gboolean
@@ -206,7 +226,7 @@ scroll_cb (BsGlueUpPage *self, double dx, double dy, GtkEventControllerScroll *s
 
   if ((state & GDK_CONTROL_MASK) == 0)
     return GDK_EVENT_PROPAGATE;
-  zoom_by (self, dy < 0.0 ? ZOOM_STEP : 1.0 / ZOOM_STEP);
+  zoom_by (self, dy < 0.0 ? ZOOM_STEP : 1.0 / ZOOM_STEP, find_pointer (self, controller));
   return GDK_EVENT_STOP;
 }
 
@@ -237,6 +257,12 @@ add_buttons (BsGlueUpPage *self)
     gtk_box_append (self->view_buttons, bs_actions_button_new (of_view[i]));
 }
 
+static gboolean
+bs_glue_up_page_grab_focus (GtkWidget *widget)
+{
+  return gtk_widget_grab_focus (GTK_WIDGET (BS_GLUE_UP_PAGE (widget)->canvas));
+}
+
 static void
 bs_glue_up_page_dispose (GObject *object)
 {
@@ -254,6 +280,7 @@ bs_glue_up_page_class_init (BsGlueUpPageClass *class)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (class);
 
   G_OBJECT_CLASS (class)->dispose = bs_glue_up_page_dispose;
+  widget_class->grab_focus = bs_glue_up_page_grab_focus;
 
   g_type_ensure (BS_TYPE_GLUE_UP_CANVAS);
   gtk_widget_class_set_template_from_resource (widget_class, BS_RESOURCES "/glue-up-page.ui");

@@ -11,6 +11,7 @@
  * from where it was to where it goes. */
 
 #define SLIDE_US 150000
+#define DRAW_US 4000
 
 void
 bs_glue_up_seat_free (gpointer data)
@@ -231,6 +232,27 @@ bs_glue_up_seats_show (BsGlueUpCanvas *self)
 {
   for (guint i = 0; i < self->seats->len; i++)
     show_seat (self, g_ptr_array_index (self->seats, i));
+  bs_glue_up_canvas_draw_soon (self);
+}
+
+/* As many pictures as a frame has time for: sixty laminations would hold up the window otherwise.
+ */
+static void
+draw_some (BsGlueUpCanvas *self)
+{
+  gint64 until = g_get_monotonic_time () + DRAW_US;
+
+  if (self->is_stale) /* not before it is laid out */
+    return;
+  bs_glue_up_scenery_draw (self);
+  for (guint i = 0; i < self->seats->len; i++)
+    {
+      BsSeat *seat = g_ptr_array_index (self->seats, i);
+
+      if (bs_lamination_strip_draw (seat->strip) && g_get_monotonic_time () > until)
+        return;
+    }
+  self->is_drawn = TRUE;
 }
 
 static graphene_rect_t
@@ -336,11 +358,13 @@ tick_cb (GtkWidget *widget, GdkFrameClock *clock, gpointer user_data)
   if (self->slide_start != 0)
     {
       advance_slide (self, gdk_frame_clock_get_frame_time (clock));
-      gtk_widget_queue_allocate (widget);
+      gtk_widget_queue_draw (widget);
     }
+  if (!self->is_drawn)
+    draw_some (self);
   if (self->hold.seat != NULL)
     bs_glue_up_hold_tick (self);
-  if (self->slide_start != 0 || self->hold.seat != NULL)
+  if (self->slide_start != 0 || !self->is_drawn || self->hold.seat != NULL)
     return G_SOURCE_CONTINUE;
   self->tick = 0;
   return G_SOURCE_REMOVE;

@@ -4,8 +4,15 @@
 
 #include <math.h>
 
+#include "app/picture-node.h"
+
 /* Pixels around a picture for lines that lie on its edge. */
 #define PAD 4
+
+/* Around a picture that goes so far right, up and down from its origin. */
+#define BOUNDS(width, up, down)                                                                    \
+  GRAPHENE_RECT_INIT (-PAD, (float)(-PAD - (up)), (float)((width) + 2 * PAD),                      \
+                      (float)((up) + (down) + 2 * PAD))
 
 struct _BsLaminationStrip
 {
@@ -13,50 +20,33 @@ struct _BsLaminationStrip
 
   /* owned */
   BsPlan *plan;
-  GdkTexture *end;
-  GdkTexture *side;
+  GskRenderNode *end; /* as last drawn; NULL: not yet */
+  GskRenderNode *side;
   char *description;
   /* look */
   BsStripLook look;
   double end_bottom, face_top;
-  int scale_factor; /* that the textures are drawn for */
+  int scale_factor;                     /* that the pictures are drawn for */
+  gboolean is_end_drawn, is_side_drawn; /* as it looks now */
   gboolean is_selected;
 };
 
 G_DEFINE_FINAL_TYPE (BsLaminationStrip, bs_lamination_strip, GTK_TYPE_WIDGET)
 
 static void
-forget_textures (BsLaminationStrip *self)
+draw_end (cairo_t *cr, gpointer data)
 {
-  g_clear_object (&self->end);
-  g_clear_object (&self->side);
+  const BsStripLook *look = data;
+
+  bs_draw_end (cr, &look->placed, &look->section, look->palette, look->marks);
 }
 
-typedef void (*DrawFunc) (cairo_t *cr, const BsPlaced *placed, const BsScale *scale,
-                          const BsPalette *palette, BsMark marks);
-
-/* An image of what `draw` draws, with `up` pixels above its origin and `down` below. */
-static GdkTexture *
-draw_texture (BsLaminationStrip *self, DrawFunc draw, const BsScale *scale, int width, int up,
-              int down)
+static void
+draw_side (cairo_t *cr, gpointer data)
 {
-  int factor = self->scale_factor;
-  int pixel_width = (width + 2 * PAD) * factor, pixel_height = (up + down + 2 * PAD) * factor;
-  cairo_surface_t *surface
-      = cairo_image_surface_create (CAIRO_FORMAT_ARGB32, pixel_width, pixel_height);
-  cairo_t *cr = cairo_create (surface);
+  const BsStripLook *look = data;
 
-  cairo_scale (cr, factor, factor);
-  cairo_translate (cr, PAD, PAD + up);
-  draw (cr, &self->look.placed, scale, self->look.palette, self->look.marks);
-  cairo_destroy (cr);
-  cairo_surface_flush (surface);
-
-  gsize stride = (gsize)cairo_image_surface_get_stride (surface);
-  g_autoptr (GBytes) bytes = g_bytes_new_with_free_func (
-      cairo_image_surface_get_data (surface), stride * (gsize)pixel_height,
-      (GDestroyNotify)cairo_surface_destroy, surface);
-  return gdk_memory_texture_new (pixel_width, pixel_height, GDK_MEMORY_DEFAULT, bytes, stride);
+  bs_draw_face (cr, &look->placed, &look->face, look->palette, look->marks);
 }
 
 /* Whole pixels, so that neighbours meet without a gap: the canvas puts each at a whole pixel too.
@@ -67,14 +57,49 @@ pixels (double size)
   return isfinite (size) ? (int)ceil (CLAMP (size, 0.0, 16000.0)) : 0;
 }
 
-static void
-append_texture (GtkSnapshot *snapshot, GdkTexture *texture, int scale_factor, float x, float y)
+static graphene_rect_t
+end_bounds (const BsStripLook *look)
 {
-  float width = (float)gdk_texture_get_width (texture) / (float)scale_factor;
-  float height = (float)gdk_texture_get_height (texture) / (float)scale_factor;
+  return BOUNDS (pixels (look->placed.thickness * look->section.per_mm_across),
+                 pixels (look->placed.height_left * look->section.per_mm_across), 0);
+}
 
-  gtk_snapshot_append_texture (snapshot, texture,
-                               &GRAPHENE_RECT_INIT (x - PAD, y - PAD, width, height));
+static graphene_rect_t
+side_bounds (const BsStripLook *look)
+{
+  return BOUNDS (pixels (look->placed.thickness * look->section.per_mm_across), 0,
+                 pixels (look->placed.length * look->face.per_mm_along));
+}
+
+/* Until it is drawn anew, the last picture, brought to the size of the new one; or the bare wood.
+ */
+static void
+append_picture (GtkSnapshot *snapshot, GskRenderNode *node, const graphene_rect_t *bounds, double y,
+                const BsStripLook *look)
+{
+  gtk_snapshot_save (snapshot);
+  gtk_snapshot_translate (snapshot, &GRAPHENE_POINT_INIT (0.0f, (float)y));
+  if (node != NULL)
+    {
+      graphene_rect_t drawn;
+
+      gsk_render_node_get_bounds (node, &drawn);
+      if (!graphene_size_equal (&drawn.size, &bounds->size))
+        gtk_snapshot_scale (snapshot, bounds->size.width / drawn.size.width,
+                            bounds->size.height / drawn.size.height);
+      gtk_snapshot_append_node (snapshot, node);
+    }
+  else
+    {
+      BsColor wood
+          = bs_palette_wood (look->palette, look->placed.wood, look->placed.lamination->lightness);
+      GdkRGBA color = { (float)wood.red, (float)wood.green, (float)wood.blue, (float)wood.alpha };
+      graphene_rect_t bare;
+
+      graphene_rect_inset_r (bounds, PAD, PAD, &bare);
+      gtk_snapshot_append_color (snapshot, &color, &bare);
+    }
+  gtk_snapshot_restore (snapshot);
 }
 
 static void
@@ -82,24 +107,13 @@ bs_lamination_strip_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
 {
   BsLaminationStrip *self = BS_LAMINATION_STRIP (widget);
   const BsStripLook *look = &self->look;
+  graphene_rect_t end = end_bounds (look), side = side_bounds (look);
 
   if (self->plan == NULL)
     return;
-  if (self->scale_factor != gtk_widget_get_scale_factor (widget))
-    forget_textures (self);
-  self->scale_factor = gtk_widget_get_scale_factor (widget);
-
-  int width = pixels (look->placed.thickness * look->section.per_mm_across);
-  int height = pixels (look->placed.height_left * look->section.per_mm_across);
-  int length = pixels (look->placed.length * look->face.per_mm_along);
-  if (self->end == NULL)
-    self->end = draw_texture (self, bs_draw_end, &look->section, width, height, 0);
-  append_texture (snapshot, self->end, self->scale_factor, 0.0f, (float)self->end_bottom - height);
-  if (look->is_in_rack)
-    return;
-  if (self->side == NULL)
-    self->side = draw_texture (self, bs_draw_face, &look->face, width, 0, length);
-  append_texture (snapshot, self->side, self->scale_factor, 0.0f, (float)self->face_top);
+  append_picture (snapshot, self->end, &end, self->end_bottom, look);
+  if (!look->is_in_rack)
+    append_picture (snapshot, self->side, &side, self->face_top, look);
 }
 
 static void
@@ -107,7 +121,8 @@ bs_lamination_strip_dispose (GObject *object)
 {
   BsLaminationStrip *self = BS_LAMINATION_STRIP (object);
 
-  forget_textures (self);
+  g_clear_pointer (&self->end, gsk_render_node_unref);
+  g_clear_pointer (&self->side, gsk_render_node_unref);
   g_clear_pointer (&self->plan, bs_plan_unref);
   G_OBJECT_CLASS (bs_lamination_strip_parent_class)->dispose (object);
 }
@@ -155,7 +170,8 @@ static gboolean
 is_same_scale (const BsScale *a, const BsScale *b)
 {
   return is_same (a->per_mm_across, b->per_mm_across) && is_same (a->per_mm_along, b->per_mm_along)
-         && is_same (a->text_size, b->text_size) && is_same (a->label_size, b->label_size);
+         && is_same (a->text_size, b->text_size) && is_same (a->label_size, b->label_size)
+         && a->labels_stand == b->labels_stand;
 }
 
 /* Laminations and woods are shared by the plans of a session and never change, so that the same
@@ -165,8 +181,29 @@ looks_same (const BsStripLook *a, const BsStripLook *b)
 {
   return a->placed.lamination == b->placed.lamination && a->placed.wood == b->placed.wood
          && a->placed.orientation == b->placed.orientation && a->is_in_rack == b->is_in_rack
-         && a->marks == b->marks && a->palette == b->palette
-         && is_same_scale (&a->section, &b->section) && is_same_scale (&a->face, &b->face);
+         && a->palette == b->palette && is_same_scale (&a->section, &b->section)
+         && is_same_scale (&a->face, &b->face);
+}
+
+/* The side shows no findings. */
+static BsMark
+marks_of_side (BsMark marks)
+{
+  return marks & (BS_MARK_SELECTED | BS_MARK_HELD);
+}
+
+/* FALSE when the pictures still show the look. */
+static gboolean
+take_look (BsLaminationStrip *self, const BsStripLook *look)
+{
+  gboolean is_other = self->plan == NULL || !looks_same (&self->look, look);
+
+  if (is_other || self->look.marks != look->marks)
+    self->is_end_drawn = FALSE;
+  if (is_other || marks_of_side (self->look.marks) != marks_of_side (look->marks))
+    self->is_side_drawn = FALSE;
+  self->look = *look;
+  return !self->is_end_drawn;
 }
 
 void
@@ -176,19 +213,45 @@ bs_lamination_strip_show (BsLaminationStrip *self, BsPlan *plan, const BsStripLo
   g_return_if_fail (BS_IS_LAMINATION_STRIP (self));
   g_return_if_fail (plan != NULL);
 
-  gboolean is_new = self->plan == NULL || !looks_same (&self->look, look);
+  gboolean is_new = take_look (self, look);
   gboolean has_moved
       = !is_same (self->end_bottom, end_bottom) || !is_same (self->face_top, face_top);
   bs_plan_ref (plan);
   g_clear_pointer (&self->plan, bs_plan_unref);
   self->plan = plan;
-  self->look = *look;
   self->end_bottom = end_bottom;
   self->face_top = face_top;
-  if (is_new)
-    forget_textures (self);
   if (is_new || has_moved)
     gtk_widget_queue_draw (GTK_WIDGET (self));
+}
+
+gboolean
+bs_lamination_strip_draw (BsLaminationStrip *self)
+{
+  g_return_val_if_fail (BS_IS_LAMINATION_STRIP (self), FALSE);
+
+  BsStripLook *look = &self->look;
+  int factor = gtk_widget_get_scale_factor (GTK_WIDGET (self));
+  gboolean is_fit = factor == self->scale_factor;
+  graphene_rect_t end = end_bounds (look), side = side_bounds (look);
+
+  if (is_fit && self->is_end_drawn && (self->is_side_drawn || look->is_in_rack))
+    return FALSE;
+  if (!is_fit || !self->is_end_drawn)
+    {
+      g_clear_pointer (&self->end, gsk_render_node_unref);
+      self->end = bs_picture_node_new (&end, factor, draw_end, look);
+    }
+  if (!look->is_in_rack && (!is_fit || !self->is_side_drawn))
+    {
+      g_clear_pointer (&self->side, gsk_render_node_unref);
+      self->side = bs_picture_node_new (&side, factor, draw_side, look);
+      self->is_side_drawn = TRUE;
+    }
+  self->is_end_drawn = TRUE;
+  self->scale_factor = factor;
+  gtk_widget_queue_draw (GTK_WIDGET (self));
+  return TRUE;
 }
 
 void

@@ -30,6 +30,10 @@ GtkWidget *bs_lamination_strip_new (void);
 void bs_lamination_strip_show (BsLaminationStrip *self, BsPlan *plan, const BsStripLook *look,
                                double end_bottom, double face_top);
 
+/* Draws its pictures anew if they no longer show the look, and says whether it did. Until then the
+ * old ones, or the bare wood, stand in. */
+gboolean bs_lamination_strip_draw (BsLaminationStrip *self);
+
 /* What is read out. */
 void bs_lamination_strip_describe (BsLaminationStrip *self, const char *text, gboolean is_selected);
 

@@ -10,6 +10,7 @@
 #include "app/lamination-fields.h"
 #include "app/wood-choice.h"
 #include "core/text.h"
+#include "core/units.h"
 #include "draw/picture.h"
 #include "plan/edits.h"
 
@@ -100,11 +101,24 @@ typedef struct
   const BsField *field;
 } Column;
 
+/* Typing in a row is about its lamination. */
+static void
+focus_enter_cb (GtkEventControllerFocus *focus, GtkListItem *item)
+{
+  gtk_widget_activate_action (gtk_list_item_get_child (item), "list.select-item", "(ubb)",
+                              gtk_list_item_get_position (item), FALSE, FALSE);
+}
+
 static void
 setup_field_cb (GtkSignalListItemFactory *factory, GtkListItem *item, Column *column)
 {
-  gtk_list_item_set_child (
-      item, bs_field_editor_new (column->session, &bs_record_lamination, column->field, NULL));
+  GtkWidget *editor
+      = bs_field_editor_new (column->session, &bs_record_lamination, column->field, NULL);
+  GtkEventController *focus = gtk_event_controller_focus_new ();
+
+  g_signal_connect_object (focus, "enter", G_CALLBACK (focus_enter_cb), item, 0);
+  gtk_widget_add_controller (editor, focus);
+  gtk_list_item_set_child (item, editor);
 }
 
 static void
@@ -126,6 +140,28 @@ append_column (BsLaminationsPage *self, const char *title, GtkListItemFactory *f
   gtk_column_view_append_column (GTK_COLUMN_VIEW (self->table), column);
 }
 
+/* "Bow, mm": the unit stands once over its column. */
+static void
+show_titles (BsLaminationsPage *self)
+{
+  BsUnitSystem units = bs_session_get_plan (self->session)->units;
+  GListModel *columns = gtk_column_view_get_columns (GTK_COLUMN_VIEW (self->table));
+
+  for (guint i = 0; i < bs_n_lamination_columns; i++)
+    {
+      const BsField *field = &bs_lamination_columns[i];
+      g_autoptr (GtkColumnViewColumn) column = g_list_model_get_item (columns, i + 1);
+      g_autofree char *title = NULL;
+      if (field->kind == BS_FIELD_NUMBER)
+        /* Translators: a column's title: what is measured, its unit */
+        title = g_strdup_printf (_ ("%s, %s"), _ (field->label),
+                                 bs_units_symbol (field->limit->quantity, units));
+      else
+        title = g_strdup (_ (field->label));
+      gtk_column_view_column_set_title (column, title);
+    }
+}
+
 static void
 append_columns (BsLaminationsPage *self)
 {
@@ -141,8 +177,9 @@ append_columns (BsLaminationsPage *self)
       factory = gtk_signal_list_item_factory_new ();
       g_signal_connect_data (factory, "setup", G_CALLBACK (setup_field_cb), column, free_column, 0);
       g_signal_connect (factory, "bind", G_CALLBACK (bind_field_cb), column);
-      append_column (self, _ (column->field->label), factory);
+      append_column (self, NULL, factory);
     }
+  show_titles (self);
 }
 
 /* The selected lamination. */
@@ -244,6 +281,7 @@ session_changed_cb (BsLaminationsPage *self, BsSession *session)
 
   if (self->picture != NULL)
     gtk_widget_queue_draw (self->picture);
+  show_titles (self);
   g_autoptr (GPtrArray) ids = list_ids (bs_session_get_plan (session));
   if (shows_ids (self, ids))
     return;

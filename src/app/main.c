@@ -19,7 +19,7 @@ locale_folder (void)
 int
 main (int argc, char **argv)
 {
-  setlocale (LC_ALL, "");
+  (void)setlocale (LC_ALL, "");
   bindtextdomain (GETTEXT_PACKAGE, locale_folder ());
   bind_textdomain_codeset (GETTEXT_PACKAGE, "UTF-8");
   textdomain (GETTEXT_PACKAGE);

@@ -66,14 +66,16 @@ print_cb (GtkWidget *window)
 }
 
 static GtkWidget *
-header_new (GtkWidget *window)
+commands_new (GtkWidget *window)
 {
-  GtkWidget *header = gtk_header_bar_new ();
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
   GtkWidget *print = gtk_button_new_with_label (_ (bs_actions_find ("win.print")->title));
 
+  gtk_widget_add_css_class (box, "commands");
+  gtk_widget_add_css_class (print, "flat");
   g_signal_connect_object (print, "clicked", G_CALLBACK (print_cb), window, G_CONNECT_SWAPPED);
-  gtk_header_bar_pack_start (GTK_HEADER_BAR (header), print);
-  return header;
+  gtk_box_append (GTK_BOX (box), print);
+  return box;
 }
 
 GtkWindow *
@@ -82,6 +84,7 @@ bs_paper_window_new (GtkWindow *parent, BsSheet *sheet, GtkPageSetup *setup)
   g_return_val_if_fail (sheet != NULL, NULL);
 
   GtkWidget *window = gtk_window_new ();
+  GtkWidget *all = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
   GtkWidget *scroller = gtk_scrolled_window_new ();
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 12);
 
@@ -90,8 +93,10 @@ bs_paper_window_new (GtkWindow *parent, BsSheet *sheet, GtkPageSetup *setup)
     gtk_box_append (GTK_BOX (box), page_new (sheet, i, setup));
   gtk_widget_add_css_class (box, "desk");
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), box);
-  gtk_window_set_child (GTK_WINDOW (window), scroller);
-  gtk_window_set_titlebar (GTK_WINDOW (window), header_new (window));
+  gtk_widget_set_vexpand (scroller, TRUE);
+  gtk_box_append (GTK_BOX (all), commands_new (window));
+  gtk_box_append (GTK_BOX (all), scroller);
+  gtk_window_set_child (GTK_WINDOW (window), all);
   gtk_window_set_title (GTK_WINDOW (window), _ ("Pages"));
   gtk_window_set_default_size (GTK_WINDOW (window), 860, 760);
   gtk_window_set_transient_for (GTK_WINDOW (window), parent);

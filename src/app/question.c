@@ -6,37 +6,29 @@
 
 #include "app/actions.h"
 
-/* The task goes with the window; whichever way that goes, it is answered once. */
-static void
-drop_task (gpointer data)
-{
-  g_autoptr (GTask) task = data;
-
-  g_task_return_int (task, 0);
-}
-
+/* Whichever way the window goes, its task is answered once. */
 static void
 answer (GtkWindow *window, int index)
 {
   g_autoptr (GTask) task = g_object_steal_data (G_OBJECT (window), "bs-task");
 
-  if (task == NULL)
-    return;
-  gtk_window_destroy (window);
-  g_task_return_int (task, index);
+  if (task != NULL)
+    g_task_return_int (task, index);
+}
+
+static void
+destroyed_cb (GtkWindow *window)
+{
+  answer (window, 0);
 }
 
 static void
 clicked_cb (GtkButton *button, gpointer index)
 {
-  answer (GTK_WINDOW (gtk_widget_get_root (GTK_WIDGET (button))), GPOINTER_TO_INT (index));
-}
+  GtkWindow *window = GTK_WINDOW (gtk_widget_get_root (GTK_WIDGET (button)));
 
-static gboolean
-close_request_cb (GtkWindow *window)
-{
-  answer (window, 0);
-  return TRUE;
+  answer (window, GPOINTER_TO_INT (index));
+  gtk_window_destroy (window);
 }
 
 static GtkWidget *
@@ -48,7 +40,6 @@ label_new (const char *text, const char *style)
   gtk_label_set_wrap_mode (GTK_LABEL (label), PANGO_WRAP_WORD_CHAR);
   gtk_label_set_max_width_chars (GTK_LABEL (label), 48);
   gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
-  gtk_label_set_selectable (GTK_LABEL (label), FALSE);
   if (style != NULL)
     gtk_widget_add_css_class (label, style);
   return label;
@@ -58,17 +49,16 @@ static GtkWidget *
 buttons_new (GtkWindow *window, const char *const *answers)
 {
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
-  guint n = g_strv_length ((char **)answers);
 
   gtk_widget_set_halign (box, GTK_ALIGN_END);
   gtk_widget_set_margin_top (box, 12);
-  for (guint i = 0; i < n; i++)
+  for (guint i = 0; answers[i] != NULL; i++)
     {
       GtkWidget *button = gtk_button_new_with_mnemonic (answers[i]);
 
       g_signal_connect (button, "clicked", G_CALLBACK (clicked_cb), GINT_TO_POINTER ((int)i));
       gtk_box_append (GTK_BOX (box), button);
-      if (i + 1 == n)
+      if (answers[i + 1] == NULL)
         gtk_window_set_default_widget (window, button);
     }
   return box;
@@ -88,7 +78,6 @@ bs_question_ask_async (GtkWindow *parent, const char *heading, const char *body,
   gtk_window_set_title (window, heading);
   gtk_window_set_transient_for (window, parent);
   gtk_window_set_modal (window, TRUE);
-  gtk_window_set_destroy_with_parent (window, TRUE);
   gtk_window_set_resizable (window, FALSE);
   gtk_widget_add_css_class (GTK_WIDGET (window), "question");
   gtk_box_append (GTK_BOX (box), label_new (heading, "strong"));
@@ -96,8 +85,8 @@ bs_question_ask_async (GtkWindow *parent, const char *heading, const char *body,
   gtk_box_append (GTK_BOX (box), buttons_new (window, answers));
   gtk_window_set_child (window, box);
   bs_actions_add_escape (window);
-  g_object_set_data_full (G_OBJECT (window), "bs-task", task, drop_task);
-  g_signal_connect (window, "close-request", G_CALLBACK (close_request_cb), NULL);
+  g_object_set_data (G_OBJECT (window), "bs-task", task);
+  g_signal_connect (window, "destroy", G_CALLBACK (destroyed_cb), NULL);
   gtk_widget_grab_focus (gtk_window_get_default_widget (window));
   gtk_window_present (window);
 }

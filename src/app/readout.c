@@ -53,7 +53,7 @@ describe_time (const BsResults *results)
   g_autofree char *time
       = bs_units_format (fabs (left), BS_QUANTITY_TIME, results->stack->plan->units);
 
-  if (isnan (left))
+  if (isnan (left) || isnan (results->why_time.value))
     return NULL;
   /* Translators: a time: "3 min 20 s". */
   return g_strdup_printf (left < 0.0 ? _ ("%s too long") : _ ("%s left"), time);

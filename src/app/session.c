@@ -10,6 +10,7 @@ struct _BsSession
   BsPlan *shown; /* what the results are of */
   BsResults *results;
   char *selected;
+  gboolean has_preview;
 };
 
 enum
@@ -31,11 +32,17 @@ static guint signals[N_SIGNALS];
 G_DEFINE_FINAL_TYPE (BsSession, bs_session, G_TYPE_OBJECT)
 
 static void
-show_plan (BsSession *self, BsPlan *plan)
+show_plan (BsSession *self, BsPlan *plan, gboolean is_preview)
 {
-  if (plan == self->shown)
-    return;
+  gboolean was_preview = self->has_preview;
 
+  self->has_preview = is_preview;
+  if (plan == self->shown)
+    {
+      if (was_preview != is_preview) /* the same plan, but now for good or for looking at */
+        g_signal_emit (self, signals[CHANGED], 0);
+      return;
+    }
   g_clear_pointer (&self->results, bs_results_unref);
   g_clear_pointer (&self->shown, bs_plan_unref);
   self->shown = bs_plan_ref (plan);
@@ -51,10 +58,10 @@ history_changed_cb (BsSession *self, BsHistory *history)
   g_assert (BS_IS_HISTORY (history));
 
   BsPlan *plan = bs_history_get_plan (history);
-  if (plan == self->shown)
+  if (plan == self->shown && !self->has_preview)
     return;
   const char *selected = bs_history_get_selected (history);
-  show_plan (self, plan);
+  show_plan (self, plan, FALSE);
   bs_session_select (self, selected != NULL ? selected : self->selected);
 }
 
@@ -132,7 +139,7 @@ bs_session_new (BsPlan *plan)
   self->history = bs_history_new (plan);
   g_signal_connect_object (self->history, "changed", G_CALLBACK (history_changed_cb), self,
                            G_CONNECT_SWAPPED);
-  show_plan (self, plan);
+  show_plan (self, plan, FALSE);
   return self;
 }
 
@@ -165,7 +172,7 @@ bs_session_set_preview (BsSession *self, BsPlan *plan)
 {
   g_return_if_fail (BS_IS_SESSION (self));
 
-  show_plan (self, plan != NULL ? plan : bs_session_get_plan (self));
+  show_plan (self, plan != NULL ? plan : bs_session_get_plan (self), plan != NULL);
 }
 
 gboolean
@@ -173,7 +180,7 @@ bs_session_has_preview (BsSession *self)
 {
   g_return_val_if_fail (BS_IS_SESSION (self), FALSE);
 
-  return self->shown != bs_session_get_plan (self);
+  return self->has_preview;
 }
 
 void
@@ -183,12 +190,8 @@ bs_session_push (BsSession *self, BsPlan *plan, const char *label, const char *m
   g_return_if_fail (plan != NULL);
   g_return_if_fail (label != NULL);
 
-  gboolean was_preview = bs_session_has_preview (self);
-  BsResults *before = self->results;
   bs_history_push (self->history, plan, label, merge_key, self->selected);
-  show_plan (self, bs_session_get_plan (self));
-  if (was_preview && self->results == before) /* the same plan, now for good */
-    g_signal_emit (self, signals[CHANGED], 0);
+  show_plan (self, bs_session_get_plan (self), FALSE);
 }
 
 void
@@ -199,7 +202,7 @@ bs_session_open (BsSession *self, BsPlan *plan)
 
   bs_session_select (self, NULL);
   bs_history_reset (self->history, plan);
-  show_plan (self, bs_session_get_plan (self));
+  show_plan (self, bs_session_get_plan (self), FALSE);
 }
 
 const char *

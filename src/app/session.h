@@ -30,7 +30,7 @@ BsHistory *bs_session_get_history (BsSession *self);
 BsPlan *bs_session_get_plan (BsSession *self);
 BsResults *bs_session_get_results (BsSession *self);
 
-/* Shows another plan without making it the present one; NULL ends that. */
+/* Shows a plan, which may be the present one, without making it so; NULL ends that. */
 void bs_session_set_preview (BsSession *self, BsPlan *plan);
 gboolean bs_session_has_preview (BsSession *self);
 

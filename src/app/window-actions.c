@@ -148,6 +148,7 @@ menu_new (BsWindow *self)
   g_autoptr (GMenu) view = g_menu_new ();
   g_autoptr (GMenu) appearance = appearance_menu_new ();
 
+  bs_actions_append (open, "win.begin");
   bs_actions_append (open, "win.open");
   g_menu_append_submenu (open, _ ("Opened lately"), G_MENU_MODEL (self->recent_menu));
   g_menu_append_submenu (open, _ ("Begin with an example"), G_MENU_MODEL (examples));
@@ -159,6 +160,19 @@ menu_new (BsWindow *self)
   g_menu_append_section (menu, NULL, G_MENU_MODEL (view));
   append_section (menu, last);
   return menu;
+}
+
+/* Not before it is opened: a menu is many widgets. */
+static void
+create_menu_cb (GtkMenuButton *button, gpointer user_data)
+{
+  BsWindow *self = user_data;
+
+  if (gtk_menu_button_get_popover (button) != NULL)
+    return;
+  bs_window_load_recent (self);
+  g_autoptr (GMenu) menu = menu_new (self);
+  gtk_menu_button_set_menu_model (button, G_MENU_MODEL (menu));
 }
 
 void
@@ -175,8 +189,12 @@ void
 bs_window_actions_init (BsWindow *self)
 {
   self->edit_menu = g_menu_new ();
-  g_autoptr (GMenu) menu = menu_new (self);
-  gtk_menu_button_set_menu_model (self->menu, G_MENU_MODEL (menu));
+  gtk_label_set_text (self->undo_label, _ (bs_actions_find ("win.undo")->title));
+  gtk_label_set_text (self->redo_label, _ (bs_actions_find ("win.redo")->title));
+  gtk_accessible_update_property (
+      GTK_ACCESSIBLE (gtk_widget_get_first_child (GTK_WIDGET (self->menu))),
+      GTK_ACCESSIBLE_PROPERTY_LABEL, _ ("Menu"), -1);
+  gtk_menu_button_set_create_popup_func (self->menu, create_menu_cb, self, NULL);
   bs_actions_add_shortcuts (GTK_WIDGET (self), "win.");
   bs_actions_add_shortcuts (GTK_WIDGET (self), "app.");
 }

@@ -10,6 +10,7 @@
 
 #define ENDING ".broadstave"
 #define MIME_TYPE "application/x-broadstave-plan+json"
+#define APPLICATION_NAME "Broadstave"
 #define N_RECENT 10
 
 char *
@@ -26,7 +27,7 @@ set_file (BsWindow *self, GFile *file)
     {
       g_autofree char *uri = g_file_get_uri (file);
       GtkRecentData data = { .mime_type = (char *)MIME_TYPE,
-                             .app_name = (char *)"Broadstave",
+                             .app_name = (char *)APPLICATION_NAME,
                              .app_exec = (char *)"broadstave %f" };
 
       gtk_recent_manager_add_full (gtk_recent_manager_get_default (), uri, &data);
@@ -218,11 +219,11 @@ bs_window_guard_finish (BsWindow *self, GAsyncResult *result)
 /* Opening. */
 
 static void
-show_plan (BsWindow *self, BsPlan *plan, GFile *file)
+show_plan (BsWindow *self, BsPlan *plan, GFile *file, const char *place)
 {
   bs_session_open (self->session, plan);
   set_file (self, file);
-  bs_window_go_to (self, "glue-up");
+  bs_window_go_to (self, place);
 }
 
 gboolean
@@ -245,7 +246,7 @@ bs_window_open (BsWindow *self, GFile *file)
       bs_question_tell (GTK_WINDOW (self), _ ("This file cannot be used"), error->message);
       return FALSE;
     }
-  show_plan (self, plan, file);
+  show_plan (self, plan, file, "glue-up");
   return TRUE;
 }
 
@@ -286,6 +287,25 @@ open_recent_action (GtkWidget *widget, const char *name, GVariant *uri)
   bs_window_guard_async (BS_WINDOW (widget), open_guarded_cb, g_steal_pointer (&file));
 }
 
+/* An empty plan, shown in the units of the last one. */
+static void
+begin_guarded_cb (GObject *window, GAsyncResult *result, gpointer unused)
+{
+  BsWindow *self = BS_WINDOW (window);
+
+  if (!bs_window_guard_finish (self, result))
+    return;
+  g_autoptr (BsPlan) plan = bs_plan_new ();
+  plan->units = bs_session_get_plan (self->session)->units;
+  show_plan (self, plan, NULL, "slab");
+}
+
+static void
+begin_action (GtkWidget *widget, const char *name, GVariant *unused)
+{
+  bs_window_guard_async (BS_WINDOW (widget), begin_guarded_cb, NULL);
+}
+
 static void
 example_guarded_cb (GObject *window, GAsyncResult *result, gpointer index)
 {
@@ -294,7 +314,7 @@ example_guarded_cb (GObject *window, GAsyncResult *result, gpointer index)
   if (!bs_window_guard_finish (self, result))
     return;
   g_autoptr (BsPlan) plan = bs_examples_load (GPOINTER_TO_UINT (index));
-  show_plan (self, plan, NULL);
+  show_plan (self, plan, NULL, "glue-up");
 }
 
 static void
@@ -322,7 +342,8 @@ update_recent (BsWindow *self)
     {
       const char *uri = gtk_recent_info_get_uri (l->data);
 
-      if (!g_str_has_suffix (uri, ENDING)
+      if (!gtk_recent_info_has_application (l->data, APPLICATION_NAME)
+          || !gtk_recent_info_exists (l->data)
           || g_menu_model_get_n_items (G_MENU_MODEL (self->recent_menu)) >= N_RECENT)
         continue;
       g_autoptr (GMenuItem) item
@@ -338,15 +359,15 @@ bs_window_file_class_init (GtkWidgetClass *class)
 {
   gtk_widget_class_install_action (class, "win.open", NULL, open_action);
   gtk_widget_class_install_action (class, "win.open-recent", "s", open_recent_action);
+  gtk_widget_class_install_action (class, "win.begin", NULL, begin_action);
   gtk_widget_class_install_action (class, "win.example", "u", example_action);
   gtk_widget_class_install_action (class, "win.save", NULL, save_action);
   gtk_widget_class_install_action (class, "win.save-as", NULL, save_as_action);
 }
 
 void
-bs_window_file_init (BsWindow *self)
+bs_window_load_recent (BsWindow *self)
 {
-  self->recent_menu = g_menu_new ();
   g_signal_connect_object (gtk_recent_manager_get_default (), "changed", G_CALLBACK (update_recent),
                            self, G_CONNECT_SWAPPED);
   update_recent (self);

@@ -22,18 +22,38 @@ static const struct
   { "glue-up", NC_ ("place", "Glue-up"), bs_glue_up_page_new },
 };
 
+/* A page is made when someone goes there: forms are many widgets. */
+static void
+place_chosen_cb (BsWindow *self)
+{
+  const char *name = gtk_stack_get_visible_child_name (self->places);
+  GtkWidget *frame = gtk_stack_get_visible_child (self->places);
+
+  if (frame == NULL || gtk_widget_get_first_child (frame) != NULL)
+    return;
+  for (guint i = 0; i < G_N_ELEMENTS (places); i++)
+    if (g_str_equal (places[i].name, name))
+      gtk_box_append (GTK_BOX (frame), places[i].create (self->session));
+  gtk_widget_set_hexpand (gtk_widget_get_first_child (frame), TRUE);
+}
+
 void
 bs_window_places_init (BsWindow *self)
 {
   for (guint i = 0; i < G_N_ELEMENTS (places); i++)
-    gtk_stack_add_titled (self->places, places[i].create (self->session), places[i].name,
+    gtk_stack_add_titled (self->places, gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 0), places[i].name,
                           g_dpgettext2 (NULL, "place", places[i].title));
-  bs_window_go_to (self, "glue-up");
+  gtk_stack_set_visible_child_name (self->places, "glue-up");
+  place_chosen_cb (self);
+  g_signal_connect_object (self->places, "notify::visible-child", G_CALLBACK (place_chosen_cb),
+                           self, G_CONNECT_SWAPPED);
 }
 
 void
 bs_window_go_to (BsWindow *self, const char *place)
 {
+  if (gtk_stack_get_visible_child (self->places) == NULL) /* before the first frame */
+    return;
   gtk_stack_set_visible_child_name (self->places, place);
-  gtk_widget_grab_focus (gtk_stack_get_visible_child (self->places));
+  gtk_widget_grab_focus (gtk_widget_get_first_child (gtk_stack_get_visible_child (self->places)));
 }

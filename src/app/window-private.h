@@ -23,11 +23,13 @@ struct _BsWindow
   /* state */
   gboolean is_closing; /* the question about changes was answered */
   gboolean with_workings;
+  guint furnish_source; /* the contents are about to be shown */
   /* template */
-  GtkLabel *title;
-  GtkLabel *subtitle;
+  GtkWidget *contents;
   GtkButton *undo;
   GtkButton *redo;
+  GtkLabel *undo_label;
+  GtkLabel *redo_label;
   GtkMenuButton *menu;
   BsFindingsList *findings;
   GtkStack *places;
@@ -44,7 +46,7 @@ void bs_window_update_actions (BsWindow *self);
 
 /* window-file.c */
 void bs_window_file_class_init (GtkWidgetClass *class);
-void bs_window_file_init (BsWindow *self);
+void bs_window_load_recent (BsWindow *self);    /* fills recent_menu, and keeps it filled */
 char *bs_window_get_file_name (BsWindow *self); /* without its folder; NULL when there is none */
 /* The result is TRUE when the changes are saved or given up, FALSE when the person goes back. */
 void bs_window_guard_async (BsWindow *self, GAsyncReadyCallback callback, gpointer user_data);

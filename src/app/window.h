@@ -11,11 +11,9 @@ G_BEGIN_DECLS
 /* One window, one plan: the places at the left, the place chosen in the middle, the live numbers
  * and the findings beside it or under it.
  *
- * To add a place: a widget in a file of its own with a set_session function as BsGlueUpPage has, a
- * GtkStackPage with its title in ui/window.ui, and a line in bs_window_init ().
- *
- * In four files: window.c puts it together, window-actions.c says what it can do, window-file.c
- * opens and saves, window-print.c puts the plan on paper. */
+ * In five files: window.c puts it together, window-places.c lists the places and makes their pages,
+ * window-actions.c says what it can do, window-file.c opens and saves, window-print.c puts the plan
+ * on paper. */
 #define BS_TYPE_WINDOW (bs_window_get_type ())
 G_DECLARE_FINAL_TYPE (BsWindow, bs_window, BS, WINDOW, GtkApplicationWindow)
 

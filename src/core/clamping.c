@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/clamping.h"
 
+#include "core/units.h"
+
 #include <math.h>
 
 /* Recommended pressure by density. Parts of the adhesive's own range that give, for 0.7 to 1.7 MPa,
@@ -166,16 +168,18 @@ cover_at_first_line (const BsStack *stack, const BsClampRule *rule)
 }
 
 /* Clamps to go with: as many as are needed, or all that fit when those cover the length but are too
- * few for the force. Equally far apart, half of that from each end. */
+ * few for the force. Equally far apart, half of that from each end, to the millimetre or the
+ * sixteenth of an inch: a tape is read no finer. */
 static void
 space_evenly (const BsStack *stack, BsClampRule *rule)
 {
   int least = MAX (rule->n_by_spacing, 2);
   int used = rule->n_fitting >= least ? MIN (rule->n, rule->n_fitting) : least;
+  double step = stack->plan->units == BS_UNIT_SYSTEM_INCH ? BS_MM_PER_INCH / 16.0 : 1.0;
 
   for (int i = 0; i < used; i++)
     {
-      double x = (i + 0.5) * stack->length / used;
+      double x = step * floor ((i + 0.5) * stack->length / used / step + 0.5);
       g_array_append_val (rule->positions, x);
     }
 }

@@ -8,7 +8,7 @@ G_BEGIN_DECLS
 
 /* Clamps by the rules that are worked by hand: docs/models.md, Hand rules for clamps. */
 
-/* Pressure (MPa) recommended for the woods and the adhesive of a stack. NAN when no wood is known. */
+/* Pressure (MPa) recommended for the woods and the adhesive of a stack; NAN: no wood is known. */
 typedef struct
 {
   double low, high;

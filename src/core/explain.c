@@ -16,8 +16,8 @@
 
 /* Least over mean pressure on the first glue line when clamps stand as far apart as the 45 degree
  * rule allows, over the stacks computed in docs/models.md, Hand rules for clamps. */
-#define LEAST_OF_MEAN_FROM 0.58
-#define LEAST_OF_MEAN_TO 0.87
+#define LEAST_OF_MEAN_FROM 0.56
+#define LEAST_OF_MEAN_TO 0.89
 
 /* Coefficient of variation of specific gravity within a species: Wood Handbook (FPL-GTR-190, 2010),
  * table 5-6; from memory. */
@@ -160,9 +160,9 @@ explain_clamps (BsResults *self)
           "every other one above the slab, the rest below; the first and last half a spacing from "
           "the ends."),
       "n = max(F / F₁, L / s, 2),  s = b + 2 (t + c)", BS_QUANTITY_COUNT,
-      N_ ("The rule is hopeful: at this spacing the least pressure on the first glue line is 0.58 "
+      N_ ("The rule is hopeful: at this spacing the least pressure on the first glue line is 0.56 "
           "to "
-          "0.87 of the mean, and less deeper in. The upper figure makes up for 0.58."));
+          "0.89 of the mean, and less deeper in. The upper figure makes up for 0.56."));
   why->value = rule->n;
   why->low = rule->n;
   why->high = fmax (rule->n, ceil (rule->n_by_force / LEAST_OF_MEAN_FROM));
@@ -276,8 +276,8 @@ explain_mass (BsResults *self)
   bs_working_add (why, N_ ("mean density at the moisture of the laminations"), "ρ",
                   volume > 0.0 ? self->mass_kg / (volume * 1e-9) : NAN, BS_QUANTITY_DENSITY,
                   HANDBOOK_4);
-  bs_working_add (why, N_ ("specific gravity of the densest wood, at 12 % moisture"), "G",
-                  find_densest (self->stack), BS_QUANTITY_RATIO, N_ ("the plan's table of woods"));
+  bs_working_add (why, N_ ("specific gravity of the densest wood"), "G", find_densest (self->stack),
+                  BS_QUANTITY_RATIO, N_ ("the plan's table of woods"));
   bs_working_add (why, N_ ("moisture where it will live, driest"), "", self->emc_low_pct,
                   BS_QUANTITY_PERCENT,
                   "Wood Handbook FPL-GTR-190 (2010), equation 4-5 (from memory)");

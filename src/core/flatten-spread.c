@@ -118,6 +118,8 @@ static void
 draw_distances (const BsFaces *measured, const BsFlattenSpread *spread, BsLayup layup,
                 double *distances)
 {
+  g_assert (measured->n > 0);
+
   BsRandom random = bs_random_init (spread->seed);
   BsFitBasis basis
       = bs_fit_basis_start (measured->x_mid, measured->y_mid, measured->length, measured->width);

@@ -6,7 +6,7 @@
 
 G_BEGIN_DECLS
 
-/* The largest slab that fits between the faces as built: docs/models.md, Flattening. Allowances of
+/* The largest slab that fits between the faces as built: docs/flattening-model.md. Allowances of
  * the plan's slab are taken off. */
 void bs_flatten (const BsStack *stack, BsFlattenResult *result);
 

@@ -11,18 +11,22 @@
 #define KG_PER_G 1e-3
 
 double
+bs_mass_placed (const BsPlaced *placed, double height, double moisture_pct)
+{
+  double sg = placed->wood != NULL ? placed->wood->sg_12 : NAN;
+  double own = placed->lamination->moisture_pct;
+  double density = bs_moisture_density (sg, isnan (own) ? moisture_pct : own);
+
+  return density * placed->length * placed->thickness * height * M3_PER_MM3;
+}
+
+double
 bs_mass_slab (const BsStack *stack, double thickness, double moisture_pct)
 {
   double mass = stack->n > 0 ? 0.0 : NAN;
 
   for (guint i = 0; i < stack->n; i++)
-    {
-      const BsPlaced *placed = &stack->placed[i];
-      double sg = placed->wood != NULL ? placed->wood->sg_12 : NAN;
-      double own = placed->lamination->moisture_pct;
-      double density = bs_moisture_density (sg, isnan (own) ? moisture_pct : own);
-      mass += density * placed->length * placed->thickness * thickness * M3_PER_MM3;
-    }
+    mass += bs_mass_placed (&stack->placed[i], thickness, moisture_pct);
   return mass;
 }
 

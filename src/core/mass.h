@@ -11,6 +11,9 @@ G_BEGIN_DECLS
  * docs/models.md, Mass */
 double bs_mass_slab (const BsStack *stack, double thickness, double moisture_pct);
 
+/* The same of one lamination, of a height (mm). */
+double bs_mass_placed (const BsPlaced *placed, double height, double moisture_pct);
+
 /* Adhesive (kg) on all glue lines, nothing added for what is wasted. */
 double bs_mass_glue (const BsStack *stack);
 

@@ -132,7 +132,8 @@ static void
 add_amount (const BsOrderProblem *self, BsOrderTerms terms, BsOrderTerm term, double amount)
 {
   double cost = floor (BS_ORDER_POINT * self->weights.points[term] * amount + 0.5);
-  double most = BS_ORDER_NEVER / (BS_N_ORDER_TERMS * MAX (self->n_places, 1u));
+  double share = BS_N_ORDER_TERMS * MAX (self->n_places, 1u);
+  double most = floor (BS_ORDER_NEVER / share);
 
   if (cost > 0.0)
     terms[term] += (gint32)MIN (cost, most);
@@ -164,8 +165,7 @@ turn_run_out (const BsOrderCandidate *candidate, BsOrientation orientation)
 }
 
 void
-bs_order_cost_inside (const BsOrderProblem *self, BsOrderPlace place, int plane,
-                      BsOrderTerms terms)
+bs_order_cost_inside (const BsOrderProblem *self, BsOrderPlace place, int plane, BsOrderTerms terms)
 {
   const BsOrderCandidate *candidate = candidate_at (self, place);
   int run_out = turn_run_out (candidate, place.orientation);
@@ -233,7 +233,8 @@ sum_meetings (const BsOrderProblem *self, BsOrderPlace left, BsOrderPlace right)
             continue;
           find_extent (b, right.orientation, q, &q_from, &q_to);
           sum += MIN (p->severity, q->severity)
-                 * MAX (0.0, MIN (p_to, q_to) - MAX (p_from, q_from) + self->weights.meeting_margin);
+                 * MAX (0.0,
+                        MIN (p_to, q_to) - MAX (p_from, q_from) + self->weights.meeting_margin);
         }
     }
   return sum;

@@ -19,13 +19,13 @@ typedef enum
   BS_ORDER_TERM_OTHER_FACES, /* the same on the underside and the outer faces, where they show */
   BS_ORDER_TERM_PLANING,     /* its top planes cleanly the other way: 1 */
   /* of two neighbours */
-  BS_ORDER_TERM_HEARTS,      /* hearts look the same way: 1 */
-  BS_ORDER_TERM_COLOUR,      /* difference of lightness, L* */
-  BS_ORDER_TERM_BOW,         /* bows that do not balance, mm beyond the tolerance */
-  BS_ORDER_TERM_OPEN_ENDS,   /* bows that keep the ends of the joint apart, mm */
-  BS_ORDER_TERM_CROOK,       /* step that the crooks make, mm */
-  BS_ORDER_TERM_MOISTURE,    /* difference, % beyond the tolerance */
-  BS_ORDER_TERM_MEETING,     /* defects of both in one place of the joint: severity x mm */
+  BS_ORDER_TERM_HEARTS,    /* hearts look the same way: 1 */
+  BS_ORDER_TERM_COLOUR,    /* difference of lightness, L* */
+  BS_ORDER_TERM_BOW,       /* bows that do not balance, mm beyond the tolerance */
+  BS_ORDER_TERM_OPEN_ENDS, /* bows that keep the ends of the joint apart, mm */
+  BS_ORDER_TERM_CROOK,     /* step that the crooks make, mm */
+  BS_ORDER_TERM_MOISTURE,  /* difference, % beyond the tolerance */
+  BS_ORDER_TERM_MEETING,   /* defects of both in one place of the joint: severity x mm */
 } BsOrderTerm;
 
 #define BS_N_ORDER_TERMS 10
@@ -45,7 +45,7 @@ typedef struct
   double points[BS_N_ORDER_TERMS]; /* for each unit of the term */
   double bow_tolerance;            /* mm */
   double moisture_tolerance_pct;
-  double meeting_margin;           /* mm along the length */
+  double meeting_margin; /* mm along the length */
 } BsOrderWeights;
 
 BsOrderWeights bs_order_weights_default (void);
@@ -67,7 +67,7 @@ typedef struct
   double lightness, moisture_pct;
   int heart_side;
   int run_out_top, run_out_underside;
-  GArray *defects;        /* BsOrderDefect */
+  GArray *defects; /* BsOrderDefect */
 } BsOrderCandidate;
 
 /* What the person has fixed. The numbers are those of candidates and places, both from 0. */
@@ -89,13 +89,13 @@ typedef struct
 
 typedef struct
 {
-  guint n_places;      /* laminations in the slab: 1 to the number of candidates */
+  guint n_places; /* laminations in the slab: 1 to the number of candidates */
   BsLayup layup;
   gboolean alternate_hearts;
   gboolean shows_front, shows_back, shows_underside;
   BsOrderWeights weights;
-  GArray *candidates;  /* BsOrderCandidate */
-  GArray *pins;        /* BsOrderPin */
+  GArray *candidates; /* BsOrderCandidate */
+  GArray *pins;       /* BsOrderPin */
 } BsOrderProblem;
 
 /* Without candidates; default weights, hearts alternate, only the show face shows. */
@@ -130,7 +130,8 @@ typedef struct
   int plane;
 } BsOrderCost;
 
-/* The cost of any order, pins or not, planed the way that costs less (+1 when both cost the same). */
+/* The cost of any order, pins or not, planed the way that costs less (+1 when both cost the same).
+ */
 BsOrderCost bs_order_cost (const BsOrderProblem *self, const BsOrderPlace *places, guint n);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsOrderProblem, bs_order_problem_free)

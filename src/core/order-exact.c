@@ -2,8 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/order-exact.h"
 
-/* Sets are bit masks of candidates. value[set x n + j] is the least cost of laying just this set with
- * j as the last one, in each of its orientations. */
+/* Sets are bit masks of candidates. value[set x n + j] is the least cost of laying just this set
+ * with j as the last one, in each of its orientations. */
 typedef struct
 {
   const BsOrderTable *table;
@@ -14,8 +14,7 @@ typedef struct
 
 #define SETS_PER_REPORT 512
 
-static const BsOrderFour never
-    = { BS_ORDER_NEVER, BS_ORDER_NEVER, BS_ORDER_NEVER, BS_ORDER_NEVER };
+static const BsOrderFour never = { BS_ORDER_NEVER, BS_ORDER_NEVER, BS_ORDER_NEVER, BS_ORDER_NEVER };
 
 static BsOrderFour *
 value_of (const Exact *self, guint32 set, guint last)
@@ -125,6 +124,7 @@ trace (const Exact *self, guint *order)
   b = find_orientation (*value_of (self, set, j) + table->last[j]);
   for (guint k = table->n_places - 1; k > 0; k--)
     {
+      /* NOLINTNEXTLINE(clang-analyzer-core.uninitialized.Assign): it cannot follow vectors */
       gint32 value = (*value_of (self, set, j))[b];
       guint32 before = set & ~(1u << j), rest = find_predecessors (self, before, j);
       gboolean is_found = FALSE;

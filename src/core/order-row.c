@@ -11,9 +11,9 @@ update_until (BsOrderRow *self, guint from)
 
   for (guint k = from; k < self->n; k++)
     self->until[k] = k == 0 ? table->first[self->order[0]]
-                            : bs_order_four_step (self->until[k - 1],
-                                                  bs_order_table_arcs (table, self->order[k - 1],
-                                                                       self->order[k]));
+                            : bs_order_four_step (
+                                self->until[k - 1],
+                                bs_order_table_arcs (table, self->order[k - 1], self->order[k]));
 }
 
 /* Seen from the left-hand one: the least cost of the arc and all behind it, by its orientation. */
@@ -34,11 +34,11 @@ update_after (BsOrderRow *self, guint to)
   const BsOrderTable *table = self->table;
 
   for (guint k = to + 1; k-- > 0;)
-    self->after[k] = k == self->n - 1
-                         ? table->last[self->order[k]]
-                         : step_back (bs_order_table_arcs (table, self->order[k],
-                                                           self->order[k + 1]),
-                                      self->after[k + 1]);
+    self->after[k]
+        = k == self->n - 1
+              ? table->last[self->order[k]]
+              : step_back (bs_order_table_arcs (table, self->order[k], self->order[k + 1]),
+                           self->after[k + 1]);
 }
 
 void
@@ -186,9 +186,10 @@ bs_order_row_price (const BsOrderRow *self)
   guint k = self->from, next;
   BsOrderFour value;
 
-  value = k == 0 ? table->first[proposal[0]]
-                 : bs_order_four_step (self->until[k - 1],
-                                       bs_order_table_arcs (table, self->order[k - 1], proposal[k]));
+  value = k == 0
+              ? table->first[proposal[0]]
+              : bs_order_four_step (self->until[k - 1],
+                                    bs_order_table_arcs (table, self->order[k - 1], proposal[k]));
   for (k++; k <= self->to; k++)
     value = bs_order_four_step (value, bs_order_table_arcs (table, proposal[k - 1], proposal[k]));
   if (k == self->n)

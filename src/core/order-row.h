@@ -12,16 +12,16 @@ typedef struct
 {
   const BsOrderTable *table;
   guint n;
-  guint *order;       /* [n] */
-  guint *idle;        /* [n_idle] candidates that are not in the row */
+  guint *order; /* [n] */
+  guint *idle;  /* [n_idle] candidates that are not in the row */
   guint n_idle;
-  int *place_of;      /* [candidate] its place in the row; of an idle one -1 - its position in idle */
+  int *place_of; /* [candidate] its place in the row; of an idle one -1 - its position in idle */
   gint32 cost;
   BsOrderFour *until; /* [place] least cost of all up to this place, by its orientation */
   BsOrderFour *after; /* [place] least cost of all behind this place, by its orientation */
   guint *proposal;    /* [n] what stands at `from` to `to` in the proposal that is being priced */
   guint from, to;
-  int exchange;       /* position in idle of a candidate in the proposal, or -1 */
+  int exchange; /* position in idle of a candidate in the proposal, or -1 */
 } BsOrderRow;
 
 BsOrderRow *bs_order_row_new (const BsOrderTable *table, const guint *order);
@@ -32,7 +32,8 @@ void bs_order_row_set (BsOrderRow *self, const guint *order);
 
 /* The proposals. Each is cheap, and is there until the next one. */
 
-/* The `size` laminations from `first` on are taken out and put back so that they begin at `target`. */
+/* The `size` laminations from `first` on are taken out and put back so that they begin at `target`.
+ */
 void bs_order_row_propose_shift (BsOrderRow *self, guint first, guint size, guint target,
                                  gboolean is_reversed);
 void bs_order_row_propose_reverse (BsOrderRow *self, guint first, guint last);

@@ -39,9 +39,9 @@ take_place (BsOrderRules *self, const BsOrderProblem *problem, const BsOrderPin 
   int *candidate;
 
   if (pin->place >= self->n_places)
-    return refuse_pin (problem, pin->candidate,
-                       _ ("it is pinned to a place behind the last one; choose a place of the slab."),
-                       error);
+    return refuse_pin (
+        problem, pin->candidate,
+        _ ("it is pinned to a place behind the last one; choose a place of the slab."), error);
   candidate = &self->candidate_at[pin->place];
   if (*place != BS_ORDER_NOBODY && *place != (int)pin->place)
     return refuse_pin (problem, pin->candidate,
@@ -101,14 +101,16 @@ take_neighbours (BsOrderRules *self, const BsOrderProblem *problem, const BsOrde
 
   if (pin->other == pin->candidate || pin->other >= self->n_candidates)
     return refuse_pin (problem, pin->candidate,
-                       _ ("its pinned neighbour is no other lamination; choose another one."), error);
+                       _ ("its pinned neighbour is no other lamination; choose another one."),
+                       error);
   if (bs_order_rules_are_partners (self, pin->candidate, pin->other))
     return TRUE;
   side = find_free_side (self, pin->candidate);
   other_side = find_free_side (self, pin->other);
   if (side == NULL || other_side == NULL)
     return refuse_pin (problem, side == NULL ? pin->candidate : pin->other,
-                       _ ("it has more than two pinned neighbours; remove one of the pins."), error);
+                       _ ("it has more than two pinned neighbours; remove one of the pins."),
+                       error);
   if (is_in_row (self, pin->candidate, pin->other))
     return refuse_pin (problem, pin->candidate,
                        _ ("its pinned neighbours make a ring; remove one of the pins."), error);
@@ -339,10 +341,11 @@ bs_order_rules_new (const BsOrderProblem *problem, GError **error)
     n_required += self->is_required[i] ? 1 : 0;
   if (n_required > self->n_places)
     {
-      g_set_error (error, BS_ORDER_ERROR, BS_ORDER_ERROR_TOO_MANY,
-                   _ ("%u laminations are pinned and the slab has places for %u; remove some of the "
-                      "pins."),
-                   n_required, self->n_places);
+      g_set_error (
+          error, BS_ORDER_ERROR, BS_ORDER_ERROR_TOO_MANY,
+          _ ("%u laminations are pinned and the slab has places for %u; remove some of the "
+             "pins."),
+          n_required, self->n_places);
       return NULL;
     }
   if (!arrange (self, error))

@@ -18,18 +18,18 @@ typedef enum
 
 #define BS_ORDER_NOBODY (-1)
 
-/* The pins of a problem in the form that the searches ask for. Every order that keeps them is found;
- * none that breaks them is proposed. */
+/* The pins of a problem in the form that the searches ask for. Every order that keeps them is
+ * found; none that breaks them is proposed. */
 typedef struct
 {
   guint n_candidates, n_places;
-  int *candidate_at; /* [n_places] candidate that is pinned there, or BS_ORDER_NOBODY */
-  int *place_of;     /* [n_candidates] place that it is pinned to, or BS_ORDER_NOBODY */
-  int (*partners)[2]; /* [n_candidates] those that must stand beside it, or BS_ORDER_NOBODY */
-  guint8 *ways;      /* [n_candidates] bit o is set when orientation o is allowed */
+  int *candidate_at;     /* [n_places] candidate that is pinned there, or BS_ORDER_NOBODY */
+  int *place_of;         /* [n_candidates] place that it is pinned to, or BS_ORDER_NOBODY */
+  int (*partners)[2];    /* [n_candidates] those that must stand beside it, or BS_ORDER_NOBODY */
+  guint8 *ways;          /* [n_candidates] bit o is set when orientation o is allowed */
   gboolean *is_required; /* [n_candidates] pinned to a place or a neighbour: must be used */
   gboolean has_places, has_partners;
-  int *start;        /* [n_places] an arrangement of those that are required, else BS_ORDER_NOBODY */
+  int *start; /* [n_places] an arrangement of those that are required, else BS_ORDER_NOBODY */
 } BsOrderRules;
 
 /* NULL with an error when the pins contradict one another. */

@@ -17,7 +17,8 @@
 #define PERCENT_BESIDE 70
 #define MOST_NEAR 8
 
-#define LOG_BLOCKS 8 /* the temperature falls in 2^8 steps, so that its factor needs only square roots */
+#define LOG_BLOCKS                                                                                 \
+  8 /* the temperature falls in 2^8 steps, so that its factor needs only square roots */
 #define LONGEST_SHIFT 3
 #define N_QUANTILES 1024
 
@@ -138,8 +139,7 @@ propose_shift (Search *self)
   guint first = bs_random_below (&self->random, row->n - size + 1);
   guint target;
 
-  while (first > 0
-         && bs_order_rules_are_partners (rules, row->order[first - 1], row->order[first]))
+  while (first > 0 && bs_order_rules_are_partners (rules, row->order[first - 1], row->order[first]))
     {
       first--;
       size++;
@@ -174,8 +174,7 @@ propose_any (Search *self)
 static void
 propose (Search *self)
 {
-  gboolean is_beside
-      = self->n_near > 0 && bs_random_below (&self->random, 100) < PERCENT_BESIDE;
+  gboolean is_beside = self->n_near > 0 && bs_random_below (&self->random, 100) < PERCENT_BESIDE;
 
   if (!is_beside || !propose_beside (self))
     propose_any (self);

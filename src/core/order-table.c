@@ -53,10 +53,10 @@ price_arcs (BsOrderTable *self, const BsOrderProblem *problem, const BsOrderFour
         }
 }
 
-/* Turned end for end as a whole, the slab shows the same top, its order is reversed, and the planing
- * direction is the other one. No cost changes when the joint of (i, a) and (j, b) costs what that of
- * (j, b turned) and (i, a turned) costs, and likewise at the two outer faces. Then the better of the
- * two planing directions is as good as the other, and need not be looked for. */
+/* Turned end for end as a whole, the slab shows the same top, its order is reversed, and the
+ * planing direction is the other one. No cost changes when the joint of (i, a) and (j, b) costs
+ * what that of (j, b turned) and (i, a turned) costs, and likewise at the two outer faces. Then the
+ * better of the two planing directions is as good as the other, and need not be looked for. */
 static gboolean
 find_mirrored (const BsOrderTable *self, const BsOrderFour *inside)
 {
@@ -117,7 +117,8 @@ bs_order_table_orient (const BsOrderTable *self, const guint *order, BsOrientati
 
   value[0] = self->first[order[0]];
   for (guint k = 1; k < n; k++)
-    value[k] = bs_order_four_step (value[k - 1], bs_order_table_arcs (self, order[k - 1], order[k]));
+    value[k]
+        = bs_order_four_step (value[k - 1], bs_order_table_arcs (self, order[k - 1], order[k]));
   end = value[n - 1] + self->last[order[n - 1]];
   for (guint o = 1; o < BS_N_ORIENTATIONS; o++)
     if (end[o] < end[best])

@@ -20,8 +20,9 @@ typedef struct
   int plane;
   gboolean is_mirrored; /* turning the whole slab end for end leaves every cost as it is */
   BsOrderFour *first;   /* [candidate] a node at the first place; NEVER if pinned away */
-  BsOrderFour *arcs;    /* [(left x n_candidates + right) x 4 + left orientation] joint and right node */
-  BsOrderFour *last;    /* [candidate] what a node at the last place costs besides */
+  BsOrderFour
+      *arcs; /* [(left x n_candidates + right) x 4 + left orientation] joint and right node */
+  BsOrderFour *last; /* [candidate] what a node at the last place costs besides */
 } BsOrderTable;
 
 BsOrderTable *bs_order_table_new (const BsOrderProblem *problem, const BsOrderRules *rules,
@@ -48,8 +49,8 @@ bs_order_four_least (BsOrderFour a)
   return MIN (MIN (a[0], a[1]), MIN (a[2], a[3]));
 }
 
-/* One step along the row: the least cost of ending in each orientation of the right-hand lamination,
- * given that of ending in each of the left one. */
+/* One step along the row: the least cost of ending in each orientation of the right-hand
+ * lamination, given that of ending in each of the left one. */
 static inline BsOrderFour
 bs_order_four_step (BsOrderFour value, const BsOrderFour arcs[4])
 {
@@ -59,7 +60,8 @@ bs_order_four_step (BsOrderFour value, const BsOrderFour arcs[4])
   return bs_order_four_min (a, b);
 }
 
-/* The best orientations of a given order of candidates; returns the cost. orientations may be NULL. */
+/* The best orientations of a given order of candidates; returns the cost. orientations may be NULL.
+ */
 gint32 bs_order_table_orient (const BsOrderTable *self, const guint *order,
                               BsOrientation *orientations);
 

@@ -10,15 +10,16 @@ G_BEGIN_DECLS
 
 /* Everything that the person said about one slab.
  *
- * A plan is reference-counted and never changes once it is shared: an edit copies it, changes the copy
- * and passes that on. It owns or references all that it points to. Texts are GRefString, so that
- * copies share them. Units: mm, N, MPa, s, degrees C, per cent, kg, minor units of the currency.
+ * A plan is reference-counted and never changes once it is shared: an edit copies it, changes the
+ * copy and passes that on. It owns or references all that it points to. Texts are GRefString, so
+ * that copies share them. Units: mm, N, MPa, s, degrees C, per cent, kg, minor units of the
+ * currency.
  *
- * A plan that is shared is whole: every placement names a lamination that it holds, none twice, and packs
- * lie within the order.
+ * A plan that is shared is whole: every placement names a lamination that it holds, none twice, and
+ * packs lie within the order.
  *
- * `unknown` fields hold, as JSON text, the keys of the file that this version does not know; nothing
- * in the core reads them. They are NULL when there were none. */
+ * `unknown` fields hold, as JSON text, the keys of the file that this version does not know;
+ * nothing in the core reads them. They are NULL when there were none. */
 
 typedef enum
 {
@@ -29,7 +30,7 @@ typedef enum
 typedef enum
 {
   BS_FLATTEN_BY_HAND,
-  BS_FLATTEN_BY_SLED,    /* a router on a sled */
+  BS_FLATTEN_BY_SLED, /* a router on a sled */
   BS_FLATTEN_BY_PLANER,
 } BsFlattenMethod;
 
@@ -60,14 +61,14 @@ typedef struct
 {
   double length, width, thickness; /* wanted, when finished */
   BsLayup layup;
-  gboolean alternate_hearts;       /* the layup asks for heart sides that look opposite ways */
-  gboolean shows_front;            /* besides the show face: the first lamination's outer face, */
-  gboolean shows_back;             /* the last one's, */
+  gboolean alternate_hearts; /* the layup asks for heart sides that look opposite ways */
+  gboolean shows_front;      /* besides the show face: the first lamination's outer face, */
+  gboolean shows_back;       /* the last one's, */
   gboolean shows_underside;
   gboolean shows_ends;
   BsAlignment alignment;
   BsFlattenMethod flatten_method;
-  double allowance;                /* taken off each face beyond flat, for tool marks */
+  double allowance;                  /* taken off each face beyond flat, for tool marks */
   BsClimate dry_season, damp_season; /* where it will live */
   GRefString *unknown;
 } BsSlab;
@@ -78,10 +79,10 @@ typedef struct
   GRefString *name;
   int count;
   double max_force_n;
-  double reach;                    /* greatest distance between the heads */
-  double head_width, head_height;  /* along x and along z */
-  double screw_mean_diameter;      /* of the thread; NAN when not known */
-  double screw_lead;               /* advance a turn; NAN when not known */
+  double reach;                   /* greatest distance between the heads */
+  double head_width, head_height; /* along x and along z */
+  double screw_mean_diameter;     /* of the thread; NAN when not known */
+  double screw_lead;              /* advance a turn; NAN when not known */
   GRefString *unknown;
 } BsClampKind;
 
@@ -109,31 +110,31 @@ typedef struct
 {
   BsClimate climate;
   int people;
-  double planer_width;   /* 0: none */
-  double jointer_width;  /* 0: none */
-  double max_lift_kg;    /* what is lifted without help; NAN: not said */
+  double planer_width;  /* 0: none */
+  double jointer_width; /* 0: none */
+  double max_lift_kg;   /* what is lifted without help; NAN: not said */
   BsHandTimes times;
-  GPtrArray *clamps;     /* BsClampKind */
-  GPtrArray *cauls;      /* BsCaulKind */
+  GPtrArray *clamps; /* BsClampKind */
+  GPtrArray *cauls;  /* BsCaulKind */
   GRefString *unknown;
 } BsShop;
 
 /* The figures of an adhesive's data sheet, or of its class where none is at hand. */
 typedef struct
 {
-  GRefString *id;            /* row of the adhesive table that it was taken from */
+  GRefString *id; /* row of the adhesive table that it was taken from */
   GRefString *name;
-  double open_s;             /* longest open assembly time at 20 C */
-  double total_s;            /* longest total assembly time at 20 C */
-  double clamp_s;            /* in the clamps at 20 C */
+  double open_s;  /* longest open assembly time at 20 C */
+  double total_s; /* longest total assembly time at 20 C */
+  double clamp_s; /* in the clamps at 20 C */
   double min_temperature_c;
-  double spread_g_per_m2;    /* on one glue line */
-  double min_pressure_mpa;   /* recommended pressure, from */
-  double max_pressure_mpa;   /* to */
-  gboolean is_waterborne;    /* open time changes with the humidity of the air */
+  double spread_g_per_m2;      /* on one glue line */
+  double min_pressure_mpa;     /* recommended pressure, from */
+  double max_pressure_mpa;     /* to */
+  gboolean is_waterborne;      /* open time changes with the humidity of the air */
   gboolean is_moisture_curing; /* moist air and wood shorten its times */
-  GRefString *source;        /* of the figures, shown with every number that uses them */
-  gboolean is_own_figures;   /* the person typed them from a data sheet */
+  GRefString *source;          /* of the figures, shown with every number that uses them */
+  gboolean is_own_figures;     /* the person typed them from a data sheet */
   GRefString *unknown;
 } BsAdhesive;
 
@@ -144,16 +145,16 @@ typedef struct
   GRefString *name;
   GRefString *botanical;
   gboolean is_hardwood;
-  double sg_12;                 /* specific gravity: oven-dry mass, volume at 12 % */
+  double sg_12; /* specific gravity: oven-dry mass, volume at 12 % */
   double side_hardness_n;
-  double moe_mpa;               /* in bending */
-  double comp_perp_mpa;         /* strength across the grain at the proportional limit */
-  double shrink_radial_pct;     /* green to oven-dry */
+  double moe_mpa;           /* in bending */
+  double comp_perp_mpa;     /* strength across the grain at the proportional limit */
+  double shrink_radial_pct; /* green to oven-dry */
   double shrink_tangential_pct;
-  double coef_radial;           /* change of size for each % of moisture, 6 to 14 % */
+  double coef_radial; /* change of size for each % of moisture, 6 to 14 % */
   double coef_tangential;
   GRefString *source;
-  gboolean is_from_memory;      /* some figure was not read in its source */
+  gboolean is_from_memory; /* some figure was not read in its source */
   GRefString *unknown;
 } BsWood;
 
@@ -165,24 +166,24 @@ typedef struct
   GRefString *wood;
   double length, width, thickness;
   double moisture_pct;
-  gint64 price_minor;           /* of the whole board */
+  gint64 price_minor; /* of the whole board */
   GRefString *unknown;
 } BsBoard;
 
 /* Where a lamination lies in the slab. The first placement is the front one (smallest y). */
 typedef struct
 {
-  GRefString *lamination;       /* id */
+  GRefString *lamination; /* id */
   BsOrientation orientation;
-  double start;                 /* x of its left end in the rough slab, >= 0 */
+  double start; /* x of its left end in the rough slab, >= 0 */
   GRefString *unknown;
 } BsPlacement;
 
 /* Neighbours that are glued as one press before the final press. */
 typedef struct
 {
-  int first;                    /* place of the first lamination in the order */
-  int count;                    /* at least 2 */
+  int first; /* place of the first lamination in the order */
+  int count; /* at least 2 */
   GRefString *unknown;
 } BsPack;
 
@@ -190,21 +191,21 @@ typedef struct
 {
   GRefString *name;
   GRefString *note;
-  BsUnitSystem units;           /* how sizes are shown */
-  GRefString *currency;         /* ISO 4217 */
+  BsUnitSystem units;   /* how sizes are shown */
+  GRefString *currency; /* ISO 4217 */
   BsSlab slab;
   BsShop shop;
   BsAdhesive adhesive;
-  GPtrArray *woods;             /* BsWood: those that the plan uses */
-  GPtrArray *boards;            /* BsBoard */
-  GPtrArray *laminations;       /* BsLamination: all, in the slab or in the rack */
-  GArray *order;                /* BsPlacement: the slab; what is not in it stands in the rack */
-  GArray *packs;                /* BsPack, in order, not overlapping */
+  GPtrArray *woods;       /* BsWood: those that the plan uses */
+  GPtrArray *boards;      /* BsBoard */
+  GPtrArray *laminations; /* BsLamination: all, in the slab or in the rack */
+  GArray *order;          /* BsPlacement: the slab; what is not in it stands in the rack */
+  GArray *packs;          /* BsPack, in order, not overlapping */
   GRefString *unknown;
 } BsPlan;
 
-/* The parts that plans share (a copy is one's own, to be changed before it is put in a plan), all numbers 0 but what is documented as NAN when unknown; fill them before
- * they are put in a plan. The text is the id. */
+/* The parts that plans share, all numbers 0 but what is documented as NAN when unknown; fill them
+ * before they are put in a plan. The text is the id. A copy is one's own, to be changed first. */
 BsClampKind *bs_clamp_kind_new (const char *id);
 BsClampKind *bs_clamp_kind_copy (const BsClampKind *self);
 BsClampKind *bs_clamp_kind_ref (BsClampKind *self);
@@ -220,7 +221,8 @@ BsBoard *bs_board_new (const char *id);
 BsBoard *bs_board_ref (BsBoard *self);
 void bs_board_unref (BsBoard *self);
 
-/* The adhesive is part of its plan. Sets self, which holds an adhesive or zeros, to a copy of another. */
+/* The adhesive is part of its plan. Sets self, which holds an adhesive or zeros, to a copy of
+ * another. */
 void bs_adhesive_set (BsAdhesive *self, const BsAdhesive *from);
 void bs_adhesive_clear (BsAdhesive *self);
 
@@ -229,8 +231,8 @@ BsPlan *bs_plan_new (void);
 BsPlan *bs_plan_ref (BsPlan *self);
 void bs_plan_unref (BsPlan *self);
 
-/* A copy of one's own, to be changed before it is shared. Laminations, woods, boards, clamps and cauls
- * are shared with the original: replace them, never write to them. */
+/* A copy of one's own, to be changed before it is shared. Laminations, woods, boards, clamps and
+ * cauls are shared with the original: replace them, never write to them. */
 BsPlan *bs_plan_copy (const BsPlan *self);
 
 /* Puts a lamination that the plan holds at a place of the order, 0 to the number of placements. */

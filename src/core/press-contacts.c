@@ -18,8 +18,8 @@
 /* Halvings that find the least energy along a line, to the last bits. */
 #define N_HALVINGS 50
 
-    void
-    bs_press_contacts_init (BsPressContacts *self, const BsPressMesh *mesh)
+void
+bs_press_contacts_init (BsPressContacts *self, const BsPressMesh *mesh)
 {
   *self = (BsPressContacts){ .mesh = mesh, .n = mesh->contacts->len };
   self->contacts = (const BsPressContact *)(void *)mesh->contacts->data;

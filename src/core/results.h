@@ -21,14 +21,14 @@ typedef struct
 /* Thickness after flattening: the largest slab that fits between the faces as built. */
 typedef struct
 {
-  double thickness;      /* mm along z, allowances taken off; 0 when nothing would be left; NAN for an
-                          * empty slab or a lamination without a size */
-  double slope_x;        /* of its underside: z = slope_x x + slope_y y + offset */
+  double thickness; /* mm along z, allowances taken off; 0 when nothing would be left; NAN for an
+                     * empty slab or a lamination without a size */
+  double slope_x;   /* of its underside: z = slope_x x + slope_y y + offset */
   double slope_y;
   double offset;
   double top_least, top_most;             /* mm that come off the top, allowance included: least */
   double underside_least, underside_most; /* and most anywhere; likewise off the underside */
-  double gap;            /* the thickest slab is not thicker by more than this, mm: rounding */
+  double gap; /* the thickest slab is not thicker by more than this, mm: rounding */
   guint n_touches;
   BsTouch touches[BS_MAX_TOUCHES];
 } BsFlattenResult;
@@ -36,38 +36,38 @@ typedef struct
 /* Clamps by the two hand rules: enough force, and enough coverage at 45 degrees. */
 typedef struct
 {
-  double area;           /* mm2, largest glue line */
-  double pressure_mpa;   /* the least that is recommended for this wood and adhesive */
-  double force_n;        /* needed in all = pressure x area */
-  double spacing;        /* mm, greatest between clamps by the 45 degree rule; NAN: no clamps owned */
+  double area;         /* mm2, largest glue line */
+  double pressure_mpa; /* the least that is recommended for this wood and adhesive */
+  double force_n;      /* needed in all = pressure x area */
+  double spacing;      /* mm, greatest between clamps by the 45 degree rule; NAN: no clamps owned */
   int n_by_force;
   int n_by_spacing;
-  int n;                 /* the larger of the two, at least 2 */
-  int n_fitting;         /* clamps owned whose reach suffices */
-  double force_fitting_n; /* greatest force of those together */
-  double reach_needed;   /* mm, slab and cauls */
-  double caul_thickness; /* mm, of the cauls counted on, 0: none */
-  double head_width;     /* mm, of the narrowest clamp counted on */
-  double reached_mpa;    /* mean pressure that the clamps owned give, at most */
-  double head_stress_mpa; /* greatest on the outer laminations under a head or caul; NAN: no clamps */
-  double head_strength_mpa; /* what they bear across the grain; NAN: a wood is unknown */
-  GArray *positions;     /* double: x of each clamp from the left end, mm; as many as are needed, or
-                          * all that fit when those cover the length; every other one above the slab */
+  int n;                    /* the larger of the two, at least 2 */
+  int n_fitting;            /* clamps owned whose reach suffices */
+  double force_fitting_n;   /* greatest force of those together */
+  double reach_needed;      /* mm, slab and cauls */
+  double caul_thickness;    /* mm, of the cauls counted on, 0: none */
+  double head_width;        /* mm, of the narrowest clamp counted on */
+  double reached_mpa;       /* mean pressure that the clamps owned give, at most */
+  double head_stress_mpa;   /* greatest under a head or caul; NAN: no clamps owned */
+  double head_strength_mpa; /* of the outer laminations across the grain; NAN: unknown */
+  GArray *positions; /* double: x of each clamp from the left end, mm; as many as are needed, or
+                      * all that fit when those cover the length; every other one above the slab */
 } BsClampRule;
 
-/* Assembly times of one press, alternately spreading and placing: of the whole slab or, when the plan
- * has packs, of the press that takes longest. */
+/* Assembly times of one press, alternately spreading and placing: of the whole slab or, when the
+ * plan has packs, of the press that takes longest. */
 typedef struct
 {
-  int n_joints;          /* glue lines in this press, */
-  double area;           /* mm2, and their areas together */
-  double total_s;        /* first glue spread to last clamp tight: the first joint's */
-  double open_s;         /* spread to contact, of the joint that takes longest */
-  double closed_s;       /* contact to pressure, of the first joint */
-  double limit_s;        /* total assembly time allowed, at the shop's climate */
+  int n_joints;    /* glue lines in this press, */
+  double area;     /* mm2, and their areas together */
+  double total_s;  /* first glue spread to last clamp tight: the first joint's */
+  double open_s;   /* spread to contact, of the joint that takes longest */
+  double closed_s; /* contact to pressure, of the first joint */
+  double limit_s;  /* total assembly time allowed, at the shop's climate */
   double open_limit_s;
-  double left_s;         /* limit_s - total_s */
-  double clamp_s;        /* in the clamps, at the shop's temperature */
+  double left_s;  /* limit_s - total_s */
+  double clamp_s; /* in the clamps, at the shop's temperature */
 } BsAssembly;
 
 /* All that follows from a plan. Owns its parts; the stack holds a reference to the plan. */
@@ -77,10 +77,10 @@ typedef struct
   BsFlattenResult flatten;
   BsClampRule clamps;
   BsAssembly assembly;
-  double mass_kg;        /* of the flattened slab; NAN when a wood is unknown */
-  double glue_kg;        /* spread on all glue lines */
+  double mass_kg;                   /* of the flattened slab; NAN when a wood is unknown */
+  double glue_kg;                   /* spread on all glue lines */
   double emc_low_pct, emc_high_pct; /* where the slab will live */
-  GArray *findings;      /* BsFinding, worst first, then by place */
+  GArray *findings;                 /* BsFinding, worst first, then by place */
 
   BsWorking why_thickness;
   BsWorking why_force;

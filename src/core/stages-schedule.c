@@ -61,6 +61,8 @@ void
 bs_stages_plan_add (BsStagesPlan *self, const BsStagesInput *input, int round, const int *bounds,
                     int n_pieces)
 {
+  g_return_if_fail (n_pieces >= 2);
+
   int first = bounds[0], end = bounds[n_pieces];
   int front = bs_stages_clamps_for (input, first, bounds[1] - first);
   int back = bs_stages_clamps_for (input, bounds[n_pieces - 1], end - bounds[n_pieces - 1]);

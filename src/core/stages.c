@@ -100,25 +100,36 @@ find_limit_us (const BsStagesInput *input, const BsStagesPlan *known, int n_roun
   return (gint64)(known->elapsed_s * 1e6) - find_waiting_us (input, n_rounds) + ROUNDING_US;
 }
 
-/* The first round at whose end the slab can be had; the number of it in n_rounds. known: a plan
- * that there is in any case, or NULL. */
-static int
+typedef struct
+{
+  int way;              /* BS_STAGES_NO_WAY: none */
+  int n_rounds;         /* that it takes */
+  gboolean is_complete; /* nothing was left out */
+} Found;
+
+/* The first round at whose end the slab can be had. known: a plan that there is in any case, or
+ * NULL. */
+static Found
 find_way (BsStagesSearch *search, const BsStagesInput *input, const BsStagesPlan *known,
-          const BsProgress *progress, int *n_rounds)
+          const BsProgress *progress)
 {
   int most = MIN (known != NULL ? known->n_rounds : input->max_rounds, BS_STAGES_SEARCH_ROUNDS);
+  Found found = { BS_STAGES_NO_WAY, 0, FALSE };
 
-  for (int round = 1; round <= most && !bs_stages_search_gave_up (search); round++)
+  for (int round = 1; round <= most; round++)
     {
-      int way
+      found.way
           = bs_stages_search_finish (search, 0.0, INFINITY, find_limit_us (input, known, round));
-      *n_rounds = round;
-      if (way != BS_STAGES_NO_WAY || !bs_progress_report (progress, (double)round / most))
-        return way;
-      if (round < most)
-        bs_stages_search_next_round (search);
+      found.n_rounds = round;
+      found.is_complete = !bs_stages_search_gave_up (search);
+      if (found.way != BS_STAGES_NO_WAY || !found.is_complete || round == most)
+        break;
+      bs_stages_search_next_round (search);
+      found.is_complete = FALSE;
+      if (!bs_progress_report (progress, (double)round / most))
+        break;
     }
-  return BS_STAGES_NO_WAY;
+  return found;
 }
 
 static double
@@ -156,18 +167,20 @@ take_row (BsStages *self, const BsStagesInput *input, BsStagesPlan *row)
     }
 }
 
-static gboolean
-is_possible (const BsStagesInput *input)
+gboolean
+bs_stages_is_possible (const BsStagesInput *input)
 {
+  if (input->n < 2)
+    return FALSE;
+
   g_autoptr (BsStagesPlan) row = bs_stages_row_find (input, INFINITY);
   if (row != NULL)
     return TRUE;
 
   BsStagesSearch *search = bs_stages_search_new (input);
-  int n_rounds;
-  int way = find_way (search, input, NULL, NULL, &n_rounds);
+  Found found = find_way (search, input, NULL, NULL);
   bs_stages_search_free (search);
-  return way != BS_STAGES_NO_WAY;
+  return found.way != BS_STAGES_NO_WAY;
 }
 
 /* What stands in the way: the limit that even the smallest stage breaks, or the one without which
@@ -181,24 +194,26 @@ find_obstacle (const BsStagesInput *input)
 
   if (limit != BS_STAGE_LIMIT_NONE)
     return limit;
+  if (!(input->max_opening > 0.0)) /* there is no clamp at all */
+    return BS_STAGE_LIMIT_CLAMPS;
   if (width + 2.0 * input->caul > input->max_opening + BS_STAGES_ROUNDING)
     return BS_STAGE_LIMIT_OPENING;
 
   BsStagesInput eased = *input;
   eased.max_rounds = input->n;
-  if (is_possible (&eased))
+  if (bs_stages_is_possible (&eased))
     return BS_STAGE_LIMIT_ROUNDS;
   eased = *input;
   eased.planes_packs = FALSE;
-  if (input->planes_packs && is_possible (&eased))
+  if (input->planes_packs && bs_stages_is_possible (&eased))
     return BS_STAGE_LIMIT_PLANER;
   eased = *input;
   eased.max_pack_kg = INFINITY;
-  if (isfinite (input->max_pack_kg) && is_possible (&eased))
+  if (isfinite (input->max_pack_kg) && bs_stages_is_possible (&eased))
     return BS_STAGE_LIMIT_WEIGHT;
   eased = *input;
   eased.clamps = eased.pack_clamps = BS_STAGES_MOST_CLAMPS;
-  return is_possible (&eased) ? BS_STAGE_LIMIT_CLAMPS : BS_STAGE_LIMIT_TOTAL;
+  return bs_stages_is_possible (&eased) ? BS_STAGE_LIMIT_CLAMPS : BS_STAGE_LIMIT_TOTAL;
 }
 
 BsStages *
@@ -206,7 +221,6 @@ bs_stages_solve (const BsStagesInput *input, const BsProgress *progress)
 {
   BsStages *self = g_new0 (BsStages, 1);
   BsStagesInput job = *input;
-  int n_rounds;
 
   self->is_proved = TRUE;
   if (input->n < 2)
@@ -216,14 +230,14 @@ bs_stages_solve (const BsStagesInput *input, const BsProgress *progress)
 
   g_autoptr (BsStagesPlan) row = bs_stages_row_find (&job, INFINITY);
   BsStagesSearch *search = bs_stages_search_new (&job);
-  int way = find_way (search, &job, row, progress, &n_rounds);
-  self->is_proved = !bs_stages_search_gave_up (search)
-                    && (way != BS_STAGES_NO_WAY || job.max_rounds <= BS_STAGES_SEARCH_ROUNDS);
-  if (way != BS_STAGES_NO_WAY)
-    take_ways (self, search, &job, way, n_rounds);
+  Found found = find_way (search, &job, row, progress);
+  self->is_proved = found.is_complete
+                    && (found.way != BS_STAGES_NO_WAY || job.max_rounds <= BS_STAGES_SEARCH_ROUNDS);
+  if (found.way != BS_STAGES_NO_WAY)
+    take_ways (self, search, &job, found.way, found.n_rounds);
   else if (row != NULL)
     take_row (self, &job, g_steal_pointer (&row));
-  else
+  else if (found.is_complete)
     self->limit = find_obstacle (&job);
   bs_stages_search_free (search);
   return self;

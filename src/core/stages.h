@@ -44,8 +44,9 @@ typedef struct
       *shortest; /* fewest rounds, then least time, then best balance; NULL: there is none */
   BsStagesPlan *balanced; /* as many rounds, better balance, at most BS_STAGES_BALANCE_PCT longer;
                            * NULL: none */
-  BsStageLimit limit;     /* when there is none: what stands in the way */
-  gboolean is_proved;     /* nothing was left out of the search */
+  BsStageLimit limit; /* when there is none: what stands in the way; BS_STAGE_LIMIT_NONE when the
+                       * search did not come to its end */
+  gboolean is_proved; /* nothing was left out of the search */
 } BsStages;
 
 #define BS_STAGES_BALANCE_PCT 2.0
@@ -56,6 +57,9 @@ BsStagesInput bs_stages_input_default (void);
 /* Never NULL. Pure; asks progress after each round. */
 BsStages *bs_stages_solve (const BsStagesInput *input, const BsProgress *progress);
 void bs_stages_free (BsStages *self);
+
+/* Whether there is any plan, without looking for the best. */
+gboolean bs_stages_is_possible (const BsStagesInput *input);
 
 /* Packs that the person chose, in order and not overlapping: as many at once as the clamps allow,
  * then the slab. Each stage names the limit that it breaks. starts: first lamination of each pack,

@@ -29,30 +29,30 @@ typedef enum
   BS_QUANTITY_SPREAD_TIME, /* s/m2 */
   BS_QUANTITY_TEMPERATURE, /* degrees C */
   BS_QUANTITY_PERCENT,
-  BS_QUANTITY_COUNT,       /* whole number */
+  BS_QUANTITY_COUNT, /* whole number */
   BS_QUANTITY_RATIO,
 } BsQuantity;
 
 typedef struct
 {
-  const char *name;    /* N_() "area of one glue line" */
-  const char *symbol;  /* "A"; the one that the formula uses */
+  const char *name;   /* N_() "area of one glue line" */
+  const char *symbol; /* "A"; the one that the formula uses */
   double value;
   BsQuantity quantity;
-  const char *source;  /* N_() or a citation; NULL when it follows from the plan */
+  const char *source; /* N_() or a citation; NULL when it follows from the plan */
 } BsTerm;
 
 #define BS_WORKING_MAX_TERMS 12
 
 typedef struct
 {
-  const char *title;      /* N_() "Thickness after flattening" */
+  const char *title;       /* N_() "Thickness after flattening" */
   const char *explanation; /* N_() one or two sentences on what it is and what it leaves out */
-  const char *formula;    /* in symbols: "F = p A" */
-  double value;           /* NAN: cannot be told yet (the explanation says why) */
+  const char *formula;     /* in symbols: "F = p A" */
+  double value;            /* NAN: cannot be told yet (the explanation says why) */
   BsQuantity quantity;
-  double low, high;       /* how sure: the range that it may well have; NAN: not known */
-  const char *certainty;  /* N_() what the range rests on, or why there is none */
+  double low, high;      /* how sure: the range that it may well have; NAN: not known */
+  const char *certainty; /* N_() what the range rests on, or why there is none */
   guint n_terms;
   BsTerm terms[BS_WORKING_MAX_TERMS];
 } BsWorking;

@@ -9,6 +9,8 @@
 #include "draw/marks.h"
 #include "draw/outline.h"
 
+#define LABEL_ROOM 2.0 /* along the face, in heights of the text */
+
 /* The rings where they cut the show face. */
 static void
 draw_lines (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, double width, double length,
@@ -55,30 +57,44 @@ draw_defects (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, const B
     }
 }
 
-/* TRUE when no defect shows between two places along the face (mm from the lamination's end). */
-static gboolean
-is_clear (const BsPlaced *placed, double from, double to)
+/* A stretch of the middle of the face, in device units: where signs stand. */
+typedef struct
 {
+  double from, length; /* along the face */
+  double width;        /* half of it on either side of the middle */
+} Stretch;
+
+static gboolean
+is_clear (const BsPlaced *placed, const BsScale *scale, const Stretch *stretch)
+{
+  double from = placed->x + stretch->from / scale->per_mm_along;
+  double to = from + stretch->length / scale->per_mm_along;
+  double middle = placed->y + 0.5 * placed->thickness;
+  double half = 0.5 * stretch->width / scale->per_mm_across;
   BsPlacedDefect at;
 
   for (guint i = 0; i < placed->lamination->defects->len; i++)
-    if (find_defect (placed, i, &at) && at.x_from - placed->x < to && at.x_to - placed->x > from)
+    if (find_defect (placed, i, &at) && at.x_from < to && at.x_to > from
+        && at.across_from < middle + half && at.across_to > middle - half)
       return FALSE;
   return TRUE;
 }
 
-/* Where something of this length (all in mm along the face) does not lie on a defect: the first of
- * some tries, as parts of the room; the first of all when none is clear. */
-static double
-find_clear_place (const BsPlaced *placed, const double *tries, gsize n_tries, double from,
-                  double to, double length)
+/* Moves a stretch to where it hides no defect: the first of some tries, as parts of the room
+ * between from and to; the first of all when none is clear. */
+static void
+find_clear_place (const BsPlaced *placed, const BsScale *scale, const double *tries, gsize n_tries,
+                  double from, double to, Stretch *stretch)
 {
-  double room = to - from - length;
+  double room = to - from - stretch->length;
 
   for (gsize i = 0; i < n_tries; i++)
-    if (is_clear (placed, from + tries[i] * room, from + tries[i] * room + length))
-      return from + tries[i] * room;
-  return from + tries[0] * room;
+    {
+      stretch->from = from + tries[i] * room;
+      if (is_clear (placed, scale, stretch))
+        return;
+    }
+  stretch->from = from + tries[0] * room;
 }
 
 static void
@@ -86,28 +102,30 @@ draw_arrow (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, double wi
             double to, double length, const BsColor *color)
 {
   static const double tries[] = { 0.5, 0.35, 0.65, 0.2, 0.8, 0.05, 0.95 };
-  double per_mm = scale->per_mm_along;
-  double start = per_mm
-                 * find_clear_place (placed, tries, G_N_ELEMENTS (tries), from / per_mm,
-                                     to / per_mm, length / per_mm);
+  double head = MIN (0.9 * scale->text_size, 0.7 * width);
+  Stretch stretch = { .length = length, .width = head };
 
+  find_clear_place (placed, scale, tries, G_N_ELEMENTS (tries), from, to, &stretch);
   if (placed->run_out_top < 0)
-    start += length;
-  bs_mark_run_out (cr, 0.5 * width, start, placed->run_out_top * length,
-                   MIN (0.9 * scale->text_size, 0.7 * width), 1.4 * scale->hairline, color);
+    stretch.from += length;
+  bs_mark_run_out (cr, 0.5 * width, stretch.from, placed->run_out_top * length, head,
+                   1.4 * scale->hairline, color);
 }
 
 /* In the row of all labels, or nearest below it where it hides no defect. */
-static double
-find_label_place (const BsPlaced *placed, const BsScale *scale, double from, double to,
-                  double label_room)
+static Stretch
+find_label_place (const BsPlaced *placed, const BsScale *scale, double from, double to)
 {
   static const double tries[] = { 0.0, 0.08, 0.16, 0.24, 0.32, 0.4 };
-  double per_mm = scale->per_mm_along;
+  const char *label = placed->lamination->label;
+  double letters = label != NULL && !scale->labels_stand ? (double)g_utf8_strlen (label, -1) : 1.0;
+  Stretch stretch = {
+    .length = LABEL_ROOM * scale->text_size,
+    .width = letters * bs_scale_get_label_size (scale),
+  };
 
-  return per_mm
-         * find_clear_place (placed, tries, G_N_ELEMENTS (tries), from / per_mm, to / per_mm,
-                             label_room / per_mm);
+  find_clear_place (placed, scale, tries, G_N_ELEMENTS (tries), from, to, &stretch);
+  return stretch;
 }
 
 /* Down the face: the bars of the left end at its own end, the label, the arrow of the run-out. */
@@ -124,8 +142,8 @@ draw_signs (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, const BsP
   gboolean is_swapped = bs_orientation_sign_x (placed->orientation) < 0;
   double below_bars = edge + sign;
   double row = 0.8 * scale->text_size;
-  double label_room = 2.0 * scale->text_size;
   double arrow = MIN (6.0 * scale->text_size, 0.3 * length);
+  Stretch place;
 
   /* Labels stand in one row even where laminations start a little later than others. */
   double late = MIN (placed->x * scale->per_mm_along, row);
@@ -133,15 +151,14 @@ draw_signs (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, const BsP
   if (length < 3.0 * below_bars)
     return;
   bs_mark_left_end (cr, 0.5 * width, is_swapped ? length - edge : edge, sign, &text);
-  if (length - 2.0 * below_bars < label_room + row)
+  if (length - 2.0 * below_bars < LABEL_ROOM * scale->text_size + row)
     return;
+  place = find_label_place (placed, scale, below_bars + row - late, length - below_bars);
   if (lamination->label != NULL)
-    bs_mark_label (
-        cr, lamination->label, &style, scale->labels_stand, 0.0,
-        find_label_place (placed, scale, below_bars + row - late, length - below_bars, label_room),
-        width, label_room, &text, &patch);
-  if (placed->run_out_top != 0 && length - 2.0 * below_bars > label_room + row + arrow)
-    draw_arrow (cr, placed, scale, width, below_bars + row + label_room, length - below_bars, arrow,
+    bs_mark_label (cr, lamination->label, &style, scale->labels_stand, 0.0, place.from, width,
+                   place.length, &text, &patch);
+  if (placed->run_out_top != 0 && length - below_bars - place.from - place.length > arrow)
+    draw_arrow (cr, placed, scale, width, place.from + place.length, length - below_bars, arrow,
                 &text);
 }
 

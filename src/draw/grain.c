@@ -190,7 +190,7 @@ find_angles (const BsGrain *self, double *from, double *to)
 static void
 trace_end_ring (const BsGrain *self, cairo_t *cr, double r, double from, double to, double per_mm)
 {
-  int n_steps = (int)CLAMP ((to - from) * r * per_mm / 5.0, 6.0, 90.0);
+  int n_steps = (int)CLAMP ((to - from) * r * per_mm / 5.0, 4.0 * (to - from) + 4.0, 90.0);
 
   for (int i = 0; i <= n_steps; i++)
     {

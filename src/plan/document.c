@@ -13,7 +13,6 @@
 #include <glib/gi18n-lib.h>
 #include <glib/gstdio.h>
 #include <stdlib.h>
-#include <string.h>
 
 G_DEFINE_QUARK (bs - document - error - quark, bs_document_error)
 
@@ -75,12 +74,10 @@ bs_document_parse (const char *text, gsize length, GError **error)
   static const BsPath root = { 0 };
 
   /* A copy of its own ends with the NUL that the checker and json-glib rely on. */
-  g_autofree char *copy = g_malloc0 (length + 1);
-  if (length > 0)
-    memcpy (copy, text, length);
-  const gsize skipped = length >= 3 && g_str_has_prefix (copy, byte_order_mark) ? 3 : 0;
+  g_autoptr (GString) copy = g_string_new_len (text, (gssize)length);
+  const gsize skipped = length >= 3 && g_str_has_prefix (copy->str, byte_order_mark) ? 3 : 0;
 
-  g_autoptr (JsonObject) object = parse_object (copy + skipped, length - skipped, error);
+  g_autoptr (JsonObject) object = parse_object (copy->str + skipped, length - skipped, error);
   if (object == NULL || !check_format (object, error))
     return NULL;
 
@@ -112,10 +109,11 @@ read_file (const char *filename, char **text, gsize *length, GError **error)
                    _ ("it is not a file; choose a plan file"));
       return FALSE;
     }
-  if (status.st_size > BS_JSON_MAX_BYTES)
+  if ((gsize)status.st_size > BS_JSON_MAX_BYTES)
     {
       g_set_error (error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_READ,
-                   _ ("it holds more than %d MB; is it the right file?"), BS_JSON_MAX_BYTES >> 20);
+                   _ ("it holds more than %d MB; is it the right file?"),
+                   (int)(BS_JSON_MAX_BYTES >> 20));
       return FALSE;
     }
   if (!g_file_get_contents (filename, text, length, &reason))

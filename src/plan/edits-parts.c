@@ -241,9 +241,28 @@ bs_edit_remove_wood (BsPlan *plan, const char *wood)
 static gboolean
 fit_defect (BsDefect *defect, const BsLamination *lamination)
 {
-  defect->x_to = MIN (defect->x_to, lamination->length);
-  defect->across_to = MIN (defect->across_to, bs_check_breadth (lamination, defect->face));
+  const BsDefect was = *defect;
+
+  defect->x_from = MIN (was.x_from, was.x_to);
+  defect->x_to = MIN (MAX (was.x_from, was.x_to), lamination->length);
+  defect->across_from = MIN (was.across_from, was.across_to);
+  defect->across_to
+      = MIN (MAX (was.across_from, was.across_to), bs_check_breadth (lamination, defect->face));
   return defect->x_from <= defect->x_to && defect->across_from <= defect->across_to;
+}
+
+/* A copy that does not contradict itself. */
+static BsLamination *
+fit_lamination (const BsLamination *lamination)
+{
+  BsLamination *fitted = bs_lamination_copy (lamination);
+
+  if (fitted->height + fitted->taper < bs_limits.lamination_height.least)
+    fitted->taper = bs_limits.lamination_height.least - fitted->height;
+  for (guint i = fitted->defects->len; i-- > 0;)
+    if (!fit_defect (&g_array_index (fitted->defects, BsDefect, i), fitted))
+      g_array_remove_index (fitted->defects, i);
+  return fitted;
 }
 
 BsPlan *
@@ -252,13 +271,21 @@ bs_edit_put_lamination (BsPlan *plan, BsLamination *lamination)
   g_return_val_if_fail (
       lamination->wood == NULL || bs_plan_find_wood (plan, lamination->wood) != NULL, NULL);
 
-  g_autoptr (BsLamination) fitted = bs_lamination_copy (lamination);
-  if (fitted->height + fitted->taper < bs_limits.lamination_height.least)
-    fitted->taper = bs_limits.lamination_height.least - fitted->height;
-  for (guint i = fitted->defects->len; i-- > 0;)
-    if (!fit_defect (&g_array_index (fitted->defects, BsDefect, i), fitted))
-      g_array_remove_index (fitted->defects, i);
+  g_autoptr (BsLamination) fitted = fit_lamination (lamination);
   return put_part (plan, G_STRUCT_OFFSET (BsPlan, laminations), &bs_lamination_shape, fitted);
+}
+
+BsPlan *
+bs_edit_fit (BsPlan *plan)
+{
+  BsPlan *edited = bs_edit_set_adhesive (plan, &plan->adhesive);
+
+  for (guint i = 0; i < plan->laminations->len; i++)
+    {
+      g_autoptr (BsPlan) before = edited;
+      edited = bs_edit_put_lamination (before, plan->laminations->pdata[i]);
+    }
+  return edited;
 }
 
 BsPlan *

@@ -49,6 +49,10 @@ BsPlan *bs_edit_set_slab (BsPlan *plan, const BsSlab *slab);
 BsPlan *bs_edit_set_shop (BsPlan *plan, const BsShop *shop);
 BsPlan *bs_edit_set_adhesive (BsPlan *plan, const BsAdhesive *adhesive);
 
+/* For a plan whose fields were set one by one: fits what contradicts itself in it, as the edits
+ * above do. */
+BsPlan *bs_edit_fit (BsPlan *plan);
+
 /* The lists, by id. Laminations and boards of a wood that is removed are of no known wood. */
 BsPlan *bs_edit_put_clamp (BsPlan *plan, BsClampKind *clamp);
 BsPlan *bs_edit_remove_clamp (BsPlan *plan, const char *clamp);

@@ -9,65 +9,65 @@
 /* One row for each key: NUMBER ("length_mm", BsSlab, length, slab_length) reads the member `length`
  * of a BsSlab and accepts what bs_limits.slab_length does. A NEED_ row must be in the file. */
 #define ROW(name, type, member, is)                                                                \
-  .key = name, .kind = is, .offset = G_STRUCT_OFFSET (type, member)
+  .key = (name), .kind = (is), .offset = G_STRUCT_OFFSET (type, member)
 #define LIMITED(name, type, member, is, range)                                                     \
   ROW (name, type, member, is), .limit = &bs_limits.range
 
 #define NUMBER(name, type, member, range)                                                          \
   {                                                                                                \
-    LIMITED (name, type, member, BS_FIELD_NUMBER, range)                                           \
+    LIMITED (name, type, member, BS_MEMBER_NUMBER, range)                                          \
   }
 #define NEED_NUMBER(name, type, member, range)                                                     \
   {                                                                                                \
-    LIMITED (name, type, member, BS_FIELD_NUMBER, range), .is_required = TRUE                      \
+    LIMITED (name, type, member, BS_MEMBER_NUMBER, range), .is_required = TRUE                     \
   }
 #define COUNT(name, type, member, range)                                                           \
   {                                                                                                \
-    LIMITED (name, type, member, BS_FIELD_COUNT, range)                                            \
+    LIMITED (name, type, member, BS_MEMBER_COUNT, range)                                           \
   }
 #define NEED_COUNT(name, type, member, range)                                                      \
   {                                                                                                \
-    LIMITED (name, type, member, BS_FIELD_COUNT, range), .is_required = TRUE                       \
+    LIMITED (name, type, member, BS_MEMBER_COUNT, range), .is_required = TRUE                      \
   }
 #define AMOUNT(name, type, member, range)                                                          \
   {                                                                                                \
-    LIMITED (name, type, member, BS_FIELD_AMOUNT, range)                                           \
+    LIMITED (name, type, member, BS_MEMBER_AMOUNT, range)                                          \
   }
 #define FLAG(name, type, member)                                                                   \
   {                                                                                                \
-    ROW (name, type, member, BS_FIELD_FLAG)                                                        \
+    ROW (name, type, member, BS_MEMBER_FLAG)                                                       \
   }
 #define TEXT(name, type, member)                                                                   \
   {                                                                                                \
-    ROW (name, type, member, BS_FIELD_TEXT)                                                        \
+    ROW (name, type, member, BS_MEMBER_TEXT)                                                       \
   }
 #define NEED_TEXT(name, type, member)                                                              \
   {                                                                                                \
-    ROW (name, type, member, BS_FIELD_TEXT), .is_required = TRUE                                   \
+    ROW (name, type, member, BS_MEMBER_TEXT), .is_required = TRUE                                  \
   }
 #define CHOICE(name, type, member, names)                                                          \
   {                                                                                                \
-    ROW (name, type, member, BS_FIELD_CHOICE), .choices = names                                    \
+    ROW (name, type, member, BS_MEMBER_CHOICE), .choices = (names)                                 \
   }
 #define NEED_CHOICE(name, type, member, names)                                                     \
   {                                                                                                \
-    ROW (name, type, member, BS_FIELD_CHOICE), .choices = names, .is_required = TRUE               \
+    ROW (name, type, member, BS_MEMBER_CHOICE), .choices = (names), .is_required = TRUE            \
   }
 #define OBJECT(name, type, member, of)                                                             \
   {                                                                                                \
-    ROW (name, type, member, BS_FIELD_OBJECT), .shape = &(of)                                      \
+    ROW (name, type, member, BS_MEMBER_OBJECT), .shape = &(of)                                     \
   }
 #define NEED_OBJECT(name, type, member, of)                                                        \
   {                                                                                                \
-    ROW (name, type, member, BS_FIELD_OBJECT), .shape = &(of), .is_required = TRUE                 \
+    ROW (name, type, member, BS_MEMBER_OBJECT), .shape = &(of), .is_required = TRUE                \
   }
 #define PARTS(name, type, member, of, most)                                                        \
   {                                                                                                \
-    ROW (name, type, member, BS_FIELD_PARTS), .shape = &(of), .max_length = most                   \
+    ROW (name, type, member, BS_MEMBER_PARTS), .shape = &(of), .max_length = (most)                \
   }
 #define VALUES(name, type, member, of, most)                                                       \
   {                                                                                                \
-    ROW (name, type, member, BS_FIELD_VALUES), .shape = &(of), .max_length = most                  \
+    ROW (name, type, member, BS_MEMBER_VALUES), .shape = &(of), .max_length = (most)               \
   }
 #define END                                                                                        \
   {                                                                                                \
@@ -90,15 +90,15 @@ const char *const bs_face_names[] = { "left", "right", "top", "underside", NULL 
 const char *const bs_orientation_names[]
     = { "as-marked", "over", "end-for-end", "over-and-end", NULL };
 
-static const BsField climate_fields[] = {
+static const BsMember climate_members[] = {
   NUMBER ("temperature_C", BsClimate, temperature_c, temperature),
   NUMBER ("humidity_pct", BsClimate, humidity_pct, humidity),
   END,
 };
 
-static const BsShape climate_shape = { climate_fields, .unknown = -1 };
+static const BsShape climate_shape = { climate_members, .unknown = -1 };
 
-static const BsField slab_fields[] = {
+static const BsMember slab_members[] = {
   NEED_NUMBER ("length_mm", BsSlab, length, slab_length),
   NEED_NUMBER ("width_mm", BsSlab, width, slab_width),
   NEED_NUMBER ("thickness_mm", BsSlab, thickness, slab_thickness),
@@ -116,9 +116,9 @@ static const BsField slab_fields[] = {
   END,
 };
 
-const BsShape bs_slab_shape = { slab_fields, UNKNOWN (BsSlab) };
+const BsShape bs_slab_shape = { slab_members, UNKNOWN (BsSlab) };
 
-static const BsField times_fields[] = {
+static const BsMember times_members[] = {
   NUMBER ("spread_s_per_m2", BsHandTimes, spread_s_per_m2, spread_time),
   NUMBER ("joint_s", BsHandTimes, joint_s, hand_time),
   NUMBER ("place_s", BsHandTimes, place_s, hand_time),
@@ -127,9 +127,9 @@ static const BsField times_fields[] = {
   END,
 };
 
-static const BsShape times_shape = { times_fields, .unknown = -1 };
+static const BsShape times_shape = { times_members, .unknown = -1 };
 
-static const BsField clamp_fields[] = {
+static const BsMember clamp_members[] = {
   NEED_TEXT ("id", BsClampKind, id),
   TEXT ("name", BsClampKind, name),
   NEED_COUNT ("count", BsClampKind, count, clamp_count),
@@ -143,9 +143,9 @@ static const BsField clamp_fields[] = {
 };
 
 const BsShape bs_clamp_shape
-    = { clamp_fields, UNKNOWN (BsClampKind), NEW_PART (bs_clamp_kind_new) };
+    = { clamp_members, UNKNOWN (BsClampKind), NEW_PART (bs_clamp_kind_new) };
 
-static const BsField caul_fields[] = {
+static const BsMember caul_members[] = {
   NEED_TEXT ("id", BsCaulKind, id),
   TEXT ("name", BsCaulKind, name),
   NEED_COUNT ("count", BsCaulKind, count, caul_count),
@@ -156,9 +156,9 @@ static const BsField caul_fields[] = {
   END,
 };
 
-const BsShape bs_caul_shape = { caul_fields, UNKNOWN (BsCaulKind), NEW_PART (bs_caul_kind_new) };
+const BsShape bs_caul_shape = { caul_members, UNKNOWN (BsCaulKind), NEW_PART (bs_caul_kind_new) };
 
-static const BsField shop_fields[] = {
+static const BsMember shop_members[] = {
   OBJECT ("climate", BsShop, climate, climate_shape),
   COUNT ("people", BsShop, people, people),
   NUMBER ("planer_width_mm", BsShop, planer_width, planer_width),
@@ -170,9 +170,9 @@ static const BsField shop_fields[] = {
   END,
 };
 
-const BsShape bs_shop_shape = { shop_fields, UNKNOWN (BsShop) };
+const BsShape bs_shop_shape = { shop_members, UNKNOWN (BsShop) };
 
-static const BsField adhesive_fields[] = {
+static const BsMember adhesive_members[] = {
   TEXT ("id", BsAdhesive, id),
   NEED_TEXT ("name", BsAdhesive, name),
   NEED_NUMBER ("open_s", BsAdhesive, open_s, assembly_time),
@@ -189,9 +189,9 @@ static const BsField adhesive_fields[] = {
   END,
 };
 
-const BsShape bs_adhesive_shape = { adhesive_fields, UNKNOWN (BsAdhesive) };
+const BsShape bs_adhesive_shape = { adhesive_members, UNKNOWN (BsAdhesive) };
 
-static const BsField wood_fields[] = {
+static const BsMember wood_members[] = {
   NEED_TEXT ("id", BsWood, id),
   NEED_TEXT ("name", BsWood, name),
   TEXT ("botanical", BsWood, botanical),
@@ -209,9 +209,9 @@ static const BsField wood_fields[] = {
   END,
 };
 
-const BsShape bs_wood_shape = { wood_fields, UNKNOWN (BsWood), NEW_PART (bs_wood_new) };
+const BsShape bs_wood_shape = { wood_members, UNKNOWN (BsWood), NEW_PART (bs_wood_new) };
 
-static const BsField board_fields[] = {
+static const BsMember board_members[] = {
   NEED_TEXT ("id", BsBoard, id),
   TEXT ("label", BsBoard, label),
   TEXT ("wood", BsBoard, wood),
@@ -223,9 +223,9 @@ static const BsField board_fields[] = {
   END,
 };
 
-const BsShape bs_board_shape = { board_fields, UNKNOWN (BsBoard), NEW_PART (bs_board_new) };
+const BsShape bs_board_shape = { board_members, UNKNOWN (BsBoard), NEW_PART (bs_board_new) };
 
-static const BsField defect_fields[] = {
+static const BsMember defect_members[] = {
   NEED_CHOICE ("kind", BsDefect, kind, bs_defect_names),
   NEED_CHOICE ("face", BsDefect, face, bs_face_names),
   NEED_NUMBER ("x_from_mm", BsDefect, x_from, defect_along),
@@ -237,9 +237,9 @@ static const BsField defect_fields[] = {
 };
 
 static const BsShape defect_shape
-    = { defect_fields, UNKNOWN (BsDefect), .size = sizeof (BsDefect) };
+    = { defect_members, UNKNOWN (BsDefect), .size = sizeof (BsDefect) };
 
-static const BsField lamination_fields[] = {
+static const BsMember lamination_members[] = {
   NEED_TEXT ("id", BsLamination, id),
   TEXT ("label", BsLamination, label),
   TEXT ("board", BsLamination, board),
@@ -277,9 +277,9 @@ new_unmeasured_lamination (const char *id)
 }
 
 const BsShape bs_lamination_shape
-    = { lamination_fields, UNKNOWN (BsLamination), .new_part = new_unmeasured_lamination };
+    = { lamination_members, UNKNOWN (BsLamination), .new_part = new_unmeasured_lamination };
 
-static const BsField placement_fields[] = {
+static const BsMember placement_members[] = {
   NEED_TEXT ("lamination", BsPlacement, lamination),
   CHOICE ("orientation", BsPlacement, orientation, bs_orientation_names),
   NUMBER ("start_mm", BsPlacement, start, start),
@@ -287,17 +287,17 @@ static const BsField placement_fields[] = {
 };
 
 static const BsShape placement_shape
-    = { placement_fields, UNKNOWN (BsPlacement), .size = sizeof (BsPlacement) };
+    = { placement_members, UNKNOWN (BsPlacement), .size = sizeof (BsPlacement) };
 
-static const BsField pack_fields[] = {
+static const BsMember pack_members[] = {
   NEED_COUNT ("first", BsPack, first, pack_first),
   NEED_COUNT ("count", BsPack, count, pack_count),
   END,
 };
 
-static const BsShape pack_shape = { pack_fields, UNKNOWN (BsPack), .size = sizeof (BsPack) };
+static const BsShape pack_shape = { pack_members, UNKNOWN (BsPack), .size = sizeof (BsPack) };
 
-static const BsField plan_fields[] = {
+static const BsMember plan_members[] = {
   TEXT ("name", BsPlan, name),
   TEXT ("note", BsPlan, note),
   CHOICE ("units", BsPlan, units, unit_names),
@@ -313,4 +313,4 @@ static const BsField plan_fields[] = {
   END,
 };
 
-const BsShape bs_plan_shape = { plan_fields, UNKNOWN (BsPlan) };
+const BsShape bs_plan_shape = { plan_members, UNKNOWN (BsPlan) };

@@ -321,7 +321,8 @@ bs_json_check (const char *text, gsize length, GError **error)
   if (length > BS_JSON_MAX_BYTES)
     {
       g_set_error (error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_SYNTAX,
-                   _ ("it holds more than %d MB; is it the right file?"), BS_JSON_MAX_BYTES >> 20);
+                   _ ("it holds more than %d MB; is it the right file?"),
+                   (int)(BS_JSON_MAX_BYTES >> 20));
       return FALSE;
     }
   if (!g_utf8_validate_len (text, length, &bad))

@@ -6,7 +6,7 @@
 
 G_BEGIN_DECLS
 
-#define BS_JSON_MAX_BYTES (16 * 1024 * 1024)
+#define BS_JSON_MAX_BYTES ((gsize)16 << 20)
 #define BS_JSON_MAX_DEPTH 64
 
 /* Whether a text is one JSON value by RFC 8259, in UTF-8, of sane size and depth, with no key twice

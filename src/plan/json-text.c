@@ -30,6 +30,17 @@ write_string (GString *text, const char *value)
   g_string_append_c (text, '"');
 }
 
+static gboolean
+has_same_bits (double a, double b)
+{
+  guint64 first = 0;
+  guint64 second = 0;
+
+  memcpy (&first, &a, sizeof a);
+  memcpy (&second, &b, sizeof b);
+  return first == second;
+}
+
 /* Keeps its point, so that it is read as a double again. */
 static void
 write_double (GString *text, double value)
@@ -41,7 +52,7 @@ write_double (GString *text, double value)
     {
       const double back
           = g_ascii_strtod (g_ascii_formatd (digits, sizeof digits, formats[i], value), NULL);
-      if (memcmp (&back, &value, sizeof value) == 0)
+      if (has_same_bits (back, value))
         break;
     }
   g_string_append (text, digits);

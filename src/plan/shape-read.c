@@ -57,42 +57,43 @@ describe_found (JsonNode *node)
 }
 
 static char *
-describe_expected (const BsField *field)
+describe_expected (const BsMember *member)
 {
-  switch (field->kind)
+  switch (member->kind)
     {
-    case BS_FIELD_NUMBER:
-    case BS_FIELD_COUNT:
-    case BS_FIELD_AMOUNT:
+    case BS_MEMBER_NUMBER:
+    case BS_MEMBER_COUNT:
+    case BS_MEMBER_AMOUNT:
       {
-        g_autofree char *least = format_number (field->limit->least);
-        g_autofree char *most = format_number (field->limit->most);
-        return g_strdup_printf (field->kind == BS_FIELD_NUMBER ? _ ("a number from %s to %s")
-                                                               : _ ("a whole number from %s to %s"),
+        g_autofree char *least = format_number (member->limit->least);
+        g_autofree char *most = format_number (member->limit->most);
+        return g_strdup_printf (member->kind == BS_MEMBER_NUMBER
+                                    ? _ ("a number from %s to %s")
+                                    : _ ("a whole number from %s to %s"),
                                 least, most);
       }
-    case BS_FIELD_FLAG:
+    case BS_MEMBER_FLAG:
       return g_strdup (_ ("true or false"));
-    case BS_FIELD_TEXT:
-      return g_strdup (field->is_required ? _ ("a text that is not empty") : _ ("a text"));
-    case BS_FIELD_CHOICE:
+    case BS_MEMBER_TEXT:
+      return g_strdup (member->is_required ? _ ("a text that is not empty") : _ ("a text"));
+    case BS_MEMBER_CHOICE:
       {
-        g_autofree char *names = g_strjoinv ("”, “", (char **)field->choices);
+        g_autofree char *names = g_strjoinv ("”, “", (char **)member->choices);
         return g_strdup_printf (_ ("one of “%s”"), names);
       }
-    case BS_FIELD_OBJECT:
+    case BS_MEMBER_OBJECT:
       return g_strdup (_ ("an object in braces"));
     default:
-      return g_strdup_printf (_ ("a list of at most %u"), field->max_length);
+      return g_strdup_printf (_ ("a list of at most %u"), member->max_length);
     }
 }
 
 static gboolean
-fail_value (const BsField *field, JsonNode *node, const BsPath *path, GError **error)
+fail_value (const BsMember *member, JsonNode *node, const BsPath *path, GError **error)
 {
-  const BsPath here = { .parent = path, .key = field->key };
+  const BsPath here = { .parent = path, .key = member->key };
   g_autofree char *where = bs_path_to_string (&here);
-  g_autofree char *expected = describe_expected (field);
+  g_autofree char *expected = describe_expected (member);
 
   if (node == NULL)
     {
@@ -108,24 +109,24 @@ fail_value (const BsField *field, JsonNode *node, const BsPath *path, GError **e
   return FALSE;
 }
 
-/* A double or integer within the field's limit. */
+/* A double or integer within the member's limit. */
 static gboolean
-get_number (const BsField *field, JsonNode *node, double *value)
+get_number (const BsMember *member, JsonNode *node, double *value)
 {
   const GType type = json_node_get_value_type (node);
 
   if (!JSON_NODE_HOLDS_VALUE (node) || (type != G_TYPE_INT64 && type != G_TYPE_DOUBLE))
     return FALSE;
   *value = json_node_get_double (node);
-  return bs_limit_contains (field->limit, *value);
+  return bs_limit_contains (member->limit, *value);
 }
 
 static gboolean
-get_whole_number (const BsField *field, JsonNode *node, gint64 *value)
+get_whole_number (const BsMember *member, JsonNode *node, gint64 *value)
 {
   double number = 0.0;
 
-  if (!get_number (field, node, &number) || floor (number) < number)
+  if (!get_number (member, node, &number) || floor (number) < number)
     return FALSE;
   *value = (gint64)number;
   return TRUE;
@@ -140,12 +141,12 @@ get_text (JsonNode *node)
 }
 
 static gboolean
-get_choice (const BsField *field, JsonNode *node, int *value)
+get_choice (const BsMember *member, JsonNode *node, int *value)
 {
   const char *name = get_text (node);
 
-  for (int i = 0; name != NULL && field->choices[i] != NULL; i++)
-    if (g_str_equal (name, field->choices[i]))
+  for (int i = 0; name != NULL && member->choices[i] != NULL; i++)
+    if (g_str_equal (name, member->choices[i]))
       {
         *value = i;
         return TRUE;
@@ -163,39 +164,39 @@ get_flag (JsonNode *node, gboolean *value)
 }
 
 static gboolean
-set_text (const BsField *field, JsonNode *node, GRefString **text)
+set_text (const BsMember *member, JsonNode *node, GRefString **text)
 {
   const char *value = get_text (node);
 
-  if (value == NULL || (field->is_required && *value == '\0'))
+  if (value == NULL || (member->is_required && *value == '\0'))
     return FALSE;
   bs_text_set (text, value);
   return TRUE;
 }
 
-/* FALSE when the node is not what the field takes. */
+/* FALSE when the node is not what the member takes. */
 static gboolean
-read_value (const BsField *field, JsonNode *node, gpointer place)
+read_value (const BsMember *member, JsonNode *node, gpointer place)
 {
   gint64 whole = 0;
 
-  switch (field->kind)
+  switch (member->kind)
     {
-    case BS_FIELD_NUMBER:
-      return get_number (field, node, place);
-    case BS_FIELD_COUNT:
-      if (!get_whole_number (field, node, &whole))
+    case BS_MEMBER_NUMBER:
+      return get_number (member, node, place);
+    case BS_MEMBER_COUNT:
+      if (!get_whole_number (member, node, &whole))
         return FALSE;
       *(int *)place = (int)whole;
       return TRUE;
-    case BS_FIELD_AMOUNT:
-      return get_whole_number (field, node, place);
-    case BS_FIELD_FLAG:
+    case BS_MEMBER_AMOUNT:
+      return get_whole_number (member, node, place);
+    case BS_MEMBER_FLAG:
       return get_flag (node, place);
-    case BS_FIELD_TEXT:
-      return set_text (field, node, place);
-    case BS_FIELD_CHOICE:
-      return get_choice (field, node, place);
+    case BS_MEMBER_TEXT:
+      return set_text (member, node, place);
+    case BS_MEMBER_CHOICE:
+      return get_choice (member, node, place);
     default:
       g_return_val_if_reached (FALSE);
     }
@@ -203,25 +204,26 @@ read_value (const BsField *field, JsonNode *node, gpointer place)
 
 /* A new struct at the end of the list; borrowed. */
 static gpointer
-append_element (const BsField *field, gpointer list, JsonObject *object)
+append_element (const BsMember *member, gpointer list, JsonObject *object)
 {
-  if (field->kind == BS_FIELD_VALUES)
+  if (member->kind == BS_MEMBER_VALUES)
     {
       GArray *values = list;
       g_array_set_size (values, values->len + 1);
-      return values->data + (gsize)(values->len - 1) * field->shape->size;
+      return values->data + (gsize)(values->len - 1) * member->shape->size;
     }
   JsonNode *id = json_object_get_member (object, "id");
   const char *name = id != NULL ? get_text (id) : NULL;
-  gpointer part = field->shape->new_part (name != NULL ? name : "");
+  gpointer part = member->shape->new_part (name != NULL ? name : "");
   g_ptr_array_add (list, part);
   return part;
 }
 
 static gboolean
-read_list (const BsField *field, JsonNode *node, gpointer list, const BsPath *path, GError **error)
+read_list (const BsMember *member, JsonNode *node, gpointer list, const BsPath *path,
+           GError **error)
 {
-  const BsPath here = { .parent = path, .key = field->key };
+  const BsPath here = { .parent = path, .key = member->key };
   JsonArray *array = json_node_get_array (node);
   const guint length = json_array_get_length (array);
 
@@ -240,7 +242,7 @@ read_list (const BsField *field, JsonNode *node, gpointer list, const BsPath *pa
           return FALSE;
         }
       JsonObject *object = json_node_get_object (element);
-      if (!bs_shape_read (field->shape, object, append_element (field, list, object), &there,
+      if (!bs_shape_read (member->shape, object, append_element (member, list, object), &there,
                           error))
         return FALSE;
     }
@@ -249,47 +251,47 @@ read_list (const BsField *field, JsonNode *node, gpointer list, const BsPath *pa
 
 /* Members of an object without unknown keys of its own stay in it, and it in the one around. */
 static gboolean
-read_object (const BsField *field, JsonObject *object, JsonNode *node, gpointer place,
+read_object (const BsMember *member, JsonObject *object, JsonNode *node, gpointer place,
              const BsPath *path, GError **error)
 {
-  const BsPath here = { .parent = path, .key = field->key };
+  const BsPath here = { .parent = path, .key = member->key };
   JsonObject *child = json_node_get_object (node);
 
-  if (!bs_shape_read (field->shape, child, place, &here, error))
+  if (!bs_shape_read (member->shape, child, place, &here, error))
     return FALSE;
-  if (field->shape->unknown >= 0 || json_object_get_size (child) == 0)
-    json_object_remove_member (object, field->key);
+  if (member->shape->unknown >= 0 || json_object_get_size (child) == 0)
+    json_object_remove_member (object, member->key);
   return TRUE;
 }
 
 static gboolean
-read_field (const BsField *field, JsonObject *object, gpointer target, const BsPath *path,
+read_field (const BsMember *member, JsonObject *object, gpointer target, const BsPath *path,
             GError **error)
 {
-  gpointer place = (char *)target + field->offset;
-  JsonNode *node = json_object_get_member (object, field->key);
+  gpointer place = (char *)target + member->offset;
+  JsonNode *node = json_object_get_member (object, member->key);
 
   if (node == NULL)
-    return !field->is_required || fail_value (field, NULL, path, error);
+    return !member->is_required || fail_value (member, NULL, path, error);
 
-  if (field->kind == BS_FIELD_OBJECT)
+  if (member->kind == BS_MEMBER_OBJECT)
     {
       if (!JSON_NODE_HOLDS_OBJECT (node))
-        return fail_value (field, node, path, error);
-      return read_object (field, object, node, place, path, error);
+        return fail_value (member, node, path, error);
+      return read_object (member, object, node, place, path, error);
     }
-  if (field->kind == BS_FIELD_PARTS || field->kind == BS_FIELD_VALUES)
+  if (member->kind == BS_MEMBER_PARTS || member->kind == BS_MEMBER_VALUES)
     {
       if (!JSON_NODE_HOLDS_ARRAY (node)
-          || json_array_get_length (json_node_get_array (node)) > field->max_length)
-        return fail_value (field, node, path, error);
-      if (!read_list (field, node, *(gpointer *)place, path, error))
+          || json_array_get_length (json_node_get_array (node)) > member->max_length)
+        return fail_value (member, node, path, error);
+      if (!read_list (member, node, *(gpointer *)place, path, error))
         return FALSE;
     }
-  else if (!read_value (field, node, place))
-    return fail_value (field, node, path, error);
+  else if (!read_value (member, node, place))
+    return fail_value (member, node, path, error);
 
-  json_object_remove_member (object, field->key);
+  json_object_remove_member (object, member->key);
   return TRUE;
 }
 
@@ -297,8 +299,8 @@ gboolean
 bs_shape_read (const BsShape *self, JsonObject *object, gpointer target, const BsPath *path,
                GError **error)
 {
-  for (const BsField *field = self->fields; field->key != NULL; field++)
-    if (!read_field (field, object, target, path, error))
+  for (const BsMember *member = self->members; member->key != NULL; member++)
+    if (!read_field (member, object, target, path, error))
       return FALSE;
 
   if (self->unknown >= 0 && json_object_get_size (object) > 0)

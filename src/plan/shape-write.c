@@ -5,60 +5,60 @@
 #include "plan/json-text.h"
 
 static JsonArray *
-write_list (const BsField *field, gconstpointer list)
+write_list (const BsMember *member, gconstpointer list)
 {
   JsonArray *array = json_array_new ();
 
-  if (field->kind == BS_FIELD_PARTS)
+  if (member->kind == BS_MEMBER_PARTS)
     {
       const GPtrArray *parts = list;
       for (guint i = 0; i < parts->len; i++)
-        json_array_add_object_element (array, bs_shape_write (field->shape, parts->pdata[i]));
+        json_array_add_object_element (array, bs_shape_write (member->shape, parts->pdata[i]));
     }
   else
     {
       const GArray *values = list;
       for (guint i = 0; i < values->len; i++)
         json_array_add_object_element (
-            array, bs_shape_write (field->shape, values->data + i * field->shape->size));
+            array, bs_shape_write (member->shape, values->data + i * member->shape->size));
     }
   return array;
 }
 
 static void
-write_field (const BsField *field, JsonObject *object, gconstpointer source)
+write_field (const BsMember *member, JsonObject *object, gconstpointer source)
 {
-  gconstpointer place = (const char *)source + field->offset;
+  gconstpointer place = (const char *)source + member->offset;
 
-  switch (field->kind)
+  switch (member->kind)
     {
-    case BS_FIELD_NUMBER:
-      bs_json_set_number (object, field->key, *(const double *)place);
+    case BS_MEMBER_NUMBER:
+      bs_json_set_number (object, member->key, *(const double *)place);
       break;
-    case BS_FIELD_COUNT:
-      json_object_set_int_member (object, field->key, *(const int *)place);
+    case BS_MEMBER_COUNT:
+      json_object_set_int_member (object, member->key, *(const int *)place);
       break;
-    case BS_FIELD_AMOUNT:
-      json_object_set_int_member (object, field->key, *(const gint64 *)place);
+    case BS_MEMBER_AMOUNT:
+      json_object_set_int_member (object, member->key, *(const gint64 *)place);
       break;
-    case BS_FIELD_FLAG:
-      json_object_set_boolean_member (object, field->key, *(const gboolean *)place);
+    case BS_MEMBER_FLAG:
+      json_object_set_boolean_member (object, member->key, *(const gboolean *)place);
       break;
-    case BS_FIELD_TEXT:
-      bs_json_set_text (object, field->key, *(GRefString *const *)place);
+    case BS_MEMBER_TEXT:
+      bs_json_set_text (object, member->key, *(GRefString *const *)place);
       break;
-    case BS_FIELD_CHOICE:
-      bs_json_set_text (object, field->key, field->choices[*(const int *)place]);
+    case BS_MEMBER_CHOICE:
+      bs_json_set_text (object, member->key, member->choices[*(const int *)place]);
       break;
-    case BS_FIELD_OBJECT:
-      json_object_set_object_member (object, field->key, bs_shape_write (field->shape, place));
+    case BS_MEMBER_OBJECT:
+      json_object_set_object_member (object, member->key, bs_shape_write (member->shape, place));
       break;
-    case BS_FIELD_PARTS:
-    case BS_FIELD_VALUES:
+    case BS_MEMBER_PARTS:
+    case BS_MEMBER_VALUES:
       {
-        JsonArray *array = write_list (field, *(const gconstpointer *)place);
+        JsonArray *array = write_list (member, *(const gconstpointer *)place);
         if (json_array_get_length (array) > 0)
-          json_object_set_array_member (object, field->key, array);
+          json_object_set_array_member (object, member->key, array);
         else
           json_array_unref (array);
         break;
@@ -101,8 +101,8 @@ bs_shape_write (const BsShape *self, gconstpointer source)
 {
   JsonObject *object = json_object_new ();
 
-  for (const BsField *field = self->fields; field->key != NULL; field++)
-    write_field (field, object, source);
+  for (const BsMember *member = self->members; member->key != NULL; member++)
+    write_field (member, object, source);
 
   if (self->unknown >= 0)
     {

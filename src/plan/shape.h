@@ -13,36 +13,36 @@ G_BEGIN_DECLS
 
 typedef enum
 {
-  BS_FIELD_NUMBER, /* double; NAN is left out */
-  BS_FIELD_COUNT,  /* int */
-  BS_FIELD_AMOUNT, /* gint64 */
-  BS_FIELD_FLAG,   /* gboolean */
-  BS_FIELD_TEXT,   /* GRefString *; NULL is left out */
-  BS_FIELD_CHOICE, /* an enum that counts from 0, or a gboolean */
-  BS_FIELD_OBJECT, /* another struct, inside this one */
-  BS_FIELD_PARTS,  /* GPtrArray * of reference-counted structs; left out when empty */
-  BS_FIELD_VALUES, /* GArray * of structs; left out when empty */
-} BsFieldKind;
+  BS_MEMBER_NUMBER, /* double; NAN is left out */
+  BS_MEMBER_COUNT,  /* int */
+  BS_MEMBER_AMOUNT, /* gint64 */
+  BS_MEMBER_FLAG,   /* gboolean */
+  BS_MEMBER_TEXT,   /* GRefString *; NULL is left out */
+  BS_MEMBER_CHOICE, /* an enum that counts from 0, or a gboolean */
+  BS_MEMBER_OBJECT, /* another struct, inside this one */
+  BS_MEMBER_PARTS,  /* GPtrArray * of reference-counted structs; left out when empty */
+  BS_MEMBER_VALUES, /* GArray * of structs; left out when empty */
+} BsMemberKind;
 
 typedef struct _BsShape BsShape;
 
 typedef struct
 {
   const char *key;
-  BsFieldKind kind;
   gsize offset;               /* in the struct */
-  gboolean is_required;       /* else a missing key leaves what the struct held before */
   const BsLimit *limit;       /* of a number, count or amount */
   const char *const *choices; /* of a choice, NULL-terminated */
   const BsShape *shape;       /* of an object, or of what a list holds */
   guint max_length;           /* of a list */
-} BsField;
+  BsMemberKind kind;
+  gboolean is_required; /* else a missing key leaves what the struct held before */
+} BsMember;
 
 struct _BsShape
 {
-  const BsField *fields; /* in the order in which they are written; the last has no key */
-  gssize unknown;        /* offset of a GRefString *; -1: the struct around keeps them */
-  gsize size;            /* of a struct of a GArray */
+  const BsMember *members; /* in the order in which they are written; the last has no key */
+  gssize unknown;          /* offset of a GRefString *; -1: the struct around keeps them */
+  gsize size;              /* of a struct of a GArray */
   gpointer (*new_part) (const char *id); /* of a GPtrArray */
 };
 

@@ -18,13 +18,6 @@
 static JsonArray *
 load_rows (const char *file, const char *list)
 {
-  static gsize is_registered = 0;
-  if (g_once_init_enter (&is_registered))
-    {
-      bs_tables_register_resource ();
-      g_once_init_leave (&is_registered, 1);
-    }
-
   g_autofree char *path = g_strconcat ("/io/github/broadstave/Broadstave/tables/", file, NULL);
   g_autoptr (GError) error = NULL;
   g_autoptr (GBytes) bytes = g_resource_lookup_data (bs_tables_get_resource (), path,

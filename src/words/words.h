@@ -6,8 +6,8 @@
 
 G_BEGIN_DECLS
 
-/* The sentences, in the person's language and units, that window, paper and report share. All strings
- * returned as char * are the caller's. */
+/* The sentences, in the person's language and units, that window, paper and report share. All
+ * strings returned as char * are the caller's. */
 
 /* Title (static), what was found with its reason, and what to do about it. */
 const char *bs_words_finding_title (const BsFinding *finding);
@@ -15,16 +15,16 @@ char *bs_words_finding_reason (const BsFinding *finding, const BsResults *result
 char *bs_words_finding_remedy (const BsFinding *finding, const BsResults *results);
 const char *bs_words_severity (BsSeverity severity);
 
-/* A working, one line a term: "A = 0.216 m² area of one glue line (from the plan)"; for a tooltip, a
- * popover or the paper's appendix. */
+/* A working, one line a term: "A = 0.216 m² area of one glue line (from the plan)"; for a tooltip,
+ * a popover or the paper's appendix. */
 char *bs_words_working (const BsWorking *working, BsUnitSystem units);
 
 const char *bs_words_defect (BsDefectKind kind);
 const char *bs_words_orientation (BsOrientation orientation);
 const char *bs_words_face (BsFace face);
 
-/* The usual cautions for this plan (adhesive, dust, lifting, clamps), NULL-terminated; defer to data
- * sheets, local rules and licensed practice. Free with g_strfreev. */
+/* The usual cautions for this plan (adhesive, dust, lifting, clamps), NULL-terminated; defer to
+ * data sheets, local rules and licensed practice. Free with g_strfreev. */
 char **bs_words_cautions (const BsPlan *plan, const BsResults *results);
 
 G_END_DECLS

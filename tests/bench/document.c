@@ -26,14 +26,14 @@ static void
 load (gpointer data)
 {
   const Bench *bench = data;
-  g_autoptr (BsPlan) plan = bs_document_load (bench->path, NULL);
+  bs_plan_unref (bs_document_load (bench->path, NULL));
 }
 
 static void
 parse (gpointer data)
 {
   const Bench *bench = data;
-  g_autoptr (BsPlan) plan = bs_document_parse (bench->text, strlen (bench->text), NULL);
+  bs_plan_unref (bs_document_parse (bench->text, strlen (bench->text), NULL));
 }
 
 static void
@@ -47,14 +47,14 @@ static void
 write_text (gpointer data)
 {
   const Bench *bench = data;
-  g_autofree char *text = bs_document_write (bench->plan);
+  g_free (bs_document_write (bench->plan));
 }
 
 static void
 report (gpointer data)
 {
   const Bench *bench = data;
-  g_autofree char *text = bs_report_write (bench->results);
+  g_free (bs_report_write (bench->results));
 }
 
 int
@@ -82,7 +82,7 @@ main (int argc, char **argv)
            bench_median_ms (save, &bench, RUNS), bench_median_ms (write_text, &bench, RUNS));
   g_print ("report %.2f ms\n", bench_median_ms (report, &bench, RUNS));
 
-  g_remove (copy);
-  g_rmdir (folder);
+  (void)g_remove (copy);
+  (void)g_rmdir (folder);
   return 0;
 }

@@ -23,5 +23,6 @@ bench_median_ms (void (*work) (gpointer data), gpointer data, guint runs)
       g_array_append_val (times, time);
     }
   g_array_sort (times, compare_times);
-  return (double)g_array_index (times, gint64, runs / 2) / 1000.0;
+  const guint middle = runs / 2;
+  return (double)g_array_index (times, gint64, middle) / 1000.0;
 }

@@ -5,8 +5,8 @@
 #include <json-glib/json-glib.h>
 #include <string.h>
 
-/* The files call the faces A (left), B (right), C (top) and D (underside), and count bow towards the
- * left. `ring` is the face that the heart side looks at; Q stands for quartersawn. */
+/* The files call the faces A (left), B (right), C (top) and D (underside), and count bow towards
+ * the left. `ring` is the face that the heart side looks at; Q stands for quartersawn. */
 
 static BsFace
 read_face (const char *letter)
@@ -47,7 +47,9 @@ read_candidate (JsonObject *object, double length)
     .crook = json_object_get_double_member (object, "crook"),
     .lightness = json_object_get_double_member (object, "colour"),
     .moisture_pct = json_object_get_double_member (object, "mc"),
-    .heart_side = ring[0] == 'A' ? -1 : ring[0] == 'B' ? 1 : 0,
+    .heart_side = ring[0] == 'A'   ? -1
+                  : ring[0] == 'B' ? 1
+                                   : 0,
     .run_out_top = (int)json_object_get_int_member (grain, "C"),
     .run_out_underside = (int)json_object_get_int_member (grain, "D"),
     .defects = read_defects (json_object_get_array_member (object, "defects")),
@@ -66,9 +68,8 @@ read_problem (JsonObject *input)
   problem->shows_back = json_object_get_boolean_member (show, "last");
   for (guint i = 0; i < json_array_get_length (laminations); i++)
     {
-      BsOrderCandidate candidate
-          = read_candidate (json_array_get_object_element (laminations, i),
-                            json_object_get_double_member (input, "length"));
+      BsOrderCandidate candidate = read_candidate (json_array_get_object_element (laminations, i),
+                                                   json_object_get_double_member (input, "length"));
       g_array_append_val (problem->candidates, candidate);
     }
   return problem;
@@ -96,8 +97,8 @@ read_expected (OrderFile *self, JsonObject *expected)
 OrderFile *
 order_file_read (const char *name)
 {
-  g_autofree char *path = g_build_filename (g_getenv ("BROADSTAVE_SOURCE"), "tests", "data", name,
-                                            NULL);
+  g_autofree char *path
+      = g_build_filename (g_getenv ("BROADSTAVE_SOURCE"), "tests", "data", name, NULL);
   g_autoptr (JsonParser) parser = json_parser_new ();
   g_autoptr (GError) error = NULL;
   OrderFile *self = g_new0 (OrderFile, 1);

@@ -4,7 +4,8 @@
 
 #include "core/order-cost.h"
 
-/* One of the order problems in tests/data, with the cost that was found for it by other programs. */
+/* One of the order problems in tests/data, with the cost that was found for it by other programs.
+ */
 typedef struct
 {
   BsOrderProblem *problem;

@@ -152,14 +152,14 @@ test_empty (void)
 typedef struct
 {
   const char *path;
-  guint n;
   double planer_width;
+  guint n;
   int wanted; /* laminations of 40 mm, by hand */
 } PlanerRow;
 
 static const PlanerRow planer_rows[] = {
-  { "whole", 7, 280.0, 1 },   { "two", 8, 300.0, 2 },     { "three", 15, 299.0, 3 },
-  { "too-wide", 3, 39.0, 0 }, { "no-planer", 3, 0.0, 0 }, { "empty", 0, 300.0, 0 },
+  { "whole", 280.0, 7, 1 },   { "two", 300.0, 8, 2 },     { "three", 299.0, 15, 3 },
+  { "too-wide", 39.0, 3, 0 }, { "no-planer", 0.0, 3, 0 }, { "empty", 300.0, 0, 0 },
 };
 
 static void

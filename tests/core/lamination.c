@@ -40,8 +40,12 @@ static void
 test_turns_are_rigid (void)
 {
   for (int o = 0; o < BS_N_ORIENTATIONS; o++)
-    g_assert_cmpint (
-        bs_orientation_sign_x (o) * bs_orientation_sign_y (o) * bs_orientation_sign_z (o), ==, 1);
+    {
+      int x = bs_orientation_sign_x (o);
+      int y = bs_orientation_sign_y (o);
+      int hand = x * y * bs_orientation_sign_z (o);
+      g_assert_cmpint (hand, ==, 1);
+    }
 }
 
 static void

@@ -7,9 +7,9 @@
 static void
 test_damper_air_is_damper_wood (void)
 {
-  for (double t = 0.0; t <= 40.0; t += 5.0)
-    for (double h = 1.0; h <= 100.0; h += 1.0)
-      g_assert_cmpfloat (bs_moisture_emc (t, h), >, bs_moisture_emc (t, h - 1.0));
+  for (int t = 0; t <= 40; t += 5)
+    for (int h = 1; h <= 100; h++)
+      g_assert_cmpfloat (bs_moisture_emc (t, h), >, bs_moisture_emc (t, h - 1));
 }
 
 static void
@@ -45,8 +45,8 @@ test_density_above_saturation (void)
 static void
 test_wetter_is_heavier (void)
 {
-  for (double m = 1.0; m <= 150.0; m += 1.0)
-    g_assert_cmpfloat (bs_moisture_density (0.60, m), >, bs_moisture_density (0.60, m - 1.0));
+  for (int m = 1; m <= 150; m++)
+    g_assert_cmpfloat (bs_moisture_density (0.60, m), >, bs_moisture_density (0.60, m - 1));
 }
 
 int

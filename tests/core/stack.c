@@ -42,26 +42,25 @@ typedef struct
 {
   const char *path;
   BsOrientation orientation;
+  int heart_side;
   double bow, crook, cup_on_edge, cup_on_flat;
   double height_left, height_right;
   double pith_y, pith_z;
   int run_out_top, run_out_underside;
-  int heart_side;
-  BsFace knot_face;
+  BsFace knot_face, hole_face;
   double knot_x_from, knot_across_from;
-  BsFace hole_face;
   double hole_x_from, hole_across_from;
 } Row;
 
 static const Row rows[] = {
-  { "as-marked", BS_ORIENTATION_AS_MARKED, 1, 2, 3, 3, 90, 95, 60, 50, 1, 0, 1, BS_FACE_TOP, 300,
-    45, BS_FACE_LEFT, 400, 70 },
-  { "over", BS_ORIENTATION_OVER, -1, -2, -3, -3, 90, 95, -60, -50, 0, 1, -1, BS_FACE_UNDERSIDE, 300,
-    65, BS_FACE_RIGHT, 400, 10 },
-  { "end-for-end", BS_ORIENTATION_END_FOR_END, -1, 2, -3, 3, 95, 90, -60, 50, -1, 0, -1,
-    BS_FACE_TOP, 1840, 65, BS_FACE_RIGHT, 1790, 70 },
-  { "over-and-end", BS_ORIENTATION_OVER_AND_END, 1, -2, 3, -3, 95, 90, 60, -50, 0, -1, 1,
-    BS_FACE_UNDERSIDE, 1840, 45, BS_FACE_LEFT, 1790, 10 },
+  { "as-marked", BS_ORIENTATION_AS_MARKED, 1, 1, 2, 3, 3, 90, 95, 60, 50, 1, 0, BS_FACE_TOP,
+    BS_FACE_LEFT, 300, 45, 400, 70 },
+  { "over", BS_ORIENTATION_OVER, -1, -1, -2, -3, -3, 90, 95, -60, -50, 0, 1, BS_FACE_UNDERSIDE,
+    BS_FACE_RIGHT, 300, 65, 400, 10 },
+  { "end-for-end", BS_ORIENTATION_END_FOR_END, -1, -1, 2, -3, 3, 95, 90, -60, 50, -1, 0,
+    BS_FACE_TOP, BS_FACE_RIGHT, 1840, 65, 1790, 70 },
+  { "over-and-end", BS_ORIENTATION_OVER_AND_END, 1, 1, -2, 3, -3, 95, 90, 60, -50, 0, -1,
+    BS_FACE_UNDERSIDE, BS_FACE_LEFT, 1840, 45, 1790, 10 },
 };
 
 static void

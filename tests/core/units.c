@@ -266,13 +266,13 @@ test_locale (void)
   g_assert_true (bs_units_parse ("2,440 m", BS_QUANTITY_LENGTH, METRIC, &value, &error));
   g_assert_cmpfloat_with_epsilon (value, 2440.0, 1e-9);
   g_assert_false (bs_units_parse ("2.440", BS_QUANTITY_LENGTH, METRIC, &value, NULL));
-  setlocale (LC_NUMERIC, "C");
+  g_assert_nonnull (setlocale (LC_NUMERIC, "C"));
 }
 
 int
 main (int argc, char *argv[])
 {
-  setlocale (LC_ALL, "");
+  g_assert_nonnull (setlocale (LC_ALL, ""));
   g_test_init (&argc, &argv, NULL);
 
   for (gsize i = 0; i < G_N_ELEMENTS (format_rows); i++)

@@ -14,14 +14,14 @@ C_LIBRARY = ('assert.h', 'float.h', 'inttypes.h', 'limits.h', 'locale.h', 'math.
 
 # What each layer may include: own folders, then beginnings of library headers.
 LAYERS = {
-    'core': (('core/',), ('glib.h', 'glib/')),
+    'core': (('core/',), ('glib.h', 'glib/', 'glpk.h')),
     'words': (('core/', 'words/'), ('glib.h', 'glib/')),
     'plan': (('core/', 'words/', 'plan/'),
              ('glib.h', 'glib/', 'glib-object.h', 'gio/', 'json-glib/', 'errno.h', 'fcntl.h',
               'unistd.h', 'sys/')),
     'draw': (('core/', 'words/', 'draw/'), ('glib.h', 'glib/', 'cairo', 'pango/')),
     'app': (('core/', 'words/', 'plan/', 'draw/', 'app/'),
-            ('glib.h', 'glib/', 'glib-object.h', 'gio/', 'cairo', 'pango/', 'gtk/', 'gdk/')),
+            ('glib.h', 'glib/', 'glib-object.h', 'gio/', 'cairo', 'pango/', 'gtk/', 'gdk/', 'graphene.h')),
 }
 
 

@@ -424,9 +424,9 @@ tear_down (Files *files, gconstpointer data)
   while ((name = g_dir_read_name (dir)) != NULL)
     {
       g_autofree char *path = g_build_filename (files->folder, name, NULL);
-      g_remove (path);
+      g_assert_cmpint (g_remove (path), ==, 0);
     }
-  g_rmdir (files->folder);
+  g_assert_cmpint (g_rmdir (files->folder), ==, 0);
   g_free (files->folder);
   g_free (files->path);
 }
@@ -506,7 +506,7 @@ test_load_huge (Files *files, gconstpointer data)
   g_autoptr (GError) error = NULL;
 
   g_assert_true (g_file_set_contents (files->path, "", 0, NULL));
-  g_assert_cmpint (truncate (files->path, 17 * 1024 * 1024), ==, 0);
+  g_assert_cmpint (truncate (files->path, 17 << 20), ==, 0);
   g_assert_null (bs_document_load (files->path, &error));
   g_assert_error (error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_READ);
   g_assert_true (

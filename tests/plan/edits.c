@@ -24,9 +24,9 @@ make_plan (void)
   board->width = 200.0;
   board->thickness = 50.0;
   g_ptr_array_add (plan->boards, board);
-  for (char id = 'a'; id <= 'h'; id++)
+  for (int id = 'a'; id <= 'h'; id++)
     {
-      const char name[] = { id, '\0' };
+      const char name[] = { (char)id, '\0' };
       BsLamination *lamination = bs_lamination_new (name);
       bs_text_set (&lamination->wood, "oak");
       bs_text_set (&lamination->board, "plank");
@@ -259,6 +259,32 @@ test_put_lamination_fits_defects (void)
   g_assert_cmpuint (changed->defects->len, ==, 2);
 }
 
+/* What a window does that sets one field after the other. */
+static void
+test_fit (void)
+{
+  g_autoptr (BsPlan) plan = make_plan ();
+  g_autoptr (BsPlan) fitted = bs_edit_fit (plan);
+  g_assert_true (fitted == plan);
+
+  g_autoptr (BsPlan) set = bs_plan_copy (plan);
+  BsLamination *changed = copy_lamination (plan, "c");
+  const BsDefect backwards = { BS_DEFECT_KNOT, BS_FACE_TOP, 520.0, 480.0, 30.0, 10.0, 1.0, NULL };
+  g_array_append_val (changed->defects, backwards);
+  bs_lamination_unref (set->laminations->pdata[2]);
+  set->laminations->pdata[2] = changed;
+  set->adhesive.open_s = 1200.0;
+
+  g_autoptr (BsPlan) whole = bs_edit_fit (set);
+  const BsDefect *defect
+      = &g_array_index (bs_plan_find_lamination (whole, "c")->defects, BsDefect, 0);
+  check_edit (set, whole, "abcdef 2+2");
+  g_assert_cmpfloat_with_epsilon (defect->x_from, 480.0, 1e-12);
+  g_assert_cmpfloat_with_epsilon (defect->x_to, 520.0, 1e-12);
+  g_assert_cmpfloat_with_epsilon (defect->across_to, 30.0, 1e-12);
+  g_assert_cmpfloat_with_epsilon (whole->adhesive.total_s, 1200.0, 1e-12);
+}
+
 static void
 test_remove_lamination (void)
 {
@@ -476,6 +502,7 @@ main (int argc, char **argv)
   g_test_add_func ("/edits/set-packs", test_set_packs);
   g_test_add_func ("/edits/put-lamination", test_put_lamination);
   g_test_add_func ("/edits/put-lamination/fits-defects", test_put_lamination_fits_defects);
+  g_test_add_func ("/edits/fit", test_fit);
   g_test_add_func ("/edits/remove-lamination", test_remove_lamination);
   g_test_add_func ("/edits/texts", test_texts);
   g_test_add_func ("/edits/set-slab", test_set_slab);

@@ -10,30 +10,30 @@
 static JsonObject *describe_shape (const BsShape *shape);
 
 static JsonObject *
-describe_field (const BsField *field)
+describe_member (const BsMember *member)
 {
   static const char *const kinds[] = { "number", "integer", "integer", "boolean", "string",
                                        "choice", "object",  "array",   "array" };
   JsonObject *object = json_object_new ();
 
-  json_object_set_string_member (object, "kind", kinds[field->kind]);
-  json_object_set_boolean_member (object, "required", field->is_required);
-  if (field->limit != NULL)
+  json_object_set_string_member (object, "kind", kinds[member->kind]);
+  json_object_set_boolean_member (object, "required", member->is_required);
+  if (member->limit != NULL)
     {
-      bs_json_set_number (object, "least", field->limit->least);
-      bs_json_set_number (object, "most", field->limit->most);
+      bs_json_set_number (object, "least", member->limit->least);
+      bs_json_set_number (object, "most", member->limit->most);
     }
-  if (field->choices != NULL)
+  if (member->choices != NULL)
     {
       JsonArray *choices = json_array_new ();
-      for (guint i = 0; field->choices[i] != NULL; i++)
-        json_array_add_string_element (choices, field->choices[i]);
+      for (guint i = 0; member->choices[i] != NULL; i++)
+        json_array_add_string_element (choices, member->choices[i]);
       json_object_set_array_member (object, "choices", choices);
     }
-  if (field->max_length > 0)
-    json_object_set_int_member (object, "max_length", field->max_length);
-  if (field->shape != NULL)
-    json_object_set_object_member (object, "fields", describe_shape (field->shape));
+  if (member->max_length > 0)
+    json_object_set_int_member (object, "max_length", member->max_length);
+  if (member->shape != NULL)
+    json_object_set_object_member (object, "fields", describe_shape (member->shape));
   return object;
 }
 
@@ -42,8 +42,8 @@ describe_shape (const BsShape *shape)
 {
   JsonObject *object = json_object_new ();
 
-  for (const BsField *field = shape->fields; field->key != NULL; field++)
-    json_object_set_object_member (object, field->key, describe_field (field));
+  for (const BsMember *member = shape->members; member->key != NULL; member++)
+    json_object_set_object_member (object, member->key, describe_member (member));
   return object;
 }
 

@@ -93,7 +93,7 @@ test_locale (void)
       return;
     }
   g_autofree char *text = write_member (0.5);
-  setlocale (LC_NUMERIC, "C");
+  g_assert_nonnull (setlocale (LC_NUMERIC, "C"));
   g_assert_cmpstr (text, ==, "{\n  \"a\": 0.5\n}\n");
 }
 

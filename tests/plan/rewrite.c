@@ -13,7 +13,7 @@ main (int argc, char **argv)
 {
   g_autoptr (GError) error = NULL;
 
-  setlocale (LC_ALL, "");
+  (void)setlocale (LC_ALL, "");
   if (argc != 2)
     return 2;
   g_autoptr (BsPlan) plan = bs_document_load (argv[1], &error);

@@ -74,8 +74,8 @@ emc_fahrenheit (double t, double humidity_pct)
 static void
 test_fahrenheit_form (void)
 {
-  for (double t = 30.0; t <= 100.0; t += 10.0)
-    for (double h = 10.0; h <= 90.0; h += 10.0)
+  for (int t = 30; t <= 100; t += 10)
+    for (int h = 10; h <= 90; h += 10)
       g_assert_cmpfloat_with_epsilon (bs_moisture_emc ((t - 32.0) * 5.0 / 9.0, h),
                                       emc_fahrenheit (t, h), 0.1);
 }

@@ -1,0 +1,100 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "core/board-measure.h"
+
+#include "core/units.h"
+
+#include <math.h>
+
+#define MM3_PER_M3 1e9
+#define MM_PER_FOOT (12.0 * BS_MM_PER_INCH)
+
+/* Sizes that were typed in inches come back from millimetres with an error of rounding only. */
+#define ROUNDING_IN 1e-6
+
+/* Rough and surfaced on two sides, in sixteenths of an inch. Source: NHLA, Rules for the
+ * measurement and inspection of hardwood and cypress, standard thickness (from memory; 4/4 to 16/4
+ * agree with trade lists). */
+static const struct
+{
+  int rough, surfaced;
+} classes[] = {
+  { 6, 3 },   { 8, 5 },   { 10, 7 },  { 12, 9 },  { 16, 13 }, { 20, 17 }, { 24, 21 },
+  { 28, 24 }, { 32, 28 }, { 40, 36 }, { 48, 44 }, { 56, 52 }, { 64, 60 },
+};
+
+double
+bs_board_feet (double thickness, double width, double length)
+{
+  return MAX (thickness, BS_MM_PER_INCH) * width * length / BS_MM3_PER_BOARD_FOOT;
+}
+
+double
+bs_board_cubic_metres (double thickness, double width, double length)
+{
+  return thickness * width * length / MM3_PER_M3;
+}
+
+/* To the nearest whole number; exact halves up and down in turn. */
+static int
+round_in_turn (double value, gboolean *half_goes_down)
+{
+  double below = floor (value + ROUNDING_IN), rest = value - below;
+
+  if (rest > 0.5 - ROUNDING_IN && rest < 0.5 + ROUNDING_IN)
+    {
+      *half_goes_down = !*half_goes_down;
+      return (int)below + (*half_goes_down ? 1 : 0);
+    }
+  return (int)below + (rest > 0.5 ? 1 : 0);
+}
+
+BsTallied
+bs_tally_add (BsTally *self, double thickness, double width, double length)
+{
+  BsTallied board;
+  int quarters = MAX ((int)lround (4.0 * thickness / BS_MM_PER_INCH), 4);
+
+  board.width_in = round_in_turn (width / BS_MM_PER_INCH, &self->width_half_goes_down);
+  board.length_ft = (int)floor (length / MM_PER_FOOT + ROUNDING_IN);
+  board.surface_ft2
+      = round_in_turn (board.width_in * board.length_ft / 12.0, &self->surface_half_goes_down);
+  board.board_feet = board.surface_ft2 * quarters / 4.0;
+  self->n_boards++;
+  self->quarter_feet += board.surface_ft2 * quarters;
+  self->board_feet += self->quarter_feet / 4;
+  self->quarter_feet %= 4;
+  return board;
+}
+
+static double
+sixteenths (int n)
+{
+  return n * BS_MM_PER_INCH / 16.0;
+}
+
+double
+bs_board_surfaced_thickness (double rough)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (classes); i++)
+    if (fabs (rough - sixteenths (classes[i].rough)) < 0.1)
+      return sixteenths (classes[i].surfaced);
+  return NAN;
+}
+
+double
+bs_board_rough_thickness (double finished)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (classes); i++)
+    if (sixteenths (classes[i].surfaced) >= finished - ROUNDING_IN)
+      return sixteenths (classes[i].rough);
+  return NAN;
+}
+
+int
+bs_board_layers (double finished, double rough)
+{
+  double surfaced = bs_board_surfaced_thickness (rough);
+
+  return isnan (surfaced) ? 0 : (int)ceil (finished / surfaced - ROUNDING_IN);
+}
