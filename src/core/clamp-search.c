@@ -8,8 +8,8 @@
 /* Distances of the first clamp from the end that are tried for an even layout, in spacings. Beyond
  * a half the ends open; below 0.3 the middle suffers. */
 #define END_SHARE_FROM 0.30
-#define END_SHARE_TO 0.50
 #define END_SHARE_STEP 0.02
+#define N_END_SHARES 11 /* up to 0.50 */
 
 /* How far single clamps are moved to better a layout, mm, coarse to fine, and how often at most. */
 static const double moves[] = { 40.0, 20.0, 10.0 };
@@ -147,9 +147,9 @@ find_even (BsClampSearch *self, guint n)
   double best = -INFINITY, best_share = END_SHARE_FROM;
 
   take_strongest (self, n);
-  for (double share = END_SHARE_FROM; share < END_SHARE_TO + END_SHARE_STEP / 2.0;
-       share += END_SHARE_STEP)
+  for (int i = 0; i < N_END_SHARES; i++)
     {
+      double share = END_SHARE_FROM + i * END_SHARE_STEP;
       double rating;
 
       spread_evenly (self, share);

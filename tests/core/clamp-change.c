@@ -55,7 +55,7 @@ check_true (void)
                                - 1e-9);
     }
   g_assert_cmpuint (n_of_kind[BS_CLAMP_CHANGE_TIGHTEN], ==, N_CLAMPS);
-  g_assert_cmpuint (n_of_kind[BS_CLAMP_CHANGE_MOVE], ==, 2u * N_CLAMPS);
+  g_assert_cmpuint (n_of_kind[BS_CLAMP_CHANGE_MOVE], ==, G_GUINT64_CONSTANT (2) * N_CLAMPS);
   g_assert_cmpuint (n_of_kind[BS_CLAMP_CHANGE_ADD], ==, N_CLAMPS - 1);
 }
 
