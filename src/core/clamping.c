@@ -60,8 +60,8 @@ bs_clamping_pressure (const BsStack *stack)
   };
 }
 
-static double
-find_outer_strength (const BsStack *stack)
+double
+bs_clamping_outer_strength (const BsStack *stack)
 {
   if (stack->n == 0)
     return NAN;
@@ -92,10 +92,8 @@ lines_both_faces (const BsCaulKind *caul, double length)
   return caul->count >= 2.0 * ceil (length / caul->length);
 }
 
-/* The thickest cauls that line both outer faces and make no clamp too short; NULL when there are
- * none. */
-static const BsCaulKind *
-choose_caul (const BsStack *stack)
+const BsCaulKind *
+bs_clamping_caul (const BsStack *stack)
 {
   const BsShop *shop = &stack->plan->shop;
   int bare = count_reaching (shop->clamps, stack->width);
@@ -254,7 +252,7 @@ bs_clamping_rule (const BsStack *stack, BsClampRule *rule)
     .head_width = NAN,
     .reached_mpa = NAN,
     .head_stress_mpa = NAN,
-    .head_strength_mpa = find_outer_strength (stack),
+    .head_strength_mpa = bs_clamping_outer_strength (stack),
     .positions = rule->positions,
   };
   for (guint i = 0; i + 1 < stack->n; i++)
@@ -262,7 +260,7 @@ bs_clamping_rule (const BsStack *stack, BsClampRule *rule)
   if (stack->n < 2)
     return;
 
-  const BsCaulKind *caul = choose_caul (stack);
+  const BsCaulKind *caul = bs_clamping_caul (stack);
   rule->caul_thickness = caul != NULL ? caul->thickness : 0.0;
   rule->reach_needed += 2.0 * rule->caul_thickness;
   rule->pressure_mpa = bs_clamping_pressure (stack).low;
