@@ -9,7 +9,7 @@ static gint32
 try_orientations (const BsOrderProblem *problem, const BsOrderTable *table, const guint *order)
 {
   guint n = problem->n_places;
-  BsOrderPlace places[5];
+  BsOrderPlace places[5] = { 0 };
   gint32 least = G_MAXINT32;
 
   for (guint all = 0; all < 1u << 2 * n; all++)
