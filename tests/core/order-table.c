@@ -41,7 +41,7 @@ test_orient_tries_all (void)
       g_autoptr (BsOrderRules) rules = bs_order_rules_new (problem, NULL);
       g_autoptr (BsOrderTable) table = bs_order_table_new (problem, rules, i % 2 == 0 ? 1 : -1);
       g_autofree BsOrderPlace *places = order_random_order (&random, problem);
-      guint order[5];
+      guint order[5] = { 0 };
 
       for (guint k = 0; k < n; k++)
         order[k] = places[k].candidate;
