@@ -215,16 +215,34 @@ switched_cb (BsFieldEditor *self, GParamSpec *pspec, GtkSwitch *control)
     push_value (self, gtk_switch_get_active (control), NULL);
 }
 
+/* Enough for "−3 25/32 in", "0.5" and "37 lb/1000 ft²". */
+static int
+count_chars (const BsField *field)
+{
+  if (field->kind == BS_FIELD_TEXT || field->without_unit)
+    return 6;
+  switch (field->limit->quantity)
+    {
+    case BS_QUANTITY_PRESSURE: /* a stiffness in psi */
+      return 12;
+    case BS_QUANTITY_SPREAD:
+      return 13;
+    case BS_QUANTITY_COUNT:
+    case BS_QUANTITY_RATIO:
+      return 6;
+    default:
+      return 10;
+    }
+}
+
 static GtkWidget *
 new_entry (BsFieldEditor *self)
 {
   GtkWidget *entry = gtk_entry_new ();
   gboolean is_text = self->field->kind == BS_FIELD_TEXT;
-  gboolean is_long
-      = !is_text && self->field->limit->quantity == BS_QUANTITY_SPREAD; /* lb/1000 ft² */
-  int chars = self->field->without_unit ? 6 : is_long ? 13 : 9;
+  int chars = count_chars (self->field);
 
-  gtk_editable_set_width_chars (GTK_EDITABLE (entry), is_text ? 6 : chars);
+  gtk_editable_set_width_chars (GTK_EDITABLE (entry), chars);
   gtk_editable_set_max_width_chars (GTK_EDITABLE (entry), is_text ? 24 : chars);
   if (!is_text)
     gtk_editable_set_alignment (GTK_EDITABLE (entry), 1.0f);

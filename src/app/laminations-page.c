@@ -222,8 +222,8 @@ show_details (BsLaminationsPage *self)
     return;
 
   self->picture = gtk_drawing_area_new ();
-  gtk_drawing_area_set_content_width (GTK_DRAWING_AREA (self->picture), 144);
-  gtk_drawing_area_set_content_height (GTK_DRAWING_AREA (self->picture), 180);
+  gtk_drawing_area_set_content_width (GTK_DRAWING_AREA (self->picture), 108);
+  gtk_drawing_area_set_content_height (GTK_DRAWING_AREA (self->picture), 156);
   gtk_drawing_area_set_draw_func (GTK_DRAWING_AREA (self->picture), draw_picture_cb, self, NULL);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->picture), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   _ ("End grain as marked, with the show face up"), -1);
@@ -235,11 +235,14 @@ show_details (BsLaminationsPage *self)
   gtk_box_append (GTK_BOX (measures),
                   bs_form_new (self->session, NULL, &bs_record_lamination, selected,
                                bs_lamination_details, bs_n_lamination_details));
-  gtk_box_append (GTK_BOX (self->details), measures);
+  gtk_widget_set_halign (measures, GTK_ALIGN_START);
 
-  GtkWidget *defects = bs_rows_editor_new (self->session, &bs_lamination_defects, selected);
-  gtk_widget_set_hexpand (defects, TRUE);
-  gtk_box_append (GTK_BOX (self->details), defects);
+  /* Under one another: a defect's fields take the whole width. */
+  GtkWidget *column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 18);
+  gtk_box_append (GTK_BOX (column),
+                  bs_rows_editor_new (self->session, &bs_lamination_defects, selected));
+  gtk_box_append (GTK_BOX (column), measures);
+  gtk_box_append (GTK_BOX (self->details), column);
 }
 
 /* Follows the session. */
@@ -416,7 +419,7 @@ build (BsLaminationsPage *self)
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (detail_scroller), GTK_POLICY_AUTOMATIC,
                                   GTK_POLICY_AUTOMATIC);
   gtk_scrolled_window_set_propagate_natural_height (GTK_SCROLLED_WINDOW (detail_scroller), TRUE);
-  gtk_scrolled_window_set_max_content_height (GTK_SCROLLED_WINDOW (detail_scroller), 270);
+  gtk_scrolled_window_set_max_content_height (GTK_SCROLLED_WINDOW (detail_scroller), 240);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (detail_scroller), self->details);
 
   gtk_widget_set_parent (scroller, GTK_WIDGET (self));
