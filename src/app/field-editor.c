@@ -259,7 +259,9 @@ new_drop_down (BsFieldEditor *self)
 {
   GtkStringList *names = gtk_string_list_new (NULL);
   for (const char *const *choice = self->field->choices; *choice != NULL; choice++)
-    gtk_string_list_append (names, _ (*choice));
+    gtk_string_list_append (names, self->field->choices_context != NULL
+                                       ? g_dpgettext2 (NULL, self->field->choices_context, *choice)
+                                       : _ (*choice));
 
   GtkWidget *control = gtk_drop_down_new (G_LIST_MODEL (names), NULL);
   g_signal_connect_swapped (control, "notify::selected", G_CALLBACK (chosen_cb), self);

@@ -29,8 +29,9 @@ typedef struct
   const BsLimit *limit;       /* of numbers: the quantity and its range */
   gboolean may_be_unknown;    /* of numbers: left empty it is NAN */
   gboolean without_unit;      /* of numbers: the unit stands elsewhere, as in a column's title */
-  const char *const *choices; /* N_(), NULL-terminated, */
+  const char *const *choices; /* N_() or, with a context, NC_(); NULL-terminated, */
   int first_choice;           /* and the value of the first of them */
+  const char *choices_context;
 } BsField;
 
 /* Shows one field of one record of the session's plan and lets a person change it: numbers are

@@ -4,6 +4,8 @@
 
 #include <glib/gi18n.h>
 
+#include "words/words.h"
+
 #define FIELD(kind, label, hint, member, ...)                                                      \
   {                                                                                                \
     kind, label, hint, G_STRUCT_OFFSET (BsLamination, member), __VA_ARGS__                         \
@@ -64,19 +66,11 @@ const BsField bs_lamination_details[] = {
 };
 const guint bs_n_lamination_details = G_N_ELEMENTS (bs_lamination_details);
 
-static const char *const defect_kinds[] = {
-  N_ ("knot"),    N_ ("check"), N_ ("wane"), N_ ("stain"), N_ ("bark pocket"),
-  N_ ("sapwood"), N_ ("pith"),  N_ ("hole"), NULL,
-};
-
-static const char *const faces[] = {
-  N_ ("left face"), N_ ("right face"), N_ ("top edge"), N_ ("underside"), NULL,
-};
-
 static const BsField defect_fields[] = {
-  DEFECT (BS_FIELD_CHOICE, N_ ("Defect"), NULL, kind, .choices = defect_kinds),
+  DEFECT (BS_FIELD_CHOICE, N_ ("Defect"), NULL, kind, .choices = bs_words_defects,
+          .choices_context = BS_WORDS_DEFECT_CONTEXT),
   DEFECT (BS_FIELD_CHOICE, N_ ("On"), N_ ("As marked, before it is turned"), face,
-          .choices = faces),
+          .choices = bs_words_faces, .choices_context = BS_WORDS_FACE_CONTEXT),
   DEFECT (BS_FIELD_NUMBER, N_ ("From"), N_ ("From the left end"), x_from, &bs_limits.defect_along),
   DEFECT (BS_FIELD_NUMBER, N_ ("To"), N_ ("From the left end"), x_to, &bs_limits.defect_along),
   DEFECT (BS_FIELD_NUMBER, N_ ("Across, from"),

@@ -295,26 +295,12 @@ session_changed_cb (BsLaminationsPage *self, BsSession *session)
 
 /* Buttons. */
 
-static char *
-make_id (const BsPlan *plan)
-{
-  guint n = plan->laminations->len;
-  char *id = NULL;
-  do
-    {
-      g_free (id);
-      id = g_strdup_printf ("lamination-%u", ++n);
-    }
-  while (bs_plan_find_lamination (plan, id) != NULL);
-  return id;
-}
-
 /* The next one measures like the last one: most laminations of a slab are alike. */
 static void
 add_cb (BsLaminationsPage *self, GtkButton *button)
 {
   BsPlan *plan = bs_session_get_plan (self->session);
-  g_autofree char *id = make_id (plan);
+  g_autofree char *id = bs_record_make_id (plan->laminations, "lamination");
   g_autofree char *label = g_strdup_printf ("%u", plan->laminations->len + 1);
   g_autoptr (BsLamination) lamination = NULL;
 

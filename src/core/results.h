@@ -95,6 +95,7 @@ typedef struct
   BsWorking why_clamps;
   BsWorking why_time;
   BsWorking why_mass;
+  BsWorking why_moisture; /* where the slab will live */
   BsWorking why_width_movement;
   BsWorking why_thickness_movement;
   BsWorking why_cup;

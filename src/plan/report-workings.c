@@ -72,6 +72,7 @@ bs_report_workings (const BsResults *results)
   json_object_set_object_member (object, "clamps", report_working (&results->why_clamps));
   json_object_set_object_member (object, "time", report_working (&results->why_time));
   json_object_set_object_member (object, "mass", report_working (&results->why_mass));
+  json_object_set_object_member (object, "moisture", report_working (&results->why_moisture));
   json_object_set_object_member (object, "width_movement",
                                  report_working (&results->why_width_movement));
   json_object_set_object_member (object, "thickness_movement",
