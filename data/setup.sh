@@ -20,11 +20,11 @@ build_packages='
   libgtk-4-dev libjson-glib-dev libglpk-dev
   adwaita-icon-theme fonts-dejavu-core librsvg2-common'
 
-# A display, its manager and its pointer; readers of pictures and PDF files; the formatter and the
-# static checker; the solvers that ours are compared with.
+# A display, its manager and its pointer; readers of pictures and PDF files; a decimal comma; the
+# formatter and the static checker; the solvers that ours are compared with.
 test_packages='
   xvfb xauth dbus at-spi2-core openbox xdotool x11-utils
-  imagemagick poppler-utils
+  imagemagick poppler-utils locales
   clang clang-format clang-tidy
   python3 python3-pyatspi python3-jsonschema python3-scipy
   calculix-ccx coinor-cbc glpk-utils'
@@ -154,6 +154,11 @@ run_tests ()
   build build-test -Dwerror=true
   build build-asan -Dwerror=true -Dbuildtype=debug -Doptimization=1 \
     -Db_sanitize=address,undefined -Db_lundef=false
+  # For the tests of the decimal comma, and for them alone: the machine's own locales stay as they are.
+  mkdir -p build-test/locales
+  [ -e build-test/locales/de_DE.UTF-8 ] ||
+    localedef -i de_DE -f UTF-8 build-test/locales/de_DE.UTF-8
+  export LOCPATH="$PWD/build-test/locales"
   for folder in build-test build-asan; do
     say "Testing in $folder"
     rm -f "$folder/meson-logs/testlog.json"

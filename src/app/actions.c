@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 static const BsAction actions[] = {
+  { "win.begin", BS_ACTION_GROUP_PLAN, N_ ("Begin an empty plan"), { "<Control>n" } },
   { "win.open", BS_ACTION_GROUP_PLAN, N_ ("Open…"), { "<Control>o" } },
   { "win.save", BS_ACTION_GROUP_PLAN, N_ ("Save"), { "<Control>s" } },
   { "win.save-as", BS_ACTION_GROUP_PLAN, N_ ("Save as…"), { "<Control><Shift>s" } },

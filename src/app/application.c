@@ -85,8 +85,6 @@ bs_application_local_command_line (GApplication *application, char ***arguments,
 {
   if (bs_command_line_run (*arguments, status))
     return TRUE;
-  /* Fonts are looked for in a thread, which may as well begin while GTK starts: 15 ms. */
-  pango_cairo_font_map_get_default ();
   return G_APPLICATION_CLASS (bs_application_parent_class)
       ->local_command_line (application, arguments, status);
 }

@@ -47,7 +47,8 @@ format_value (const BsField *field, gconstpointer place, BsUnitSystem units)
   double value = field->kind == BS_FIELD_WHOLE ? *(const int *)place : *(const double *)place;
   if (isnan (value))
     return g_strdup ("");
-  return bs_units_format (value, field->limit->quantity, units);
+  return field->without_unit ? bs_units_format_number (value, field->limit->quantity, units)
+                             : bs_units_format (value, field->limit->quantity, units);
 }
 
 static void
@@ -180,8 +181,9 @@ static void
 activate_cb (BsFieldEditor *self, GtkEntry *entry)
 {
   take_text (self);
-  if (!gtk_widget_get_visible (self->problem))
-    gtk_widget_child_focus (GTK_WIDGET (gtk_widget_get_root (GTK_WIDGET (self))), GTK_DIR_DOWN);
+  GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));
+  if (root != NULL && !gtk_widget_get_visible (self->problem))
+    gtk_widget_child_focus (GTK_WIDGET (root), GTK_DIR_DOWN);
 }
 
 static void
@@ -213,14 +215,36 @@ switched_cb (BsFieldEditor *self, GParamSpec *pspec, GtkSwitch *control)
     push_value (self, gtk_switch_get_active (control), NULL);
 }
 
+/* Enough for "−3 25/32 in", "0.5" and "37 lb/1000 ft²". */
+static int
+count_chars (const BsField *field)
+{
+  if (field->kind == BS_FIELD_TEXT || field->without_unit)
+    return 6;
+  switch (field->limit->quantity)
+    {
+    case BS_QUANTITY_PRESSURE: /* a stiffness in psi */
+      return 12;
+    case BS_QUANTITY_SPREAD:
+      return 13;
+    case BS_QUANTITY_COUNT:
+    case BS_QUANTITY_RATIO:
+      return 6;
+    default:
+      return 10;
+    }
+}
+
 static GtkWidget *
 new_entry (BsFieldEditor *self)
 {
   GtkWidget *entry = gtk_entry_new ();
-  gtk_editable_set_width_chars (GTK_EDITABLE (entry), self->field->kind == BS_FIELD_TEXT ? 6 : 7);
-  gtk_editable_set_max_width_chars (GTK_EDITABLE (entry),
-                                    self->field->kind == BS_FIELD_TEXT ? 24 : 7);
-  if (self->field->kind != BS_FIELD_TEXT)
+  gboolean is_text = self->field->kind == BS_FIELD_TEXT;
+  int chars = count_chars (self->field);
+
+  gtk_editable_set_width_chars (GTK_EDITABLE (entry), chars);
+  gtk_editable_set_max_width_chars (GTK_EDITABLE (entry), is_text ? 24 : chars);
+  if (!is_text)
     gtk_editable_set_alignment (GTK_EDITABLE (entry), 1.0f);
   g_signal_connect_swapped (entry, "activate", G_CALLBACK (activate_cb), self);
 
@@ -235,7 +259,9 @@ new_drop_down (BsFieldEditor *self)
 {
   GtkStringList *names = gtk_string_list_new (NULL);
   for (const char *const *choice = self->field->choices; *choice != NULL; choice++)
-    gtk_string_list_append (names, _ (*choice));
+    gtk_string_list_append (names, self->field->choices_context != NULL
+                                       ? g_dpgettext2 (NULL, self->field->choices_context, *choice)
+                                       : _ (*choice));
 
   GtkWidget *control = gtk_drop_down_new (G_LIST_MODEL (names), NULL);
   g_signal_connect_swapped (control, "notify::selected", G_CALLBACK (chosen_cb), self);

@@ -28,8 +28,10 @@ typedef struct
   gsize offset;               /* in the record */
   const BsLimit *limit;       /* of numbers: the quantity and its range */
   gboolean may_be_unknown;    /* of numbers: left empty it is NAN */
-  const char *const *choices; /* N_(), NULL-terminated, */
+  gboolean without_unit;      /* of numbers: the unit stands elsewhere, as in a column's title */
+  const char *const *choices; /* N_() or, with a context, NC_(); NULL-terminated, */
   int first_choice;           /* and the value of the first of them */
+  const char *choices_context;
 } BsField;
 
 /* Shows one field of one record of the session's plan and lets a person change it: numbers are

@@ -22,7 +22,8 @@ attach_field (GtkGrid *grid, int row, BsSession *session, const BsRecord *record
   GtkWidget *editor = bs_field_editor_new (session, record, field, id);
 
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);
-  gtk_widget_set_hexpand (label, TRUE);
+  gtk_widget_set_hexpand (label, field->kind != BS_FIELD_TEXT);
+  gtk_widget_set_hexpand (editor, field->kind == BS_FIELD_TEXT);
   gtk_widget_set_halign (editor, field->kind == BS_FIELD_TEXT ? GTK_ALIGN_FILL : GTK_ALIGN_END);
   gtk_widget_set_valign (label, GTK_ALIGN_BASELINE);
   gtk_widget_set_valign (editor, GTK_ALIGN_BASELINE);

@@ -49,11 +49,28 @@ draw_tray (BsGlueUpCanvas *self, cairo_t *cr)
   cairo_fill (cr);
 }
 
+/* Where the slab would be: what to do while there is none. */
+static void
+draw_invitation (BsGlueUpCanvas *self, cairo_t *cr)
+{
+  const BsLettering style = { .size = self->text_size };
+  const char *text = self->rack->n > 0
+                         ? _ ("Carry laminations here from the rack.")
+                         : _ ("No laminations yet: add them at the place “Laminations”.");
+
+  bs_color_set (&self->palette->faint, cr);
+  bs_lettering_draw (cr, text, &style, self->layout.width / 2.0, self->layout.rack_top / 2.0, 0.5,
+                     0.5);
+}
+
 static void
 draw_under (cairo_t *cr, gpointer data)
 {
   BsGlueUpCanvas *self = data;
   const BsResults *results = bs_session_get_results (self->session);
+
+  if (results->stack->n == 0)
+    draw_invitation (self, cr);
 
   bs_draw_tape (cr, results, &self->layout.face, self->palette);
   bs_draw_surroundings (cr, results, &self->layout.face, self->palette);

@@ -4,6 +4,8 @@
 
 #include <glib/gi18n.h>
 
+#include "words/words.h"
+
 #define FIELD(kind, label, hint, member, ...)                                                      \
   {                                                                                                \
     kind, label, hint, G_STRUCT_OFFSET (BsLamination, member), __VA_ARGS__                         \
@@ -15,26 +17,28 @@
 
 const BsField bs_lamination_columns[] = {
   FIELD (BS_FIELD_TEXT, N_ ("Label"), N_ ("What is written on the wood"), label),
-  FIELD (BS_FIELD_NUMBER, N_ ("Length"), NULL, length, &bs_limits.lamination_length),
+  FIELD (BS_FIELD_NUMBER, N_ ("Length"), NULL, length, &bs_limits.lamination_length,
+         .without_unit = TRUE),
   FIELD (BS_FIELD_NUMBER, N_ ("Thickness"), N_ ("Across the slab, from glue line to glue line"),
-         thickness, &bs_limits.lamination_thickness),
+         thickness, &bs_limits.lamination_thickness, .without_unit = TRUE),
   FIELD (BS_FIELD_NUMBER, N_ ("Height"),
          N_ ("From the underside to the show face, at the left end"), height,
-         &bs_limits.lamination_height),
+         &bs_limits.lamination_height, .without_unit = TRUE),
   FIELD (BS_FIELD_NUMBER, N_ ("Bow"),
-         N_ ("Middle off a line between the ends; plus: towards the back"), bow, &bs_limits.warp),
+         N_ ("Middle off a line between the ends; plus: towards the back"), bow, &bs_limits.warp,
+         .without_unit = TRUE),
   FIELD (BS_FIELD_NUMBER, N_ ("Crook"), N_ ("Middle off a line between the ends; plus: upwards"),
-         crook, &bs_limits.warp),
+         crook, &bs_limits.warp, .without_unit = TRUE),
   FIELD (BS_FIELD_NUMBER, N_ ("Cup"),
          N_ ("Hollow across the wide face; plus: the middle towards the back, or upwards on flat"),
-         cup, &bs_limits.warp),
+         cup, &bs_limits.warp, .without_unit = TRUE),
   FIELD (BS_FIELD_NUMBER, N_ ("Twist"), N_ ("One corner off the bench with the other three down"),
-         twist, &bs_limits.warp),
+         twist, &bs_limits.warp, .without_unit = TRUE),
   FIELD (BS_FIELD_NUMBER, N_ ("Taper"), N_ ("Height at the right end less the height at the left"),
-         taper, &bs_limits.warp),
+         taper, &bs_limits.warp, .without_unit = TRUE),
   FIELD (BS_FIELD_NUMBER, N_ ("Moisture"),
          N_ ("By the meter, corrected for wood and temperature; empty: unknown"), moisture_pct,
-         &bs_limits.moisture, TRUE),
+         &bs_limits.moisture, TRUE, TRUE),
 };
 const guint bs_n_lamination_columns = G_N_ELEMENTS (bs_lamination_columns);
 
@@ -62,19 +66,11 @@ const BsField bs_lamination_details[] = {
 };
 const guint bs_n_lamination_details = G_N_ELEMENTS (bs_lamination_details);
 
-static const char *const defect_kinds[] = {
-  N_ ("knot"),    N_ ("check"), N_ ("wane"), N_ ("stain"), N_ ("bark pocket"),
-  N_ ("sapwood"), N_ ("pith"),  N_ ("hole"), NULL,
-};
-
-static const char *const faces[] = {
-  N_ ("left face"), N_ ("right face"), N_ ("top edge"), N_ ("underside"), NULL,
-};
-
 static const BsField defect_fields[] = {
-  DEFECT (BS_FIELD_CHOICE, N_ ("Defect"), NULL, kind, .choices = defect_kinds),
+  DEFECT (BS_FIELD_CHOICE, N_ ("Defect"), NULL, kind, .choices = bs_words_defects,
+          .choices_context = BS_WORDS_DEFECT_CONTEXT),
   DEFECT (BS_FIELD_CHOICE, N_ ("On"), N_ ("As marked, before it is turned"), face,
-          .choices = faces),
+          .choices = bs_words_faces, .choices_context = BS_WORDS_FACE_CONTEXT),
   DEFECT (BS_FIELD_NUMBER, N_ ("From"), N_ ("From the left end"), x_from, &bs_limits.defect_along),
   DEFECT (BS_FIELD_NUMBER, N_ ("To"), N_ ("From the left end"), x_to, &bs_limits.defect_along),
   DEFECT (BS_FIELD_NUMBER, N_ ("Across, from"),

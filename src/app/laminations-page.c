@@ -10,6 +10,7 @@
 #include "app/lamination-fields.h"
 #include "app/wood-choice.h"
 #include "core/text.h"
+#include "core/units.h"
 #include "draw/picture.h"
 #include "plan/edits.h"
 
@@ -100,11 +101,24 @@ typedef struct
   const BsField *field;
 } Column;
 
+/* Typing in a row is about its lamination. */
+static void
+focus_enter_cb (GtkEventControllerFocus *focus, GtkListItem *item)
+{
+  gtk_widget_activate_action (gtk_list_item_get_child (item), "list.select-item", "(ubb)",
+                              gtk_list_item_get_position (item), FALSE, FALSE);
+}
+
 static void
 setup_field_cb (GtkSignalListItemFactory *factory, GtkListItem *item, Column *column)
 {
-  gtk_list_item_set_child (
-      item, bs_field_editor_new (column->session, &bs_record_lamination, column->field, NULL));
+  GtkWidget *editor
+      = bs_field_editor_new (column->session, &bs_record_lamination, column->field, NULL);
+  GtkEventController *focus = gtk_event_controller_focus_new ();
+
+  g_signal_connect_object (focus, "enter", G_CALLBACK (focus_enter_cb), item, 0);
+  gtk_widget_add_controller (editor, focus);
+  gtk_list_item_set_child (item, editor);
 }
 
 static void
@@ -126,6 +140,28 @@ append_column (BsLaminationsPage *self, const char *title, GtkListItemFactory *f
   gtk_column_view_append_column (GTK_COLUMN_VIEW (self->table), column);
 }
 
+/* "Bow, mm": the unit stands once over its column. */
+static void
+show_titles (BsLaminationsPage *self)
+{
+  BsUnitSystem units = bs_session_get_plan (self->session)->units;
+  GListModel *columns = gtk_column_view_get_columns (GTK_COLUMN_VIEW (self->table));
+
+  for (guint i = 0; i < bs_n_lamination_columns; i++)
+    {
+      const BsField *field = &bs_lamination_columns[i];
+      g_autoptr (GtkColumnViewColumn) column = g_list_model_get_item (columns, i + 1);
+      g_autofree char *title = NULL;
+      if (field->kind == BS_FIELD_NUMBER)
+        /* Translators: a column's title: what is measured, its unit */
+        title = g_strdup_printf (_ ("%s, %s"), _ (field->label),
+                                 bs_units_symbol (field->limit->quantity, units));
+      else
+        title = g_strdup (_ (field->label));
+      gtk_column_view_column_set_title (column, title);
+    }
+}
+
 static void
 append_columns (BsLaminationsPage *self)
 {
@@ -141,8 +177,9 @@ append_columns (BsLaminationsPage *self)
       factory = gtk_signal_list_item_factory_new ();
       g_signal_connect_data (factory, "setup", G_CALLBACK (setup_field_cb), column, free_column, 0);
       g_signal_connect (factory, "bind", G_CALLBACK (bind_field_cb), column);
-      append_column (self, _ (column->field->label), factory);
+      append_column (self, NULL, factory);
     }
+  show_titles (self);
 }
 
 /* The selected lamination. */
@@ -185,8 +222,8 @@ show_details (BsLaminationsPage *self)
     return;
 
   self->picture = gtk_drawing_area_new ();
-  gtk_drawing_area_set_content_width (GTK_DRAWING_AREA (self->picture), 144);
-  gtk_drawing_area_set_content_height (GTK_DRAWING_AREA (self->picture), 180);
+  gtk_drawing_area_set_content_width (GTK_DRAWING_AREA (self->picture), 108);
+  gtk_drawing_area_set_content_height (GTK_DRAWING_AREA (self->picture), 156);
   gtk_drawing_area_set_draw_func (GTK_DRAWING_AREA (self->picture), draw_picture_cb, self, NULL);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->picture), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   _ ("End grain as marked, with the show face up"), -1);
@@ -198,11 +235,14 @@ show_details (BsLaminationsPage *self)
   gtk_box_append (GTK_BOX (measures),
                   bs_form_new (self->session, NULL, &bs_record_lamination, selected,
                                bs_lamination_details, bs_n_lamination_details));
-  gtk_box_append (GTK_BOX (self->details), measures);
+  gtk_widget_set_halign (measures, GTK_ALIGN_START);
 
-  GtkWidget *defects = bs_rows_editor_new (self->session, &bs_lamination_defects, selected);
-  gtk_widget_set_hexpand (defects, TRUE);
-  gtk_box_append (GTK_BOX (self->details), defects);
+  /* Under one another: a defect's fields take the whole width. */
+  GtkWidget *column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 18);
+  gtk_box_append (GTK_BOX (column),
+                  bs_rows_editor_new (self->session, &bs_lamination_defects, selected));
+  gtk_box_append (GTK_BOX (column), measures);
+  gtk_box_append (GTK_BOX (self->details), column);
 }
 
 /* Follows the session. */
@@ -244,6 +284,7 @@ session_changed_cb (BsLaminationsPage *self, BsSession *session)
 
   if (self->picture != NULL)
     gtk_widget_queue_draw (self->picture);
+  show_titles (self);
   g_autoptr (GPtrArray) ids = list_ids (bs_session_get_plan (session));
   if (shows_ids (self, ids))
     return;
@@ -254,26 +295,12 @@ session_changed_cb (BsLaminationsPage *self, BsSession *session)
 
 /* Buttons. */
 
-static char *
-make_id (const BsPlan *plan)
-{
-  guint n = plan->laminations->len;
-  char *id = NULL;
-  do
-    {
-      g_free (id);
-      id = g_strdup_printf ("lamination-%u", ++n);
-    }
-  while (bs_plan_find_lamination (plan, id) != NULL);
-  return id;
-}
-
 /* The next one measures like the last one: most laminations of a slab are alike. */
 static void
 add_cb (BsLaminationsPage *self, GtkButton *button)
 {
   BsPlan *plan = bs_session_get_plan (self->session);
-  g_autofree char *id = make_id (plan);
+  g_autofree char *id = bs_record_make_id (plan->laminations, "lamination");
   g_autofree char *label = g_strdup_printf ("%u", plan->laminations->len + 1);
   g_autoptr (BsLamination) lamination = NULL;
 
@@ -378,7 +405,7 @@ build (BsLaminationsPage *self)
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (detail_scroller), GTK_POLICY_AUTOMATIC,
                                   GTK_POLICY_AUTOMATIC);
   gtk_scrolled_window_set_propagate_natural_height (GTK_SCROLLED_WINDOW (detail_scroller), TRUE);
-  gtk_scrolled_window_set_max_content_height (GTK_SCROLLED_WINDOW (detail_scroller), 270);
+  gtk_scrolled_window_set_max_content_height (GTK_SCROLLED_WINDOW (detail_scroller), 240);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (detail_scroller), self->details);
 
   gtk_widget_set_parent (scroller, GTK_WIDGET (self));

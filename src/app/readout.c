@@ -6,6 +6,7 @@
 #include <math.h>
 
 #include "app/number-row.h"
+#include "core/forecast.h"
 #include "core/units.h"
 
 /* Which workings are shown, in this order. */
@@ -49,12 +50,10 @@ G_DEFINE_FINAL_TYPE (BsReadout, bs_readout, GTK_TYPE_WIDGET)
 static BsWorking
 explain_thickness (BsReadout *self, const BsResults *results)
 {
-  const BsForecast *forecast = bs_study_get_forecast (bs_session_get_study (self->session));
+  BsStudy *study = bs_session_get_study (self->session, &bs_study_forecast);
   BsWorking working = results->why_thickness;
 
-  if (forecast != NULL && forecast->stack->plan != results->stack->plan)
-    forecast = NULL;
-  bs_forecast_add_odds (forecast, &working);
+  bs_forecast_add_odds (bs_study_is_current (study) ? bs_study_get_result (study) : NULL, &working);
   return working;
 }
 
@@ -66,7 +65,7 @@ describe_time (const BsResults *results)
   g_autofree char *time
       = bs_units_format (fabs (left), BS_QUANTITY_TIME, results->stack->plan->units);
 
-  if (isnan (left))
+  if (isnan (left) || isnan (results->why_time.value))
     return NULL;
   /* Translators: a time: "3 min 20 s". */
   return g_strdup_printf (left < 0.0 ? _ ("%s too long") : _ ("%s left"), time);
@@ -206,7 +205,7 @@ bs_readout_set_session (BsReadout *self, BsSession *session)
 
   self->session = g_object_ref (session);
   g_signal_connect_object (session, "changed", G_CALLBACK (changed_cb), self, G_CONNECT_SWAPPED);
-  g_signal_connect_object (bs_session_get_study (session), "changed", G_CALLBACK (changed_cb), self,
-                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (bs_session_get_study (session, &bs_study_forecast), "changed",
+                           G_CALLBACK (changed_cb), self, G_CONNECT_SWAPPED);
   changed_cb (self);
 }

@@ -44,6 +44,21 @@ find_index (const GPtrArray *things, const char *id)
   return -1;
 }
 
+char *
+bs_record_make_id (const GPtrArray *things, const char *stem)
+{
+  guint n = things->len;
+  char *id = NULL;
+
+  do
+    {
+      g_free (id);
+      id = g_strdup_printf ("%s-%u", stem, ++n);
+    }
+  while (find_index (things, id) >= 0);
+  return id;
+}
+
 static gpointer
 find_thing (const GPtrArray *things, const char *id)
 {

@@ -28,4 +28,8 @@ extern const BsRecord bs_record_defect;     /* a BsDefect; id from bs_record_def
 /* The id of a lamination's defect, for bs_record_defect: the caller's to free. */
 char *bs_record_defect_id (const char *lamination, guint index);
 
+/* An id that none of the things has, each of which begins with its id (clamps, laminations ...):
+ * the caller's to free. */
+char *bs_record_make_id (const GPtrArray *things, const char *stem);
+
 G_END_DECLS

@@ -31,7 +31,9 @@ G_DEFINE_FINAL_TYPE (BsSchedulePage, bs_schedule_page, GTK_TYPE_WIDGET)
 static const BsForecast *
 get_forecast (BsSchedulePage *self)
 {
-  return bs_study_get_forecast (bs_session_get_study (self->session));
+  BsStudy *study = bs_session_get_study (self->session, &bs_study_forecast);
+
+  return bs_study_is_current (study) ? bs_study_get_result (study) : NULL;
 }
 
 static double
@@ -242,8 +244,8 @@ bs_schedule_page_new (BsSession *session)
 
   BsSchedulePage *self = g_object_new (BS_TYPE_SCHEDULE_PAGE, NULL);
   self->session = g_object_ref (session);
-  g_signal_connect_object (bs_session_get_study (session), "changed", G_CALLBACK (changed_cb), self,
-                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (bs_session_get_study (session, &bs_study_forecast), "changed",
+                           G_CALLBACK (changed_cb), self, G_CONNECT_SWAPPED);
   changed_cb (self);
   return GTK_WIDGET (self);
 }

@@ -9,7 +9,7 @@ struct _BsSession
   BsHistory *history;
   BsPlan *shown; /* what the results are of */
   BsResults *results;
-  BsStudy *study; /* NULL until someone asks for it */
+  GHashTable *studies; /* BsStudyKind to BsStudy: those that someone asked for */
   char *selected;
   gboolean has_preview;
 };
@@ -33,12 +33,21 @@ static guint signals[N_SIGNALS];
 G_DEFINE_FINAL_TYPE (BsSession, bs_session, G_TYPE_OBJECT)
 
 static void
+set_studied (BsSession *self, BsPlan *plan)
+{
+  GHashTableIter iter;
+  gpointer study;
+
+  g_hash_table_iter_init (&iter, self->studies);
+  while (g_hash_table_iter_next (&iter, NULL, &study))
+    bs_study_set_plan (study, plan);
+}
+
+static void
 show_plan (BsSession *self, BsPlan *plan, gboolean is_preview)
 {
   gboolean was_preview = self->has_preview;
 
-  if (self->study != NULL && !is_preview)
-    bs_study_set_plan (self->study, plan);
   self->has_preview = is_preview;
   if (plan == self->shown)
     {
@@ -50,6 +59,7 @@ show_plan (BsSession *self, BsPlan *plan, gboolean is_preview)
   g_clear_pointer (&self->shown, bs_plan_unref);
   self->shown = bs_plan_ref (plan);
   self->results = bs_evaluate (plan);
+  set_studied (self, plan);
   g_signal_emit (self, signals[CHANGED], 0);
 }
 
@@ -73,9 +83,8 @@ bs_session_finalize (GObject *object)
 {
   BsSession *self = BS_SESSION (object);
 
-  if (self->study != NULL)
-    bs_study_set_plan (self->study, NULL); /* a thread may hold it a little longer */
-  g_clear_object (&self->study);
+  set_studied (self, NULL); /* threads may hold the studies a little longer */
+  g_clear_pointer (&self->studies, g_hash_table_unref);
   g_clear_object (&self->history);
   g_clear_pointer (&self->results, bs_results_unref);
   g_clear_pointer (&self->shown, bs_plan_unref);
@@ -134,6 +143,7 @@ bs_session_class_init (BsSessionClass *class)
 static void
 bs_session_init (BsSession *self)
 {
+  self->studies = g_hash_table_new_full (NULL, NULL, NULL, g_object_unref);
 }
 
 BsSession *
@@ -174,16 +184,19 @@ bs_session_get_results (BsSession *self)
 }
 
 BsStudy *
-bs_session_get_study (BsSession *self)
+bs_session_get_study (BsSession *self, const BsStudyKind *kind)
 {
   g_return_val_if_fail (BS_IS_SESSION (self), NULL);
+  g_return_val_if_fail (kind != NULL, NULL);
 
-  if (self->study == NULL)
+  BsStudy *study = g_hash_table_lookup (self->studies, kind);
+  if (study == NULL)
     {
-      self->study = bs_study_new ();
-      bs_study_set_plan (self->study, bs_session_get_plan (self));
+      study = bs_study_new (kind);
+      g_hash_table_insert (self->studies, (gpointer)kind, study);
+      bs_study_set_plan (study, self->shown);
     }
-  return self->study;
+  return study;
 }
 
 void

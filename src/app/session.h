@@ -31,8 +31,8 @@ BsHistory *bs_session_get_history (BsSession *self);
 BsPlan *bs_session_get_plan (BsSession *self);
 BsResults *bs_session_get_results (BsSession *self);
 
-/* What takes longer to work out; of the plan, not of a preview. Begins when first asked for. */
-BsStudy *bs_session_get_study (BsSession *self);
+/* What takes longer to work out; it follows the plan shown. Begins when first asked for. */
+BsStudy *bs_session_get_study (BsSession *self, const BsStudyKind *kind);
 
 /* Shows a plan, which may be the present one, without making it so; NULL ends that. */
 void bs_session_set_preview (BsSession *self, BsPlan *plan);

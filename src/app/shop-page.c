@@ -175,21 +175,6 @@ static const BsField caul_fields[] = {
          BsCaulKind, moe_mpa, &bs_limits.moe),
 };
 
-/* An id that none of the things has; each begins with its id. */
-static char *
-make_id (const GPtrArray *things, const char *stem)
-{
-  for (guint n = things->len + 1;; n++)
-    {
-      g_autofree char *id = g_strdup_printf ("%s-%u", stem, n);
-      gboolean is_taken = FALSE;
-      for (guint i = 0; i < things->len && !is_taken; i++)
-        is_taken = g_str_equal (*(const char *const *)g_ptr_array_index (things, i), id);
-      if (!is_taken)
-        return g_steal_pointer (&id);
-    }
-}
-
 static guint
 count_clamps (const BsPlan *plan, const char *owner)
 {
@@ -208,7 +193,7 @@ static BsPlan *
 add_clamp (const BsPlan *plan, const char *owner)
 {
   BsPlan *copy = bs_plan_copy (plan);
-  g_autofree char *id = make_id (copy->shop.clamps, "clamp");
+  g_autofree char *id = bs_record_make_id (copy->shop.clamps, "clamp");
   BsClampKind *kind = bs_clamp_kind_new (id);
 
   bs_text_set (&kind->name, _ ("Bar clamp"));
@@ -258,7 +243,7 @@ static BsPlan *
 add_caul (const BsPlan *plan, const char *owner)
 {
   BsPlan *copy = bs_plan_copy (plan);
-  g_autofree char *id = make_id (copy->shop.cauls, "caul");
+  g_autofree char *id = bs_record_make_id (copy->shop.cauls, "caul");
   BsCaulKind *kind = bs_caul_kind_new (id);
 
   bs_text_set (&kind->name, _ ("Hardwood bar"));

@@ -5,8 +5,8 @@
 #include <glib/gi18n.h>
 
 #include "app/form.h"
+#include "app/number-row.h"
 #include "app/page.h"
-#include "core/units.h"
 
 #define FIELD(kind, label, hint, member, ...)                                                      \
   {                                                                                                \
@@ -80,32 +80,24 @@ static const BsField season_fields[] = {
 };
 
 static void
-show_moisture_cb (GtkLabel *note, BsSession *session)
+show_moisture_cb (BsNumberRow *row, BsSession *session)
 {
-  const BsResults *results = bs_session_get_results (session);
-  g_autofree char *low
-      = bs_units_format (results->emc_low_pct, BS_QUANTITY_PERCENT, BS_UNIT_SYSTEM_METRIC);
-  g_autofree char *high
-      = bs_units_format (results->emc_high_pct, BS_QUANTITY_PERCENT, BS_UNIT_SYSTEM_METRIC);
-  /* Translators: two moisture contents with their per cent signs */
-  g_autofree char *text = g_strdup_printf (
-      _ ("Wood left there comes to between %s and %s of moisture. Glue it at about that."), low,
-      high);
-  gtk_label_set_text (note, text);
+  bs_number_row_show (row, &bs_session_get_results (session)->why_moisture,
+                      bs_session_get_plan (session)->units, NULL);
 }
 
 static GtkWidget *
 new_season_block (BsSession *session)
 {
   GtkWidget *block = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
-  GtkWidget *note = bs_form_note_new (NULL);
+  GtkWidget *moisture = bs_number_row_new ();
 
   gtk_box_append (GTK_BOX (block), bs_form_new (session, N_ ("Where it will live"), &bs_record_plan,
                                                 NULL, season_fields, G_N_ELEMENTS (season_fields)));
-  gtk_box_append (GTK_BOX (block), note);
-  g_signal_connect_object (session, "changed", G_CALLBACK (show_moisture_cb), note,
+  gtk_box_append (GTK_BOX (block), moisture);
+  g_signal_connect_object (session, "changed", G_CALLBACK (show_moisture_cb), moisture,
                            G_CONNECT_SWAPPED);
-  show_moisture_cb (GTK_LABEL (note), session);
+  show_moisture_cb (BS_NUMBER_ROW (moisture), session);
   return block;
 }
 

@@ -2,13 +2,33 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/study.h"
 
+#include "core/forecast.h"
+
+const BsStudyKind bs_study_forecast = {
+  (gpointer (*) (const BsPlan *, const BsProgress *))bs_forecast_new,
+  (GDestroyNotify)bs_forecast_free,
+};
+
 struct _BsStudy
 {
   GObject parent_instance;
 
+  const BsStudyKind *kind;
   BsPlan *plan; /* wanted */
-  BsForecast *forecast;
+  gpointer result;
+  gboolean is_current;
   GCancellable *working; /* of the thread under way, or NULL */
+  guint watch;           /* source that looks how far it is */
+  GMutex mutex;          /* of the next one */
+  double done;           /* told by the thread */
+  double progress;       /* as seen by the main thread */
+};
+
+enum
+{
+  PROP_0,
+  PROP_PROGRESS,
+  N_PROPS
 };
 
 enum
@@ -17,22 +37,47 @@ enum
   N_SIGNALS
 };
 
+static GParamSpec *props[N_PROPS];
 static guint signals[N_SIGNALS];
 
 G_DEFINE_FINAL_TYPE (BsStudy, bs_study, G_TYPE_OBJECT)
 
+#define WATCH_EVERY_MS 100
+
 static gboolean
-report (double done, gpointer cancellable)
+report (double done, gpointer task)
 {
-  return !g_cancellable_is_cancelled (cancellable);
+  BsStudy *self = g_task_get_source_object (task);
+
+  g_mutex_lock (&self->mutex);
+  self->done = done;
+  g_mutex_unlock (&self->mutex);
+  return !g_cancellable_is_cancelled (g_task_get_cancellable (task));
 }
 
 static void
-work (GTask *task, gpointer self, gpointer plan, GCancellable *cancellable)
+work (GTask *task, gpointer source, gpointer plan, GCancellable *cancellable)
 {
-  BsProgress progress = { report, cancellable };
+  BsStudy *self = source;
+  BsProgress progress = { report, task };
 
-  g_task_return_pointer (task, bs_forecast_new (plan, &progress), (GDestroyNotify)bs_forecast_free);
+  g_task_return_pointer (task, self->kind->work_out (plan, &progress), self->kind->free);
+}
+
+static gboolean
+watch_cb (gpointer user_data)
+{
+  BsStudy *self = user_data;
+
+  g_mutex_lock (&self->mutex);
+  double done = self->done;
+  g_mutex_unlock (&self->mutex);
+  if (done > self->progress)
+    {
+      self->progress = done;
+      g_object_notify_by_pspec (G_OBJECT (self), props[PROP_PROGRESS]);
+    }
+  return G_SOURCE_CONTINUE;
 }
 
 static void start (BsStudy *self);
@@ -42,16 +87,19 @@ done_cb (GObject *object, GAsyncResult *result, gpointer user_data)
 {
   BsStudy *self = BS_STUDY (object);
   const BsPlan *plan = g_task_get_task_data (G_TASK (result));
-  BsForecast *forecast = g_task_propagate_pointer (G_TASK (result), NULL);
+  gpointer found = g_task_propagate_pointer (G_TASK (result), NULL);
 
   g_clear_object (&self->working);
-  if (plan == self->plan && forecast != NULL)
+  g_clear_handle_id (&self->watch, g_source_remove);
+  if (plan == self->plan && found != NULL)
     {
-      self->forecast = forecast;
+      g_clear_pointer (&self->result, self->kind->free);
+      self->result = found;
+      self->is_current = TRUE;
       g_signal_emit (self, signals[CHANGED], 0);
       return;
     }
-  g_clear_pointer (&forecast, bs_forecast_free);
+  g_clear_pointer (&found, self->kind->free);
   start (self);
 }
 
@@ -60,6 +108,9 @@ start (BsStudy *self)
 {
   if (self->plan == NULL)
     return;
+  self->done = 0.0;
+  self->progress = 0.0;
+  self->watch = g_timeout_add (WATCH_EVERY_MS, watch_cb, self);
   self->working = g_cancellable_new ();
   g_autoptr (GTask) task = g_task_new (self, self->working, done_cb, NULL);
   g_task_set_source_tag (task, start);
@@ -73,15 +124,40 @@ bs_study_finalize (GObject *object)
   BsStudy *self = BS_STUDY (object);
 
   g_clear_pointer (&self->plan, bs_plan_unref);
-  g_clear_pointer (&self->forecast, bs_forecast_free);
+  g_clear_pointer (&self->result, self->kind->free);
   g_clear_object (&self->working);
+  g_clear_handle_id (&self->watch, g_source_remove);
+  g_mutex_clear (&self->mutex);
   G_OBJECT_CLASS (bs_study_parent_class)->finalize (object);
+}
+
+static void
+bs_study_get_property (GObject *object, guint id, GValue *value, GParamSpec *pspec)
+{
+  BsStudy *self = BS_STUDY (object);
+
+  switch (id)
+    {
+    case PROP_PROGRESS:
+      g_value_set_double (value, self->progress);
+      break;
+    default:
+      G_OBJECT_WARN_INVALID_PROPERTY_ID (object, id, pspec);
+    }
 }
 
 static void
 bs_study_class_init (BsStudyClass *class)
 {
-  G_OBJECT_CLASS (class)->finalize = bs_study_finalize;
+  GObjectClass *object_class = G_OBJECT_CLASS (class);
+
+  object_class->finalize = bs_study_finalize;
+  object_class->get_property = bs_study_get_property;
+
+  props[PROP_PROGRESS] = g_param_spec_double ("progress", NULL, NULL, 0.0, 1.0, 0.0,
+                                              G_PARAM_READABLE | G_PARAM_STATIC_STRINGS);
+  g_object_class_install_properties (object_class, N_PROPS, props);
+
   signals[CHANGED] = g_signal_new ("changed", BS_TYPE_STUDY, G_SIGNAL_RUN_LAST, 0, NULL, NULL, NULL,
                                    G_TYPE_NONE, 0);
 }
@@ -89,12 +165,16 @@ bs_study_class_init (BsStudyClass *class)
 static void
 bs_study_init (BsStudy *self)
 {
+  g_mutex_init (&self->mutex);
 }
 
 BsStudy *
-bs_study_new (void)
+bs_study_new (const BsStudyKind *kind)
 {
-  return g_object_new (BS_TYPE_STUDY, NULL);
+  BsStudy *self = g_object_new (BS_TYPE_STUDY, NULL);
+
+  self->kind = kind;
+  return self;
 }
 
 void
@@ -111,16 +191,32 @@ bs_study_set_plan (BsStudy *self, BsPlan *plan)
     g_cancellable_cancel (self->working);
   else
     start (self);
-  if (self->forecast == NULL)
+  if (!self->is_current)
     return;
-  g_clear_pointer (&self->forecast, bs_forecast_free);
+  self->is_current = FALSE;
   g_signal_emit (self, signals[CHANGED], 0);
 }
 
-const BsForecast *
-bs_study_get_forecast (BsStudy *self)
+gconstpointer
+bs_study_get_result (BsStudy *self)
 {
   g_return_val_if_fail (BS_IS_STUDY (self), NULL);
 
-  return self->forecast;
+  return self->result;
+}
+
+gboolean
+bs_study_is_current (BsStudy *self)
+{
+  g_return_val_if_fail (BS_IS_STUDY (self), FALSE);
+
+  return self->is_current;
+}
+
+double
+bs_study_get_progress (BsStudy *self)
+{
+  g_return_val_if_fail (BS_IS_STUDY (self), 0.0);
+
+  return self->progress;
 }

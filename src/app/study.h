@@ -4,23 +4,42 @@
 
 #include <gio/gio.h>
 
-#include "core/forecast.h"
+#include "core/plan.h"
+#include "core/progress.h"
 
 G_BEGIN_DECLS
 
-/* Works out the forecast of a plan in a thread of its own, one at a time: a newer plan stops what
- * is under way for an older one.
+/* Something that follows from a plan and takes too long for the main thread. */
+typedef struct
+{
+  /* In a thread. Pure; NULL when progress asked it to stop. */
+  gpointer (*work_out) (const BsPlan *plan, const BsProgress *progress);
+  GDestroyNotify free;
+} BsStudyKind;
+
+extern const BsStudyKind bs_study_forecast; /* a BsForecast */
+
+/* Works out one kind of thing in a thread of its own, for one plan at a time: a newer plan stops
+ * what is under way for an older one.
  *
- * Signal: "changed" when the forecast came or went. */
+ * Signals: "changed" when the result became another one, or stopped being that of the wanted plan;
+ * "notify::progress", 0 to 1, now and then while it works. */
 #define BS_TYPE_STUDY (bs_study_get_type ())
 G_DECLARE_FINAL_TYPE (BsStudy, bs_study, BS, STUDY, GObject)
 
-BsStudy *bs_study_new (void);
+/* `kind` lives as long as the program. */
+BsStudy *bs_study_new (const BsStudyKind *kind);
 
 /* NULL: nothing to work out any more. */
 void bs_study_set_plan (BsStudy *self, BsPlan *plan);
 
-/* Borrowed until "changed"; NULL while it is being worked out. */
-const BsForecast *bs_study_get_forecast (BsStudy *self);
+/* The latest there is, borrowed until "changed": that of an older plan while the wanted plan's is
+ * being worked out, NULL before the first. */
+gconstpointer bs_study_get_result (BsStudy *self);
+
+/* The result is that of the plan that was set. */
+gboolean bs_study_is_current (BsStudy *self);
+
+double bs_study_get_progress (BsStudy *self);
 
 G_END_DECLS

@@ -148,6 +148,7 @@ menu_new (BsWindow *self)
   g_autoptr (GMenu) view = g_menu_new ();
   g_autoptr (GMenu) appearance = appearance_menu_new ();
 
+  bs_actions_append (open, "win.begin");
   bs_actions_append (open, "win.open");
   g_menu_append_submenu (open, _ ("Opened lately"), G_MENU_MODEL (self->recent_menu));
   g_menu_append_submenu (open, _ ("Begin with an example"), G_MENU_MODEL (examples));

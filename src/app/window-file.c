@@ -219,11 +219,11 @@ bs_window_guard_finish (BsWindow *self, GAsyncResult *result)
 /* Opening. */
 
 static void
-show_plan (BsWindow *self, BsPlan *plan, GFile *file)
+show_plan (BsWindow *self, BsPlan *plan, GFile *file, const char *place)
 {
   bs_session_open (self->session, plan);
   set_file (self, file);
-  bs_window_go_to (self, "glue-up");
+  bs_window_go_to (self, place);
 }
 
 gboolean
@@ -246,7 +246,7 @@ bs_window_open (BsWindow *self, GFile *file)
       bs_question_tell (GTK_WINDOW (self), _ ("This file cannot be used"), error->message);
       return FALSE;
     }
-  show_plan (self, plan, file);
+  show_plan (self, plan, file, "glue-up");
   return TRUE;
 }
 
@@ -287,6 +287,25 @@ open_recent_action (GtkWidget *widget, const char *name, GVariant *uri)
   bs_window_guard_async (BS_WINDOW (widget), open_guarded_cb, g_steal_pointer (&file));
 }
 
+/* An empty plan, shown in the units of the last one. */
+static void
+begin_guarded_cb (GObject *window, GAsyncResult *result, gpointer unused)
+{
+  BsWindow *self = BS_WINDOW (window);
+
+  if (!bs_window_guard_finish (self, result))
+    return;
+  g_autoptr (BsPlan) plan = bs_plan_new ();
+  plan->units = bs_session_get_plan (self->session)->units;
+  show_plan (self, plan, NULL, "slab");
+}
+
+static void
+begin_action (GtkWidget *widget, const char *name, GVariant *unused)
+{
+  bs_window_guard_async (BS_WINDOW (widget), begin_guarded_cb, NULL);
+}
+
 static void
 example_guarded_cb (GObject *window, GAsyncResult *result, gpointer index)
 {
@@ -295,7 +314,7 @@ example_guarded_cb (GObject *window, GAsyncResult *result, gpointer index)
   if (!bs_window_guard_finish (self, result))
     return;
   g_autoptr (BsPlan) plan = bs_examples_load (GPOINTER_TO_UINT (index));
-  show_plan (self, plan, NULL);
+  show_plan (self, plan, NULL, "glue-up");
 }
 
 static void
@@ -340,6 +359,7 @@ bs_window_file_class_init (GtkWidgetClass *class)
 {
   gtk_widget_class_install_action (class, "win.open", NULL, open_action);
   gtk_widget_class_install_action (class, "win.open-recent", "s", open_recent_action);
+  gtk_widget_class_install_action (class, "win.begin", NULL, begin_action);
   gtk_widget_class_install_action (class, "win.example", "u", example_action);
   gtk_widget_class_install_action (class, "win.save", NULL, save_action);
   gtk_widget_class_install_action (class, "win.save-as", NULL, save_as_action);

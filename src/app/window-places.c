@@ -45,15 +45,17 @@ bs_window_places_init (BsWindow *self)
   for (guint i = 0; i < G_N_ELEMENTS (places); i++)
     gtk_stack_add_titled (self->places, gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 0), places[i].name,
                           g_dpgettext2 (NULL, "place", places[i].title));
+  gtk_stack_set_visible_child_name (self->places, "glue-up");
+  place_chosen_cb (self);
   g_signal_connect_object (self->places, "notify::visible-child", G_CALLBACK (place_chosen_cb),
                            self, G_CONNECT_SWAPPED);
-  bs_window_go_to (self, "glue-up");
-  place_chosen_cb (self);
 }
 
 void
 bs_window_go_to (BsWindow *self, const char *place)
 {
+  if (gtk_stack_get_visible_child (self->places) == NULL) /* before the first frame */
+    return;
   gtk_stack_set_visible_child_name (self->places, place);
   gtk_widget_grab_focus (gtk_widget_get_first_child (gtk_stack_get_visible_child (self->places)));
 }

@@ -23,7 +23,9 @@ struct _BsWindow
   /* state */
   gboolean is_closing; /* the question about changes was answered */
   gboolean with_workings;
+  guint furnish_source; /* the contents are about to be shown */
   /* template */
+  GtkWidget *contents;
   GtkButton *undo;
   GtkButton *redo;
   GtkLabel *undo_label;

@@ -97,11 +97,47 @@ bs_window_close_request (GtkWindow *window)
   return GTK_WINDOW_CLASS (bs_window_parent_class)->close_request (window);
 }
 
+/* The window shows itself as soon as it can, and its contents in the next frame: the fonts alone
+ * take longer to find than the window to appear. */
+
+static gboolean
+furnish (gpointer user_data)
+{
+  BsWindow *self = user_data;
+
+  self->furnish_source = 0;
+  bs_readout_set_session (self->readout, self->session);
+  bs_findings_list_set_session (self->findings, self->session);
+  bs_window_places_init (self);
+  gtk_widget_set_visible (self->contents, TRUE);
+  bs_window_go_to (self, "glue-up");
+  return G_SOURCE_REMOVE;
+}
+
+static void
+first_frame_cb (GdkFrameClock *clock, BsWindow *self)
+{
+  g_signal_handlers_disconnect_by_func (clock, first_frame_cb, self);
+  self->furnish_source = g_idle_add_full (G_PRIORITY_HIGH_IDLE, furnish, self, NULL);
+}
+
+static void
+bs_window_realize (GtkWidget *widget)
+{
+  BsWindow *self = BS_WINDOW (widget);
+
+  GTK_WIDGET_CLASS (bs_window_parent_class)->realize (widget);
+  if (!gtk_widget_get_visible (self->contents) && self->furnish_source == 0)
+    g_signal_connect_object (gtk_widget_get_frame_clock (widget), "after-paint",
+                             G_CALLBACK (first_frame_cb), self, 0);
+}
+
 static void
 bs_window_dispose (GObject *object)
 {
   BsWindow *self = BS_WINDOW (object);
 
+  g_clear_handle_id (&self->furnish_source, g_source_remove);
   if (self->chooser != NULL)
     gtk_native_dialog_destroy (GTK_NATIVE_DIALOG (self->chooser));
   g_clear_object (&self->chooser);
@@ -120,12 +156,14 @@ bs_window_class_init (BsWindowClass *class)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (class);
 
   G_OBJECT_CLASS (class)->dispose = bs_window_dispose;
+  widget_class->realize = bs_window_realize;
   GTK_WINDOW_CLASS (class)->close_request = bs_window_close_request;
 
   g_type_ensure (BS_TYPE_FINDINGS_LIST);
   g_type_ensure (BS_TYPE_FOLD);
   g_type_ensure (BS_TYPE_READOUT);
   gtk_widget_class_set_template_from_resource (widget_class, BS_RESOURCES "/window.ui");
+  gtk_widget_class_bind_template_child (widget_class, BsWindow, contents);
   gtk_widget_class_bind_template_child (widget_class, BsWindow, findings);
   gtk_widget_class_bind_template_child (widget_class, BsWindow, menu);
   gtk_widget_class_bind_template_child (widget_class, BsWindow, places);
@@ -147,9 +185,6 @@ bs_window_init (BsWindow *self)
 
   self->session = bs_session_new (plan);
   gtk_widget_init_template (GTK_WIDGET (self));
-  bs_readout_set_session (self->readout, self->session);
-  bs_findings_list_set_session (self->findings, self->session);
-
   bs_window_print_init (self);
   self->recent_menu = g_menu_new ();
   bs_window_actions_init (self);
@@ -159,7 +194,6 @@ bs_window_init (BsWindow *self)
                            G_CONNECT_SWAPPED);
   restore_size (self);
   history_changed_cb (self);
-  bs_window_places_init (self);
 }
 
 BsWindow *

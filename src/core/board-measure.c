@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/board-measure.h"
 
+#include "core/lumber-sizes.h"
 #include "core/units.h"
 
 #include <math.h>
@@ -11,17 +12,6 @@
 
 /* Sizes that were typed in inches come back from millimetres with an error of rounding only. */
 #define ROUNDING_IN 1e-6
-
-/* Rough and surfaced on two sides, in sixteenths of an inch. Source: NHLA, Rules for the
- * measurement and inspection of hardwood and cypress, standard thickness (from memory; 4/4 to 16/4
- * agree with trade lists). */
-static const struct
-{
-  int rough, surfaced;
-} classes[] = {
-  { 6, 3 },   { 8, 5 },   { 10, 7 },  { 12, 9 },  { 16, 13 }, { 20, 17 }, { 24, 21 },
-  { 28, 24 }, { 32, 28 }, { 40, 36 }, { 48, 44 }, { 56, 52 }, { 64, 60 },
-};
 
 double
 bs_board_feet (double thickness, double width, double length)
@@ -67,27 +57,25 @@ bs_tally_add (BsTally *self, double thickness, double width, double length)
   return board;
 }
 
-static double
-sixteenths (int n)
-{
-  return n * BS_MM_PER_INCH / 16.0;
-}
-
 double
 bs_board_surfaced_thickness (double rough)
 {
-  for (guint i = 0; i < G_N_ELEMENTS (classes); i++)
-    if (fabs (rough - sixteenths (classes[i].rough)) < 0.1)
-      return sixteenths (classes[i].surfaced);
+  const BsLumberSeries *quarters = bs_lumber_series (BS_LUMBER_QUARTERS);
+
+  for (guint i = 0; i < quarters->n_rows; i++)
+    if (fabs (rough - quarters->rows[i].sold) < 0.1)
+      return quarters->rows[i].surfaced;
   return NAN;
 }
 
 double
 bs_board_rough_thickness (double finished)
 {
-  for (guint i = 0; i < G_N_ELEMENTS (classes); i++)
-    if (sixteenths (classes[i].surfaced) >= finished - ROUNDING_IN)
-      return sixteenths (classes[i].rough);
+  const BsLumberSeries *quarters = bs_lumber_series (BS_LUMBER_QUARTERS);
+
+  for (guint i = 0; i < quarters->n_rows; i++)
+    if (quarters->rows[i].surfaced >= finished - ROUNDING_IN)
+      return quarters->rows[i].sold;
   return NAN;
 }
 

@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/clamping.h"
 
+#include "core/units.h"
+
 #include <math.h>
 
 /* Recommended pressure by density. Parts of the adhesive's own range that give, for 0.7 to 1.7 MPa,
@@ -58,8 +60,8 @@ bs_clamping_pressure (const BsStack *stack)
   };
 }
 
-static double
-find_outer_strength (const BsStack *stack)
+double
+bs_clamping_outer_strength (const BsStack *stack)
 {
   if (stack->n == 0)
     return NAN;
@@ -90,10 +92,8 @@ lines_both_faces (const BsCaulKind *caul, double length)
   return caul->count >= 2.0 * ceil (length / caul->length);
 }
 
-/* The thickest cauls that line both outer faces and make no clamp too short; NULL when there are
- * none. */
-static const BsCaulKind *
-choose_caul (const BsStack *stack)
+const BsCaulKind *
+bs_clamping_caul (const BsStack *stack)
 {
   const BsShop *shop = &stack->plan->shop;
   int bare = count_reaching (shop->clamps, stack->width);
@@ -166,16 +166,18 @@ cover_at_first_line (const BsStack *stack, const BsClampRule *rule)
 }
 
 /* Clamps to go with: as many as are needed, or all that fit when those cover the length but are too
- * few for the force. Equally far apart, half of that from each end. */
+ * few for the force. Equally far apart, half of that from each end, to the millimetre or the
+ * sixteenth of an inch: a tape is read no finer. */
 static void
 space_evenly (const BsStack *stack, BsClampRule *rule)
 {
   int least = MAX (rule->n_by_spacing, 2);
   int used = rule->n_fitting >= least ? MIN (rule->n, rule->n_fitting) : least;
+  double step = stack->plan->units == BS_UNIT_SYSTEM_INCH ? BS_MM_PER_INCH / 16.0 : 1.0;
 
   for (int i = 0; i < used; i++)
     {
-      double x = (i + 0.5) * stack->length / used;
+      double x = step * floor ((i + 0.5) * stack->length / used / step + 0.5);
       g_array_append_val (rule->positions, x);
     }
 }
@@ -250,7 +252,7 @@ bs_clamping_rule (const BsStack *stack, BsClampRule *rule)
     .head_width = NAN,
     .reached_mpa = NAN,
     .head_stress_mpa = NAN,
-    .head_strength_mpa = find_outer_strength (stack),
+    .head_strength_mpa = bs_clamping_outer_strength (stack),
     .positions = rule->positions,
   };
   for (guint i = 0; i + 1 < stack->n; i++)
@@ -258,7 +260,7 @@ bs_clamping_rule (const BsStack *stack, BsClampRule *rule)
   if (stack->n < 2)
     return;
 
-  const BsCaulKind *caul = choose_caul (stack);
+  const BsCaulKind *caul = bs_clamping_caul (stack);
   rule->caul_thickness = caul != NULL ? caul->thickness : 0.0;
   rule->reach_needed += 2.0 * rule->caul_thickness;
   rule->pressure_mpa = bs_clamping_pressure (stack).low;

@@ -10,6 +10,35 @@
 #include "core/mass.h"
 #include "core/moisture.h"
 
+#include <math.h>
+
+/* What the wood does after the glue-up, what it costs and what has to be lifted. */
+static void
+evaluate_timber (BsResults *self)
+{
+  const BsStack *stack = self->stack;
+  double width = fmin (stack->plan->slab.width, stack->width);
+  double thickness = self->flatten.thickness;
+
+  bs_movement_slab (stack, width, thickness, &self->movement);
+  bs_cupping_slab (stack, self->emc_low_pct, self->emc_high_pct, &self->cupping);
+  bs_cost (stack, thickness, self->glue_kg, &self->cost);
+  bs_lift_loads (stack, self->mass_kg, (self->emc_low_pct + self->emc_high_pct) / 2.0, self->loads);
+}
+
+static void
+explain_timber (BsResults *self)
+{
+  const BsPlan *plan = self->stack->plan;
+  const BsLift lift = bs_lift_default ();
+
+  bs_movement_explain_width (&self->movement, self->stack, &self->why_width_movement);
+  bs_movement_explain_thickness (&self->movement, &self->why_thickness_movement);
+  bs_cupping_explain (&self->cupping, &self->why_cup);
+  bs_cost_explain (&self->cost, plan, &self->why_cost);
+  bs_lift_explain (&self->loads[BS_LOAD_SLAB], &lift, plan->shop.people, &self->why_lifting);
+}
+
 BsResults *
 bs_evaluate (const BsPlan *plan)
 {
@@ -25,8 +54,10 @@ bs_evaluate (const BsPlan *plan)
   self->mass_kg = bs_mass_slab (self->stack, self->flatten.thickness,
                                 (self->emc_low_pct + self->emc_high_pct) / 2.0);
   self->glue_kg = bs_mass_glue (self->stack);
+  evaluate_timber (self);
 
   self->findings = bs_findings_new (self);
   bs_explain (self);
+  explain_timber (self);
   return self;
 }

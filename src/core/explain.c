@@ -7,6 +7,8 @@
 #include "core/assembly.h"
 #include "core/clamping.h"
 
+#include "core/moisture.h"
+
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
@@ -28,6 +30,7 @@
   N_ ("planning rule of this program, no single source; a data sheet comes first")
 #define DENSITY_SOURCE                                                                             \
   "Selbo 1975, Adhesive bonding of wood, USDA Technical Bulletin 1512 (from memory)"
+#define HANDBOOK_EMC "Wood Handbook FPL-GTR-190 (2010), equation 4-5 (from memory)"
 #define HANDBOOK_4 "Wood Handbook FPL-GTR-190 (2010), chapter 4 (from memory)"
 
 static double
@@ -276,14 +279,43 @@ explain_mass (BsResults *self)
   bs_working_add (why, N_ ("mean density at the moisture of the laminations"), "ρ",
                   volume > 0.0 ? self->mass_kg / (volume * 1e-9) : NAN, BS_QUANTITY_DENSITY,
                   HANDBOOK_4);
-  bs_working_add (why, N_ ("specific gravity of the densest wood, at 12 % moisture"), "G",
-                  find_densest (self->stack), BS_QUANTITY_RATIO, N_ ("the plan's table of woods"));
+  bs_working_add (why, N_ ("specific gravity of the densest wood"), "G", find_densest (self->stack),
+                  BS_QUANTITY_RATIO, N_ ("the plan's table of woods"));
   bs_working_add (why, N_ ("moisture where it will live, driest"), "", self->emc_low_pct,
-                  BS_QUANTITY_PERCENT,
-                  "Wood Handbook FPL-GTR-190 (2010), equation 4-5 (from memory)");
+                  BS_QUANTITY_PERCENT, HANDBOOK_EMC);
   bs_working_add (why, N_ ("moisture where it will live, dampest"), "", self->emc_high_pct,
-                  BS_QUANTITY_PERCENT,
-                  "Wood Handbook FPL-GTR-190 (2010), equation 4-5 (from memory)");
+                  BS_QUANTITY_PERCENT, HANDBOOK_EMC);
+}
+
+static void
+explain_moisture (BsResults *self)
+{
+  const BsSlab *slab = &self->stack->plan->slab;
+  BsWorking *why = &self->why_moisture;
+
+  bs_working_init (
+      why, N_ ("Moisture where it will live"),
+      N_ ("What wood comes to in the air of the two seasons when it stays long enough, "
+          "and the middle between them. Glue the slab at about that."),
+      "M = (M₁ + M₂) / 2,  M₁ = EMC (T₁, h₁),  M₂ = EMC (T₂, h₂)", BS_QUANTITY_PERCENT,
+      N_ ("From the driest to the dampest; wood and its past shift it by about 1 %."));
+  why->value = (self->emc_low_pct + self->emc_high_pct) / 2.0;
+  why->low = self->emc_low_pct;
+  why->high = self->emc_high_pct;
+  bs_working_add (why, N_ ("temperature in the dry season"), "T₁", slab->dry_season.temperature_c,
+                  BS_QUANTITY_TEMPERATURE, SET_BY_YOU);
+  bs_working_add (why, N_ ("humidity in the dry season"), "h₁", slab->dry_season.humidity_pct,
+                  BS_QUANTITY_PERCENT, SET_BY_YOU);
+  bs_working_add (why, N_ ("temperature in the damp season"), "T₂", slab->damp_season.temperature_c,
+                  BS_QUANTITY_TEMPERATURE, SET_BY_YOU);
+  bs_working_add (why, N_ ("humidity in the damp season"), "h₂", slab->damp_season.humidity_pct,
+                  BS_QUANTITY_PERCENT, SET_BY_YOU);
+  bs_working_add (why, N_ ("moisture of wood in the dry season"), "M₁",
+                  bs_moisture_emc (slab->dry_season.temperature_c, slab->dry_season.humidity_pct),
+                  BS_QUANTITY_PERCENT, HANDBOOK_EMC);
+  bs_working_add (why, N_ ("moisture of wood in the damp season"), "M₂",
+                  bs_moisture_emc (slab->damp_season.temperature_c, slab->damp_season.humidity_pct),
+                  BS_QUANTITY_PERCENT, HANDBOOK_EMC);
 }
 
 void
@@ -294,4 +326,5 @@ bs_explain (BsResults *results)
   explain_clamps (results);
   explain_time (results);
   explain_mass (results);
+  explain_moisture (results);
 }

@@ -80,6 +80,7 @@ const BsLimits bs_limits = {
   .board_width = LENGTH (10.0, 2000.0),
   .board_thickness = LENGTH (2.0, 500.0),
   .price = COUNT (0.0, 1e9),
+  .price_rate = RATIO (0.0, 1e9),
 
   .pack_first = COUNT (0.0, BS_MAX_LAMINATIONS - 2.0),
   .pack_count = COUNT (2.0, BS_MAX_LAMINATIONS),

@@ -40,7 +40,8 @@ typedef struct
   BsLimit movement; /* coefficient of movement, 1/% */
 
   BsLimit board_length, board_width, board_thickness;
-  BsLimit price; /* minor units */
+  BsLimit price;      /* minor units */
+  BsLimit price_rate; /* minor units for each m3 or kg */
 
   BsLimit pack_first, pack_count; /* place in the order; laminations */
 } BsLimits;

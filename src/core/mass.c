@@ -2,11 +2,11 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/mass.h"
 
+#include "core/lifting.h"
 #include "core/moisture.h"
 
 #include <math.h>
 
-#define M3_PER_MM3 1e-9
 #define M2_PER_MM2 1e-6
 #define KG_PER_G 1e-3
 
@@ -17,7 +17,7 @@ bs_mass_placed (const BsPlaced *placed, double height, double moisture_pct)
   double own = placed->lamination->moisture_pct;
   double density = bs_moisture_density (sg, isnan (own) ? moisture_pct : own);
 
-  return density * placed->length * placed->thickness * height * M3_PER_MM3;
+  return density * placed->length * placed->thickness * height * BS_M3_PER_MM3;
 }
 
 double
@@ -43,14 +43,7 @@ bs_mass_glue (const BsStack *stack)
 double
 bs_mass_most_lifted (const BsShop *shop)
 {
-  /* The load constant of the revised NIOSH lifting equation: Waters, Putz-Anderson and Garg 1994,
-   * DHHS (NIOSH) 94-110; for a lift under the best conditions. */
-  const double one_person_kg = 23.0;
-  /* Two lift 2/3 of the sum of what each lifts alone, three and more half of it: HSE L23, Manual
-   * handling; from memory. */
-  const double shares[] = { 1.0, 2.0 / 3.0, 0.5 };
-
   if (!isnan (shop->max_lift_kg))
     return shop->max_lift_kg;
-  return one_person_kg * shop->people * shares[CLAMP (shop->people, 1, 3) - 1];
+  return bs_lift_team (BS_LIFT_CONSTANT_KG, shop->people);
 }

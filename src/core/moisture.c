@@ -4,9 +4,6 @@
 
 #include <math.h>
 
-/* The fibre saturation point of the handbook's formulas, %. */
-#define FIBRE_SATURATION 30.0
-
 double
 bs_moisture_emc (double temperature_c, double humidity_pct)
 {
@@ -42,14 +39,14 @@ bs_moisture_seasons (const BsSlab *slab, double *low_pct, double *high_pct)
 static double
 sg_from_basic (double basic, double moisture_pct)
 {
-  double dried = fmax (0.0, 1.0 - moisture_pct / FIBRE_SATURATION);
+  double dried = fmax (0.0, 1.0 - moisture_pct / BS_FIBRE_SATURATION_PCT);
   return basic / (1.0 - SHRINKAGE_OF_SG * dried * basic);
 }
 
 static double
 basic_from_sg (double sg, double moisture_pct)
 {
-  double dried = 1.0 - moisture_pct / FIBRE_SATURATION;
+  double dried = 1.0 - moisture_pct / BS_FIBRE_SATURATION_PCT;
   return sg / (1.0 + SHRINKAGE_OF_SG * dried * sg);
 }
 

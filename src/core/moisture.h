@@ -6,6 +6,9 @@
 
 G_BEGIN_DECLS
 
+/* The fibre saturation point of the handbook's formulas, %: above it wood no longer swells. */
+#define BS_FIBRE_SATURATION_PCT 30.0
+
 /* Equilibrium moisture content: what wood comes to, sooner or later, in air that stays as it is.
  *
  * Given:    temperature (degrees C, -40 to 60), relative humidity (%, 0 to 100)

@@ -132,7 +132,8 @@ static void
 add_amount (const BsOrderProblem *self, BsOrderTerms terms, BsOrderTerm term, double amount)
 {
   double cost = floor (BS_ORDER_POINT * self->weights.points[term] * amount + 0.5);
-  double most = BS_ORDER_NEVER / (BS_N_ORDER_TERMS * MAX (self->n_places, 1u));
+  double share = BS_N_ORDER_TERMS * MAX (self->n_places, 1u);
+  double most = floor (BS_ORDER_NEVER / 2.0 / share);
 
   if (cost > 0.0)
     terms[term] += (gint32)MIN (cost, most);

@@ -32,8 +32,8 @@ typedef enum
 #define BS_ORDER_POINT 1000
 
 /* More than any order costs, and more than twice of it still fits an integer. To keep that so, a
- * term of one lamination or joint counts no more than its share of this: 2200 points in a slab of
- * 24, beyond all that is seen in a shop. */
+ * term of one lamination or joint counts no more than its share of half of this: 1100 points in a
+ * slab of 24, beyond all that is seen in a shop. */
 #define BS_ORDER_NEVER (1 << 29)
 
 /* The name of a term and a sentence that explains it: message ids. */

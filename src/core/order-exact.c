@@ -124,6 +124,7 @@ trace (const Exact *self, guint *order)
   b = find_orientation (*value_of (self, set, j) + table->last[j]);
   for (guint k = table->n_places - 1; k > 0; k--)
     {
+      /* NOLINTNEXTLINE(clang-analyzer-core.uninitialized.Assign): it cannot follow vectors */
       gint32 value = (*value_of (self, set, j))[b];
       guint32 before = set & ~(1u << j), rest = find_predecessors (self, before, j);
       gboolean is_found = FALSE;

@@ -74,7 +74,7 @@ bs_order_row_new (const BsOrderTable *table, const guint *order)
   self->until = g_new (BsOrderFour, self->n);
   self->after = g_new (BsOrderFour, self->n);
   self->proposal = g_new (guint, self->n);
-  self->exchange = -1;
+  self->entering = -1;
   bs_order_row_set (self, order);
   return self;
 }
@@ -96,7 +96,7 @@ begin_proposal (BsOrderRow *self, guint from, guint to)
 {
   self->from = from;
   self->to = to;
-  self->exchange = -1;
+  self->entering = -1;
 }
 
 void
@@ -134,11 +134,12 @@ bs_order_row_propose_swap (BsOrderRow *self, guint a, guint b)
 }
 
 void
-bs_order_row_propose_exchange (BsOrderRow *self, guint place, guint idle)
+bs_order_row_propose_exchange (BsOrderRow *self, guint place, guint target, guint idle)
 {
-  begin_proposal (self, place, place);
-  self->proposal[place] = self->idle[idle];
-  self->exchange = (int)idle;
+  bs_order_row_propose_shift (self, place, 1, target, FALSE);
+  self->proposal[target] = self->idle[idle];
+  self->entering = (int)idle;
+  self->leaving = self->order[place];
 }
 
 static guint
@@ -159,7 +160,7 @@ bs_order_row_is_allowed (const BsOrderRow *self)
 {
   const BsOrderRules *rules = self->table->rules;
 
-  if (self->exchange >= 0 && rules->is_required[self->order[self->from]])
+  if (self->entering >= 0 && rules->is_required[self->leaving])
     return FALSE;
   if (!rules->has_places && !rules->has_partners)
     return TRUE;
@@ -202,11 +203,10 @@ bs_order_row_price (const BsOrderRow *self)
 void
 bs_order_row_take (BsOrderRow *self, gint32 cost)
 {
-  if (self->exchange >= 0)
+  if (self->entering >= 0)
     {
-      guint leaving = self->order[self->from];
-      self->idle[self->exchange] = leaving;
-      self->place_of[leaving] = -1 - self->exchange;
+      self->idle[self->entering] = self->leaving;
+      self->place_of[self->leaving] = -1 - self->entering;
     }
   for (guint k = self->from; k <= self->to; k++)
     {

@@ -21,7 +21,8 @@ typedef struct
   BsOrderFour *after; /* [place] least cost of all behind this place, by its orientation */
   guint *proposal;    /* [n] what stands at `from` to `to` in the proposal that is being priced */
   guint from, to;
-  int exchange; /* position in idle of a candidate in the proposal, or -1 */
+  int entering;  /* position in idle of a candidate that the proposal brings in, or -1, */
+  guint leaving; /* and the one that it sends away */
 } BsOrderRow;
 
 BsOrderRow *bs_order_row_new (const BsOrderTable *table, const guint *order);
@@ -38,7 +39,10 @@ void bs_order_row_propose_shift (BsOrderRow *self, guint first, guint size, guin
                                  gboolean is_reversed);
 void bs_order_row_propose_reverse (BsOrderRow *self, guint first, guint last);
 void bs_order_row_propose_swap (BsOrderRow *self, guint a, guint b);
-void bs_order_row_propose_exchange (BsOrderRow *self, guint place, guint idle);
+
+/* The lamination at a place goes to the rack, an idle one comes in at another (or the same) place.
+ */
+void bs_order_row_propose_exchange (BsOrderRow *self, guint place, guint target, guint idle);
 
 /* Whether the proposal keeps the pins to places and neighbours. */
 gboolean bs_order_row_is_allowed (const BsOrderRow *self);

@@ -51,6 +51,20 @@ bs_order_rules_are_partners (const BsOrderRules *self, guint a, guint b)
   return self->partners[a][0] == (int)b || self->partners[a][1] == (int)b;
 }
 
+/* The partner of `here` on the side away from `before`; from the end of a row of partners, where
+ * nobody stands before, the only one. */
+static inline int
+bs_order_rules_next_partner (const BsOrderRules *self, int before, int here)
+{
+  const int *sides = self->partners[here];
+
+  return sides[0] == before ? sides[1] : sides[0];
+}
+
+/* Fills start, which is empty. FALSE when the rows of partners do not fit between the pinned
+ * places. */
+gboolean bs_order_rules_arrange (BsOrderRules *self);
+
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsOrderRules, bs_order_rules_free)
 
 G_END_DECLS

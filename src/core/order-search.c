@@ -110,9 +110,10 @@ propose_beside (Search *self)
   if (place < 0)
     {
       guint side = is_behind ? here + 1 : here - 1; /* wraps below 0 */
-      if (side >= row->n)
+      guint leaving = (dice >> 2) & 1 ? side : bs_random_below (&self->random, row->n);
+      if (side >= row->n || leaving == here)
         return FALSE;
-      bs_order_row_propose_exchange (row, side, (guint)(-1 - place));
+      bs_order_row_propose_exchange (row, leaving, side, (guint)(-1 - place));
       return TRUE;
     }
   if (((dice >> 2) & 3) == 0)
@@ -162,7 +163,8 @@ propose_any (Search *self)
   guint b = bs_random_below (&self->random, row->n);
 
   if (row->n_idle > 0 && percent < 25)
-    bs_order_row_propose_exchange (row, a, bs_random_below (&self->random, row->n_idle));
+    bs_order_row_propose_exchange (row, a, percent < 13 ? a : b,
+                                   bs_random_below (&self->random, row->n_idle));
   else if (percent < 70)
     propose_shift (self);
   else if (percent < 85)
@@ -234,12 +236,13 @@ polish_exchanges (BsOrderRow *row)
 {
   gboolean is_better = FALSE;
 
-  for (guint k = 0; k < row->n; k++)
-    for (guint i = 0; i < row->n_idle; i++)
-      {
-        bs_order_row_propose_exchange (row, k, i);
-        is_better |= take_if_better (row);
-      }
+  for (guint i = 0; i < row->n_idle; i++)
+    for (guint place = 0; place < row->n; place++)
+      for (guint target = 0; target < row->n; target++)
+        {
+          bs_order_row_propose_exchange (row, place, target, i);
+          is_better |= take_if_better (row);
+        }
   return is_better;
 }
 

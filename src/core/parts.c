@@ -113,7 +113,22 @@ bs_wood_new (const char *id)
   self->shrink_tangential_pct = NAN;
   self->coef_radial = NAN;
   self->coef_tangential = NAN;
+  self->bond = BS_BOND_UNKNOWN;
+  self->price_minor_per_m3 = NAN;
   return self;
+}
+
+BsWood *
+bs_wood_copy (const BsWood *self)
+{
+  BsWood *copy = g_atomic_rc_box_dup (sizeof *self, (BsWood *)self);
+
+  bs_text_share (copy->id);
+  bs_text_share (copy->name);
+  bs_text_share (copy->botanical);
+  bs_text_share (copy->source);
+  bs_text_share (copy->unknown);
+  return copy;
 }
 
 BsWood *

@@ -50,6 +50,8 @@ set_slab_defaults (BsSlab *slab)
   slab->allowance = 0.5;
   slab->dry_season = (BsClimate){ 20.0, 35.0 };
   slab->damp_season = (BsClimate){ 20.0, 60.0 };
+  slab->hardness_low_n = NAN;
+  slab->hardness_high_n = NAN;
 }
 
 /* One pair of hands. The times are common practice, no source: a roller or brush, laminations that
@@ -88,6 +90,7 @@ set_adhesive_defaults (BsAdhesive *adhesive)
   adhesive->min_pressure_mpa = 0.7;
   adhesive->max_pressure_mpa = 1.7;
   adhesive->is_waterborne = TRUE;
+  adhesive->price_minor_per_kg = NAN;
 }
 
 BsPlan *

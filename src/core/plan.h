@@ -70,6 +70,8 @@ typedef struct
   BsFlattenMethod flatten_method;
   double allowance;                  /* taken off each face beyond flat, for tool marks */
   BsClimate dry_season, damp_season; /* where it will live */
+  double hardness_low_n;             /* side hardness that suits its use, from and to; NAN: not */
+  double hardness_high_n;            /* said, see core/wood-compare.h */
   GRefString *unknown;
 } BsSlab;
 
@@ -135,8 +137,19 @@ typedef struct
   gboolean is_moisture_curing; /* moist air and wood shorten its times */
   GRefString *source;          /* of the figures, shown with every number that uses them */
   gboolean is_own_figures;     /* the person typed them from a data sheet */
+  double price_minor_per_kg;   /* NAN: not known */
   GRefString *unknown;
 } BsAdhesive;
+
+/* How readily a wood is glued. Source: Wood Handbook (FPL-GTR-190, 2010), table 10-1. */
+typedef enum
+{
+  BS_BOND_UNKNOWN = -1,
+  BS_BOND_EASY,         /* with adhesives of a wide range, in a wide range of conditions */
+  BS_BOND_WELL,         /* with a fair range, in a moderate range of conditions */
+  BS_BOND_SATISFACTORY, /* with good adhesives, under well controlled conditions */
+  BS_BOND_DIFFICULT,    /* with chosen adhesives under close control, or after special treatment */
+} BsBond;
 
 /* The figures of a wood, at 12 % moisture. NAN where a table lacks one. */
 typedef struct
@@ -153,6 +166,8 @@ typedef struct
   double shrink_tangential_pct;
   double coef_radial; /* change of size for each % of moisture, 6 to 14 % */
   double coef_tangential;
+  BsBond bond;
+  double price_minor_per_m3; /* rough, as the person buys it; NAN: not known */
   GRefString *source;
   gboolean is_from_memory; /* some figure was not read in its source */
   GRefString *unknown;
@@ -215,6 +230,7 @@ BsCaulKind *bs_caul_kind_copy (const BsCaulKind *self);
 BsCaulKind *bs_caul_kind_ref (BsCaulKind *self);
 void bs_caul_kind_unref (BsCaulKind *self);
 BsWood *bs_wood_new (const char *id);
+BsWood *bs_wood_copy (const BsWood *self);
 BsWood *bs_wood_ref (BsWood *self);
 void bs_wood_unref (BsWood *self);
 BsBoard *bs_board_new (const char *id);

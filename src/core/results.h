@@ -2,7 +2,11 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
+#include "core/cost.h"
+#include "core/cupping.h"
 #include "core/finding.h"
+#include "core/lifting.h"
+#include "core/movement.h"
 #include "core/stack.h"
 #include "core/working.h"
 
@@ -80,13 +84,23 @@ typedef struct
   double mass_kg;                   /* of the flattened slab; NAN when a wood is unknown */
   double glue_kg;                   /* spread on all glue lines */
   double emc_low_pct, emc_high_pct; /* where the slab will live */
-  GArray *findings;                 /* BsFinding, worst first, then by place */
+  BsMovement movement; /* of the finished slab: as wide as wanted or built, as thick as flattened */
+  BsCupping cupping;
+  BsCost cost;
+  BsLoad loads[BS_N_LOAD_KINDS]; /* the heaviest thing lifted at each step */
+  GArray *findings;              /* BsFinding, worst first, then by place */
 
   BsWorking why_thickness;
   BsWorking why_force;
   BsWorking why_clamps;
   BsWorking why_time;
   BsWorking why_mass;
+  BsWorking why_moisture; /* where the slab will live */
+  BsWorking why_width_movement;
+  BsWorking why_thickness_movement;
+  BsWorking why_cup;
+  BsWorking why_cost;
+  BsWorking why_lifting; /* of the slab */
 } BsResults;
 
 /* Pure: the same plan gives the same bytes. Never NULL; a plan that says too little gives NAN and a

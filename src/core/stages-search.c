@@ -465,8 +465,8 @@ bs_stages_search_report (const BsStagesSearch *self, int way, BsStagesReport rep
     return;
 
   int n_pieces = way_at (self, stage->row)->n_pieces;
-  g_autofree int *bounds = g_new (int, n_pieces + 1);
-  g_autofree int *pieces = g_new (int, n_pieces);
+  g_autofree int *bounds = g_new0 (int, n_pieces + 1);
+  g_autofree int *pieces = g_new0 (int, n_pieces);
   int at = n_pieces;
 
   bounds[n_pieces] = stage->end;

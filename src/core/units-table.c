@@ -28,6 +28,8 @@ static const BsUnitScale scales[][2] = {
   [BS_QUANTITY_PERCENT] = { { "%", 1.0, 0.0, 0, 1 }, { "%", 1.0, 0.0, 0, 1 } },
   [BS_QUANTITY_COUNT] = { { "", 1.0, 0.0, 0, 0 }, { "", 1.0, 0.0, 0, 0 } },
   [BS_QUANTITY_RATIO] = { { "", 1.0, 0.0, 3, 6 }, { "", 1.0, 0.0, 3, 6 } },
+  /* Minor units as they are; core/money.h knows currencies. */
+  [BS_QUANTITY_MONEY] = { { "", 1.0, 0.0, 0, 0 }, { "", 1.0, 0.0, 0, 0 } },
 };
 
 const BsUnitScale *

@@ -31,6 +31,7 @@ typedef enum
   BS_QUANTITY_PERCENT,
   BS_QUANTITY_COUNT, /* whole number */
   BS_QUANTITY_RATIO,
+  BS_QUANTITY_MONEY, /* minor units of the working's currency */
 } BsQuantity;
 
 typedef struct
@@ -51,6 +52,7 @@ typedef struct
   const char *formula;     /* in symbols: "F = p A" */
   double value;            /* NAN: cannot be told yet (the explanation says why) */
   BsQuantity quantity;
+  const char *currency;  /* ISO 4217 code of all money in it, borrowed; NULL when there is none */
   double low, high;      /* how sure: the range that it may well have; NAN: not known */
   const char *certainty; /* N_() what the range rests on, or why there is none */
   guint n_terms;

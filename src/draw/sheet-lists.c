@@ -43,8 +43,8 @@ add_order (BsFlow *flow, const BsResults *results)
   static const BsFlowCell cells[] = {
     { .from = 0.00, .width = 0.07, .is_right = TRUE },
     { .from = 0.08, .width = 0.11, .is_bold = TRUE },
-    { .from = 0.19, .width = 0.41 },
-    { .from = 0.60, .width = 0.17 },
+    { .from = 0.19, .width = 0.38 },
+    { .from = 0.57, .width = 0.20 },
     { .from = 0.77, .width = 0.11 },
     { .from = 0.88, .width = 0.12, .is_right = TRUE },
   };
@@ -255,4 +255,5 @@ bs_sheet_add_workings (BsFlow *flow, const BsResults *results)
   add_working (flow, &results->why_clamps, units);
   add_working (flow, &results->why_time, units);
   add_working (flow, &results->why_mass, units);
+  add_working (flow, &results->why_moisture, units);
 }

@@ -109,6 +109,17 @@ check_adhesive (Check *self)
 }
 
 static gboolean
+check_slab (Check *self)
+{
+  const BsSlab *slab = &self->plan->slab;
+
+  if (slab->hardness_high_n < slab->hardness_low_n) /* not for NAN */
+    return fail_number (self, _ ("a hardness not below hardness_low_N"), slab->hardness_high_n,
+                        "slab.hardness_high_N");
+  return TRUE;
+}
+
+static gboolean
 check_boards (Check *self)
 {
   const GPtrArray *boards = self->plan->boards;
@@ -225,7 +236,7 @@ bs_check_plan (const BsPlan *plan, GError **error)
   g_autoptr (GHashTable) laminations = g_hash_table_new (g_str_hash, g_str_equal);
   Check check = { plan, woods, boards, laminations, error };
 
-  return check_currency (&check) && check_adhesive (&check)
+  return check_currency (&check) && check_slab (&check) && check_adhesive (&check)
          && check_kinds (&check, plan->shop.clamps, "shop.clamps")
          && check_kinds (&check, plan->shop.cauls, "shop.cauls")
          && check_ids (&check, plan->woods, woods, "woods")

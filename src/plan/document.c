@@ -12,6 +12,7 @@
 #include <errno.h>
 #include <glib/gi18n-lib.h>
 #include <glib/gstdio.h>
+#include <math.h>
 #include <stdlib.h>
 
 G_DEFINE_QUARK (bs - document - error - quark, bs_document_error)
@@ -84,7 +85,7 @@ bs_document_parse (const char *text, gsize length, GError **error)
   /* A part of the default adhesive's figures would be wrong for another one. */
   g_autoptr (BsPlan) plan = bs_plan_new ();
   if (json_object_has_member (object, "adhesive"))
-    bs_adhesive_set (&plan->adhesive, &(BsAdhesive){ 0 });
+    bs_adhesive_set (&plan->adhesive, &(BsAdhesive){ .price_minor_per_kg = NAN });
   if (!bs_shape_read (&bs_plan_shape, object, plan, &root, error) || !bs_check_plan (plan, error))
     return NULL;
   return g_steal_pointer (&plan);

@@ -67,6 +67,8 @@ bs_edit_set_slab (BsPlan *plan, const BsSlab *slab)
 
   edited->slab = *slab;
   edited->slab.unknown = unknown;
+  if (slab->hardness_high_n < slab->hardness_low_n) /* not for NAN */
+    edited->slab.hardness_high_n = slab->hardness_low_n;
   return choose_plan (plan, edited, &bs_slab_shape, G_STRUCT_OFFSET (BsPlan, slab));
 }
 
@@ -278,7 +280,8 @@ bs_edit_put_lamination (BsPlan *plan, BsLamination *lamination)
 BsPlan *
 bs_edit_fit (BsPlan *plan)
 {
-  BsPlan *edited = bs_edit_set_adhesive (plan, &plan->adhesive);
+  g_autoptr (BsPlan) fitted = bs_edit_set_slab (plan, &plan->slab);
+  BsPlan *edited = bs_edit_set_adhesive (fitted, &plan->adhesive);
 
   for (guint i = 0; i < plan->laminations->len; i++)
     {

@@ -39,8 +39,8 @@ BsPlan *bs_edit_put_lamination (BsPlan *plan, BsLamination *lamination);
 BsPlan *bs_edit_remove_lamination (BsPlan *plan, const char *lamination);
 
 /* The sections of the plan. Unknown keys and, in the shop, clamps and cauls are not read: the
- * plan's own stay. A total time below the open time is raised to it, a greatest pressure below the
- * least too. */
+ * plan's own stay. A total time below the open time is raised to it, a greatest pressure or
+ * hardness below the least too. */
 BsPlan *bs_edit_set_name (BsPlan *plan, const char *name);
 BsPlan *bs_edit_set_note (BsPlan *plan, const char *note);
 BsPlan *bs_edit_set_units (BsPlan *plan, BsUnitSystem units);

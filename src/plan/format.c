@@ -83,6 +83,7 @@ static const char *const alignment_names[]
 static const char *const flatten_names[] = { "hand", "sled", "planer", NULL };
 static const char *const unit_names[] = { "metric", "inch", NULL };
 static const char *const wood_kind_names[] = { "softwood", "hardwood", NULL };
+static const char *const bond_names[] = { "easy", "well", "satisfactory", "difficult", NULL };
 
 const char *const bs_defect_names[]
     = { "knot", "check", "wane", "stain", "bark-pocket", "sapwood", "pith", "hole", NULL };
@@ -113,6 +114,8 @@ static const BsMember slab_members[] = {
   NUMBER ("allowance_mm", BsSlab, allowance, allowance),
   OBJECT ("dry_season", BsSlab, dry_season, climate_shape),
   OBJECT ("damp_season", BsSlab, damp_season, climate_shape),
+  NUMBER ("hardness_low_N", BsSlab, hardness_low_n, hardness),
+  NUMBER ("hardness_high_N", BsSlab, hardness_high_n, hardness),
   END,
 };
 
@@ -186,6 +189,7 @@ static const BsMember adhesive_members[] = {
   FLAG ("is_moisture_curing", BsAdhesive, is_moisture_curing),
   TEXT ("source", BsAdhesive, source),
   FLAG ("is_own_figures", BsAdhesive, is_own_figures),
+  NUMBER ("price_minor_per_kg", BsAdhesive, price_minor_per_kg, price_rate),
   END,
 };
 
@@ -204,6 +208,8 @@ static const BsMember wood_members[] = {
   NUMBER ("shrink_tangential_pct", BsWood, shrink_tangential_pct, shrinkage),
   NUMBER ("coef_radial_per_pct", BsWood, coef_radial, movement),
   NUMBER ("coef_tangential_per_pct", BsWood, coef_tangential, movement),
+  CHOICE ("bond_class", BsWood, bond, bond_names),
+  NUMBER ("price_minor_per_m3", BsWood, price_minor_per_m3, price_rate),
   TEXT ("source", BsWood, source),
   FLAG ("is_from_memory", BsWood, is_from_memory),
   END,

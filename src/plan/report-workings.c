@@ -16,6 +16,7 @@ static const char *const unit_names[] = {
   [BS_QUANTITY_SPREAD] = "g/m2",     [BS_QUANTITY_SPREAD_TIME] = "s/m2",
   [BS_QUANTITY_TEMPERATURE] = "C",   [BS_QUANTITY_PERCENT] = "%",
   [BS_QUANTITY_COUNT] = "1",         [BS_QUANTITY_RATIO] = "1",
+  [BS_QUANTITY_MONEY] = "minor",
 };
 
 /* The texts of the core are message ids; an empty one would be answered with the catalogue's
@@ -71,5 +72,13 @@ bs_report_workings (const BsResults *results)
   json_object_set_object_member (object, "clamps", report_working (&results->why_clamps));
   json_object_set_object_member (object, "time", report_working (&results->why_time));
   json_object_set_object_member (object, "mass", report_working (&results->why_mass));
+  json_object_set_object_member (object, "moisture", report_working (&results->why_moisture));
+  json_object_set_object_member (object, "width_movement",
+                                 report_working (&results->why_width_movement));
+  json_object_set_object_member (object, "thickness_movement",
+                                 report_working (&results->why_thickness_movement));
+  json_object_set_object_member (object, "cup", report_working (&results->why_cup));
+  json_object_set_object_member (object, "cost", report_working (&results->why_cost));
+  json_object_set_object_member (object, "lifting", report_working (&results->why_lifting));
   return object;
 }

@@ -26,6 +26,13 @@ write_list (const BsMember *member, gconstpointer list)
 }
 
 static void
+write_choice (const BsMember *member, JsonObject *object, int value)
+{
+  if (value >= 0)
+    bs_json_set_text (object, member->key, member->choices[value]);
+}
+
+static void
 write_field (const BsMember *member, JsonObject *object, gconstpointer source)
 {
   gconstpointer place = (const char *)source + member->offset;
@@ -48,7 +55,7 @@ write_field (const BsMember *member, JsonObject *object, gconstpointer source)
       bs_json_set_text (object, member->key, *(GRefString *const *)place);
       break;
     case BS_MEMBER_CHOICE:
-      bs_json_set_text (object, member->key, member->choices[*(const int *)place]);
+      write_choice (member, object, *(const int *)place);
       break;
     case BS_MEMBER_OBJECT:
       json_object_set_object_member (object, member->key, bs_shape_write (member->shape, place));

@@ -18,7 +18,7 @@ typedef enum
   BS_MEMBER_AMOUNT, /* gint64 */
   BS_MEMBER_FLAG,   /* gboolean */
   BS_MEMBER_TEXT,   /* GRefString *; NULL is left out */
-  BS_MEMBER_CHOICE, /* an enum that counts from 0, or a gboolean */
+  BS_MEMBER_CHOICE, /* an enum that counts from 0 (-1 is left out), or a gboolean */
   BS_MEMBER_OBJECT, /* another struct, inside this one */
   BS_MEMBER_PARTS,  /* GPtrArray * of reference-counted structs; left out when empty */
   BS_MEMBER_VALUES, /* GArray * of structs; left out when empty */

@@ -53,21 +53,29 @@ is_all_verified (JsonObject *row, JsonArray *verified)
   return TRUE;
 }
 
-/* Some tables give the density at 12 % in place of the specific gravity. */
+double
+bs_tables_get_sg_of_density (JsonObject *row)
+{
+  JsonNode *density = json_object_get_member (row, "density_12_kg_per_m3");
+
+  return density != NULL && JSON_NODE_HOLDS_VALUE (density)
+             ? json_node_get_double (density) / DENSITY_12_KG_PER_M3
+             : NAN;
+}
+
 static BsWood *
 read_wood (JsonObject *row)
 {
   static const BsPath root = { 0 };
   g_autoptr (GError) error = NULL;
   g_autoptr (BsWood) wood = bs_wood_new (json_object_get_string_member (row, "id"));
-  const double density
-      = json_object_get_double_member_with_default (row, "density_12_kg_per_m3", NAN);
+  const double sg = bs_tables_get_sg_of_density (row);
 
   wood->is_from_memory = !is_all_verified (row, json_object_get_array_member (row, "verified"));
   if (!bs_shape_read (&bs_wood_shape, row, wood, &root, &error))
     g_error ("woods.json: %s: %s", wood->id, error->message);
   if (isnan (wood->sg_12))
-    wood->sg_12 = density / DENSITY_12_KG_PER_M3;
+    wood->sg_12 = sg;
   return g_steal_pointer (&wood);
 }
 
@@ -124,6 +132,7 @@ read_adhesive (JsonObject *row)
   adhesive->min_pressure_mpa = get_least (row, "pressure_MPa");
   adhesive->max_pressure_mpa = get_most (row, "pressure_MPa");
   adhesive->is_waterborne = json_object_get_boolean_member (row, "is_waterborne");
+  adhesive->price_minor_per_kg = NAN;
   adhesive->is_moisture_curing = json_object_get_boolean_member (row, "is_moisture_curing");
   return adhesive;
 }

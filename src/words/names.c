@@ -22,32 +22,25 @@ bs_words_severity (BsSeverity severity)
     }
 }
 
+const char *const bs_words_defects[] = {
+  [BS_DEFECT_KNOT] = NC_ ("defect", "knot"),
+  /* Translators: a crack along the grain that came with drying. */
+  [BS_DEFECT_CHECK] = NC_ ("defect", "check"),
+  /* Translators: an edge where the round of the log is left. */
+  [BS_DEFECT_WANE] = NC_ ("defect", "wane"),
+  [BS_DEFECT_STAIN] = NC_ ("defect", "stain"),
+  [BS_DEFECT_BARK_POCKET] = NC_ ("defect", "bark pocket"),
+  [BS_DEFECT_SAPWOOD] = NC_ ("defect", "sapwood"),
+  [BS_DEFECT_PITH] = NC_ ("defect", "pith"),
+  [BS_DEFECT_HOLE] = NC_ ("defect", "hole"),
+  [BS_N_DEFECT_KINDS] = NULL,
+};
+
 const char *
 bs_words_defect (BsDefectKind kind)
 {
-  switch (kind)
-    {
-    case BS_DEFECT_KNOT:
-      return C_ ("defect", "knot");
-    case BS_DEFECT_CHECK:
-      /* Translators: a crack along the grain that came with drying. */
-      return C_ ("defect", "check");
-    case BS_DEFECT_WANE:
-      /* Translators: an edge where the round of the log is left. */
-      return C_ ("defect", "wane");
-    case BS_DEFECT_STAIN:
-      return C_ ("defect", "stain");
-    case BS_DEFECT_BARK_POCKET:
-      return C_ ("defect", "bark pocket");
-    case BS_DEFECT_SAPWOOD:
-      return C_ ("defect", "sapwood");
-    case BS_DEFECT_PITH:
-      return C_ ("defect", "pith");
-    case BS_DEFECT_HOLE:
-      return C_ ("defect", "hole");
-    default:
-      g_return_val_if_reached ("");
-    }
+  g_return_val_if_fail ((guint)kind < BS_N_DEFECT_KINDS, "");
+  return g_dpgettext2 (GETTEXT_PACKAGE, BS_WORDS_DEFECT_CONTEXT, bs_words_defects[kind]);
 }
 
 const char *
@@ -70,20 +63,10 @@ bs_words_orientation (BsOrientation orientation)
     }
 }
 
-const char *
-bs_words_face (BsFace face)
-{
-  switch (face)
-    {
-    case BS_FACE_LEFT:
-      return C_ ("face of a lamination", "left face");
-    case BS_FACE_RIGHT:
-      return C_ ("face of a lamination", "right face");
-    case BS_FACE_TOP:
-      return C_ ("face of a lamination", "top");
-    case BS_FACE_UNDERSIDE:
-      return C_ ("face of a lamination", "underside");
-    default:
-      g_return_val_if_reached ("");
-    }
-}
+const char *const bs_words_faces[] = {
+  [BS_FACE_LEFT] = NC_ ("face of a lamination", "left face"),
+  [BS_FACE_RIGHT] = NC_ ("face of a lamination", "right face"),
+  [BS_FACE_TOP] = NC_ ("face of a lamination", "top"),
+  [BS_FACE_UNDERSIDE] = NC_ ("face of a lamination", "underside"),
+  [BS_N_FACES] = NULL,
+};

@@ -20,8 +20,13 @@ const char *bs_words_severity (BsSeverity severity);
 char *bs_words_working (const BsWorking *working, BsUnitSystem units);
 
 const char *bs_words_defect (BsDefectKind kind);
+
+/* The names to choose from, NULL-terminated: message ids in these contexts. */
+#define BS_WORDS_DEFECT_CONTEXT "defect"
+#define BS_WORDS_FACE_CONTEXT "face of a lamination"
+extern const char *const bs_words_defects[];
+extern const char *const bs_words_faces[];
 const char *bs_words_orientation (BsOrientation orientation);
-const char *bs_words_face (BsFace face);
 
 /* The usual cautions for this plan (adhesive, dust, lifting, clamps), NULL-terminated; defer to
  * data sheets, local rules and licensed practice. Free with g_strfreev. */

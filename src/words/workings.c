@@ -4,17 +4,26 @@
 
 #include "words/words.h"
 
+#include "core/money.h"
 #include "core/units.h"
 
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
+static char *
+format_value (const BsWorking *working, double value, BsQuantity quantity, BsUnitSystem units)
+{
+  if (quantity == BS_QUANTITY_MONEY && working->currency != NULL)
+    return bs_money_format (value, working->currency);
+  return bs_units_format (value, quantity, units);
+}
+
 static void
 append_value (GString *text, const BsWorking *working, BsUnitSystem units)
 {
-  g_autofree char *value = bs_units_format (working->value, working->quantity, units);
-  g_autofree char *low = bs_units_format (working->low, working->quantity, units);
-  g_autofree char *high = bs_units_format (working->high, working->quantity, units);
+  g_autofree char *value = format_value (working, working->value, working->quantity, units);
+  g_autofree char *low = format_value (working, working->low, working->quantity, units);
+  g_autofree char *high = format_value (working, working->high, working->quantity, units);
   const char *title = _ (working->title);
 
   if (isnan (working->value))
@@ -28,9 +37,9 @@ append_value (GString *text, const BsWorking *working, BsUnitSystem units)
 }
 
 static void
-append_term (GString *text, const BsTerm *term, BsUnitSystem units)
+append_term (GString *text, const BsWorking *working, const BsTerm *term, BsUnitSystem units)
 {
-  g_autofree char *value = bs_units_format (term->value, term->quantity, units);
+  g_autofree char *value = format_value (working, term->value, term->quantity, units);
   const char *source
       = term->source != NULL && *term->source != '\0' ? _ (term->source) : _ ("from the plan");
 
@@ -53,7 +62,7 @@ bs_words_working (const BsWorking *working, BsUnitSystem units)
   if (*working->formula != '\0')
     g_string_append_printf (text, "%s\n", working->formula);
   for (guint i = 0; i < working->n_terms; i++)
-    append_term (text, &working->terms[i], units);
+    append_term (text, working, &working->terms[i], units);
   g_string_append (text, _ (working->certainty));
   return g_string_free (text, FALSE);
 }

@@ -4,6 +4,8 @@
 
 #include <locale.h>
 
+#include "app/glue-up-canvas.h"
+
 static GtkApplication *application; /* for the life of the test program, as GTK wants it */
 
 void
@@ -32,10 +34,13 @@ desk_wait (DeskCondition condition, gpointer data)
     }
 }
 
+/* The contents come after the first frame. */
 static gboolean
-is_laid_out (gpointer widget)
+shows_contents (gpointer window)
 {
-  return gtk_widget_get_mapped (widget) && gtk_widget_get_width (widget) > 0;
+  GtkWidget *canvas = desk_find (window, BS_TYPE_GLUE_UP_CANVAS);
+
+  return canvas != NULL && gtk_widget_get_mapped (canvas) && gtk_widget_get_width (canvas) > 0;
 }
 
 BsWindow *
@@ -49,7 +54,7 @@ desk_open (void)
 
   BsWindow *window = bs_window_new (application);
   gtk_window_present (GTK_WINDOW (window));
-  desk_wait (is_laid_out, window);
+  desk_wait (shows_contents, window);
   return window;
 }
 

@@ -8,7 +8,7 @@
 static gboolean
 is_done (gpointer session)
 {
-  return bs_study_get_forecast (bs_session_get_study (session)) != NULL;
+  return bs_study_is_current (bs_session_get_study (session, &bs_study_forecast));
 }
 
 static GtkWidget *

@@ -21,6 +21,9 @@ static const Row rows[] = {
   { "mass", G_STRUCT_OFFSET (BsResults, why_mass) },
 };
 
+/* Known of an empty plan too: the seasons have defaults. */
+static const Row moisture = { "moisture", G_STRUCT_OFFSET (BsResults, why_moisture) };
+
 static const BsWorking *
 working_of (const BsResults *results, const Row *row)
 {
@@ -94,7 +97,9 @@ test_formulas_hold (void)
   const BsWorking *n = &results->why_clamps;
   const BsWorking *s = &results->why_time;
   const BsWorking *m = &results->why_mass;
+  const BsWorking *w = &results->why_moisture;
 
+  g_assert_cmpfloat_with_epsilon (w->value, (term (w, "M₁") + term (w, "M₂")) / 2.0, 1e-9);
   g_assert_cmpfloat_with_epsilon (t->value, term (t, "h") - term (t, "v") - 2.0 * term (t, "a"),
                                   1e-9);
   g_assert_cmpfloat_with_epsilon (f->value, term (f, "p") * term (f, "A"), 1e-6);
@@ -121,6 +126,8 @@ test_same_values (void)
   g_assert_cmpfloat_with_epsilon (results->why_clamps.value, results->clamps.n, 1e-12);
   g_assert_cmpfloat_with_epsilon (results->why_time.value, results->assembly.total_s, 1e-12);
   g_assert_cmpfloat_with_epsilon (results->why_mass.value, results->mass_kg, 1e-12);
+  g_assert_cmpfloat_with_epsilon (results->why_moisture.low, results->emc_low_pct, 1e-12);
+  g_assert_cmpfloat_with_epsilon (results->why_moisture.high, results->emc_high_pct, 1e-12);
 }
 
 static void
@@ -169,6 +176,7 @@ int
 main (int argc, char *argv[])
 {
   g_test_init (&argc, &argv, NULL);
+  g_test_add_data_func ("/explain/complete/moisture", &moisture, test_complete);
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
     {
       g_autofree char *complete = g_strdup_printf ("/explain/complete/%s", rows[i].path);

@@ -8,7 +8,7 @@
 
 #define GOOD(number)                                                                               \
   {                                                                                                \
-    .course = number, .length = 600.0, .thickness = 30.0, .height = 80.0, .e_along_mpa = 12e3,     \
+    .course = (number), .length = 600.0, .thickness = 30.0, .height = 80.0, .e_along_mpa = 12e3,   \
     .e_across_mpa = 900.0, .shear_mpa = 800.0                                                      \
   }
 

@@ -10,6 +10,7 @@ import time
 from pathlib import Path
 
 import pyatspi
+from gi.repository import Atspi
 
 SOURCE = Path(os.environ['BROADSTAVE_SOURCE'])
 BUILD = Path(os.environ['BROADSTAVE_BUILD'])
@@ -18,6 +19,10 @@ EXAMPLES = SOURCE / 'data' / 'examples'
 SHOTS = BUILD / 'shots'
 
 PATIENCE_S = 20
+
+# The program is a good deal slower under the sanitizers than the 0.8 s that an answer may take by
+# default.
+Atspi.set_timeout(PATIENCE_S * 1000, PATIENCE_S * 1000)
 
 
 def wait(what, condition):

@@ -47,15 +47,22 @@ export XDG_CONFIG_HOME="$home/config" XDG_CACHE_HOME="$home/cache" XDG_DATA_HOME
 export GDK_BACKEND=x11 GDK_DEBUG=gl-disable GSK_RENDERER=cairo GSETTINGS_BACKEND=memory
 mkdir -m 700 "$XDG_RUNTIME_DIR"
 
-openbox >"$home/manager.log" 2>&1 &
-manager=$!
+# A manager that gave up because the server was not quite ready is started again.
+manage ()
+{
+  openbox >>"$home/manager.log" 2>&1 &
+  manager=$!
+}
+manage
 tries=0
 until xprop -root _NET_SUPPORTING_WM_CHECK 2>/dev/null | grep -q 'window id'; do
   tries=$((tries + 1))
-  [ "$tries" -lt 100 ] || {
+  [ "$tries" -lt 400 ] || {
     echo 'The window manager did not start.' >&2
+    cat "$home/server.log" "$home/manager.log" >&2
     exit 1
   }
+  kill -0 "$manager" 2>/dev/null || manage
   sleep 0.05
 done
 

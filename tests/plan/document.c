@@ -281,6 +281,9 @@ static const BadRow bad_rows[] = {
   { "currency/four", "\"SEK\"", "\"SEKK\"",
     "currency is the text “SEKK” where a currency of three capital letters like “EUR” is "
     "expected; correct it" },
+  { "hardness", "\"layup\"", "\"hardness_low_N\": 4200, \"hardness_high_N\": 3000, \"layup\"",
+    "slab.hardness_high_N is 3000 where a hardness not below hardness_low_N is expected; correct "
+    "it" },
   { "adhesive/times", "\"total_s\": 600", "\"total_s\": 200",
     "adhesive.total_s is 200 where a time not shorter than open_s is expected; correct it" },
   { "adhesive/pressures", "\"max_pressure_MPa\": 1.2", "\"max_pressure_MPa\": 0.5",

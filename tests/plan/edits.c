@@ -6,6 +6,7 @@
 #include "plan/check.h"
 #include "plan/document.h"
 
+#include <math.h>
 #include <string.h>
 
 /* A plan with laminations a to h, of which a to f lie in the slab, and one pack of c and d. */
@@ -334,6 +335,21 @@ test_set_slab (void)
   g_assert_true (same == edited);
 }
 
+/* The range of hardness is never upside down; an end that is not said stays so. */
+static void
+test_set_hardness (void)
+{
+  g_autoptr (BsPlan) plan = make_plan ();
+  BsSlab slab = plan->slab;
+
+  slab.hardness_low_n = 5000.0;
+  g_autoptr (BsPlan) open = bs_edit_set_slab (plan, &slab);
+  g_assert_true (isnan (open->slab.hardness_high_n));
+  slab.hardness_high_n = 4000.0;
+  g_autoptr (BsPlan) edited = bs_edit_set_slab (plan, &slab);
+  g_assert_cmpfloat_with_epsilon (edited->slab.hardness_high_n, 5000.0, 1e-12);
+}
+
 static void
 test_set_shop (void)
 {
@@ -506,6 +522,7 @@ main (int argc, char **argv)
   g_test_add_func ("/edits/remove-lamination", test_remove_lamination);
   g_test_add_func ("/edits/texts", test_texts);
   g_test_add_func ("/edits/set-slab", test_set_slab);
+  g_test_add_func ("/edits/set-hardness", test_set_hardness);
   g_test_add_func ("/edits/set-shop", test_set_shop);
   g_test_add_func ("/edits/set-adhesive", test_set_adhesive);
   g_test_add_func ("/edits/clamps", test_clamps);

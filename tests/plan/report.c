@@ -125,12 +125,36 @@ test_workings (void)
   JsonObject *force = json_object_get_object_member (workings, "force");
   JsonArray *terms = json_object_get_array_member (force, "terms");
 
-  g_assert_cmpuint (json_object_get_size (workings), ==, 5);
+  g_assert_cmpuint (json_object_get_size (workings), ==, 11);
   g_assert_cmpstr (json_object_get_string_member (force, "unit"), ==, "N");
   g_assert_cmpfloat_with_epsilon (json_object_get_double_member (force, "value"),
                                   results->why_force.value, 1e-9);
   g_assert_cmpuint (json_array_get_length (terms), ==, results->why_force.n_terms);
   g_assert_cmpuint (json_array_get_length (terms), >, 0);
+}
+
+/* What the wood does, costs and weighs, as in the results. */
+static void
+test_timber (void)
+{
+  g_autoptr (BsResults) results = evaluate ("bakery-counter.broadstave");
+  g_autoptr (JsonNode) node = report (results);
+  JsonObject *object = json_node_get_object (node);
+  JsonObject *movement = json_object_get_object_member (object, "movement");
+  JsonObject *cost = json_object_get_object_member (object, "cost");
+  JsonArray *loads = json_object_get_array_member (object, "loads");
+  JsonObject *slab = json_array_get_object_element (loads, json_array_get_length (loads) - 1);
+
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (movement, "width_year_mm"),
+                                  results->movement.width.year, 1e-12);
+  g_assert_false (json_object_has_member (movement, "cup_mm")); /* on edge */
+  g_assert_cmpstr (json_object_get_string_member (cost, "currency"), ==,
+                   results->stack->plan->currency);
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (cost, "waste_pct"),
+                                  results->cost.waste_pct, 1e-12);
+  g_assert_cmpstr (json_object_get_string_member (slab, "what"), ==, "slab");
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (slab, "mass_kg"), results->mass_kg,
+                                  1e-12);
 }
 
 /* What cannot be told is left out; an empty plan is reported all the same. */
@@ -155,6 +179,7 @@ main (int argc, char **argv)
   g_test_add_func ("/report/findings", test_findings);
   g_test_add_func ("/report/finding-values", test_finding_values);
   g_test_add_func ("/report/workings", test_workings);
+  g_test_add_func ("/report/timber", test_timber);
   g_test_add_func ("/report/empty-plan", test_empty_plan);
   return g_test_run ();
 }

@@ -28,7 +28,7 @@ examples = sorted((ROOT / 'data/examples').glob('*.broadstave'))
 
 # Sections that the schema describes for what comes before the glue-up; the reader keeps them as they
 # are.
-KEPT = {'wood_prices', 'offers', 'parts', 'cuts'}
+KEPT = {'offers', 'parts', 'cuts'}
 
 
 def run(*command):
@@ -150,6 +150,8 @@ BROKEN = {
     'huge-thickness': (('slab', 'thickness_mm'), 6000),
     'other-layup': (('slab', 'layup'), 'on-end'),
     'flag-as-number': (('slab', 'shows_ends'), 1),
+    'other-bond': (('woods', 0, 'bond_class'), 'hopeless'),
+    'price-below-nothing': (('woods', 0, 'price_minor_per_m3'), -1),
     'humidity': (('slab', 'dry_season', 'humidity_pct'), 135),
     'half-a-person': (('shop', 'people'), 1.5),
     'clamp-without-reach': (('shop', 'clamps', 0, 'reach_mm'), None),
@@ -177,7 +179,6 @@ def check_broken(path, value):
 
 def check_kept():
     plan = load(ROOT / 'data/examples/bakery-counter.broadstave')
-    plan['wood_prices'] = [{'wood': 'american-beech', 'price_minor_per_m3': 210000}]
     plan['offers'] = [{'id': 'rough-52', 'wood': 'american-beech', 'thickness_mm': 52,
                        'lengths_mm': [2400, 3000], 'price_minor_per_m3': 195000,
                        'whole_boards': True, 'stock': 40}]

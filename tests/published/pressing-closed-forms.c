@@ -166,7 +166,7 @@ check_contact_length (void)
   BsPressStack stack = beam_on_springs (pieces, RIGID_SHEAR);
   g_auto (BsPressResult) result = solve (&stack, &on_one_spot, 1);
 
-  for (int side = -1; side <= 1; side += 2)
+  for (gssize side = -1; side <= 1; side += 2)
     {
       const BsPressPoint *middle = &result.lines[0].points[400];
 

@@ -58,12 +58,12 @@ solve (Job *job)
       || !bs_pressing_solve (pressing, (const BsPressClamp *)(void *)job->clamps->data,
                              job->clamps->len, &result, &error))
     {
-      fprintf (stderr, "%s\n", error->message);
+      g_printerr ("%s\n", error->message);
       return FALSE;
     }
   if (result.status != BS_PRESS_STATUS_SOLVED)
     {
-      fprintf (stderr, "not settled\n");
+      g_printerr ("not settled\n");
       return FALSE;
     }
   print_result (&result, g_get_monotonic_time () - begun);
@@ -98,7 +98,7 @@ read_line (Job *job, char *text)
       g_array_append_val (job->clamps, clamp);
       return TRUE;
     }
-  fprintf (stderr, "not understood: %s", text);
+  g_printerr ("not understood: %s", text);
   return FALSE;
 }
 

@@ -27,7 +27,7 @@ test_distinct (void)
   for (int i = 0; i < BS_N_ORIENTATIONS; i++)
     orientations[i] = bs_words_orientation (i);
   for (int i = 0; i < BS_N_FACES; i++)
-    faces[i] = bs_words_face (i);
+    faces[i] = bs_words_faces[i];
   for (int i = 0; i < 3; i++)
     severities[i] = bs_words_severity (i);
 

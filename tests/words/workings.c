@@ -45,6 +45,23 @@ test_without_a_range (void)
   g_assert_cmpstr (text, ==, "Time: 1" THIN "min 30" THIN "s\nOf all.\nYour hands.");
 }
 
+/* Money in the working's own currency. */
+static void
+test_money (void)
+{
+  BsWorking working;
+
+  bs_working_init (&working, "Cost", "Of all.", "", BS_QUANTITY_MONEY, "Prices.");
+  working.currency = "SEK";
+  working.value = 123450.0;
+  bs_working_add (&working, "wood", "W", 100000.0, BS_QUANTITY_MONEY, NULL);
+  g_autofree char *text = bs_words_working (&working, BS_UNIT_SYSTEM_METRIC);
+
+  g_assert_cmpstr (text, ==,
+                   "Cost: 1234.50" THIN "SEK\nOf all.\nW = 1000.00" THIN
+                   "SEK wood (from the plan)\nPrices.");
+}
+
 static void
 test_unknown (void)
 {
@@ -62,6 +79,7 @@ main (int argc, char *argv[])
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/words/workings/whole-text", test_whole_text);
   g_test_add_func ("/words/workings/without-a-range", test_without_a_range);
+  g_test_add_func ("/words/workings/money", test_money);
   g_test_add_func ("/words/workings/unknown", test_unknown);
   return g_test_run ();
 }

@@ -1,0 +1,146 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "config.h"
+
+#include "words/timber.h"
+
+#include "core/money.h"
+#include "core/units.h"
+
+#include <glib/gi18n-lib.h>
+#include <math.h>
+
+const char *
+bs_words_planing (BsPlaning planing)
+{
+  switch (planing)
+    {
+    case BS_PLANING_LIGHT:
+      return C_ ("planing a wood by hand", "light");
+    case BS_PLANING_MODERATE:
+      return C_ ("planing a wood by hand", "moderate");
+    case BS_PLANING_HARD:
+      return C_ ("planing a wood by hand", "hard");
+    case BS_PLANING_VERY_HARD:
+      return C_ ("planing a wood by hand", "very hard");
+    case BS_PLANING_UNKNOWN:
+    default:
+      return C_ ("planing a wood by hand", "not known");
+    }
+}
+
+const char *
+bs_words_bond (BsBond bond)
+{
+  switch (bond)
+    {
+    case BS_BOND_EASY:
+      return C_ ("gluing a wood", "bonds easily");
+    case BS_BOND_WELL:
+      return C_ ("gluing a wood", "bonds well");
+    case BS_BOND_SATISFACTORY:
+      return C_ ("gluing a wood", "bonds satisfactorily");
+    case BS_BOND_DIFFICULT:
+      return C_ ("gluing a wood", "bonds with difficulty");
+    case BS_BOND_UNKNOWN:
+    default:
+      return C_ ("gluing a wood", "not known");
+    }
+}
+
+/* What the wood has and what was asked, in words. */
+static void
+format_values (BsUnfit reason, const BsWoodCard *card, const BsWoodWish *wish, const char *currency,
+               BsUnitSystem units, char **has, char **asked)
+{
+  BsQuantity quantity = BS_QUANTITY_LENGTH;
+  double value = card->movement, limit = wish->max_movement;
+
+  if (reason == BS_UNFIT_DEAR)
+    {
+      *has = bs_money_format (card->cost_minor, currency);
+      *asked = bs_money_format (wish->max_cost_minor, currency);
+      return;
+    }
+  if (reason == BS_UNFIT_SOFT || reason == BS_UNFIT_HARD)
+    {
+      quantity = BS_QUANTITY_FORCE;
+      value = card->hardness_n;
+      limit = reason == BS_UNFIT_SOFT ? wish->hardness_low_n : wish->hardness_high_n;
+    }
+  else if (reason == BS_UNFIT_HEAVY)
+    {
+      quantity = BS_QUANTITY_MASS;
+      value = card->slab_kg;
+      limit = wish->max_kg;
+    }
+  else if (reason == BS_UNFIT_THIN)
+    {
+      value = card->thickest;
+      limit = wish->rough_thickness;
+    }
+  *has = bs_units_format (value, quantity, units);
+  *asked = bs_units_format (limit, quantity, units);
+}
+
+static char *
+describe_reason (BsUnfit reason, const char *has, const char *asked)
+{
+  switch (reason)
+    {
+    case BS_UNFIT_SOFT:
+      return g_strdup_printf (
+          /* Translators: hardness of a wood, least hardness asked. */
+          _ ("With a side hardness of %s it dents more readily than the use allows, from %s on: it "
+             "would want flattening often."),
+          has, asked);
+    case BS_UNFIT_HARD:
+      return g_strdup_printf (
+          /* Translators: hardness of a wood, greatest hardness asked. */
+          _ ("With a side hardness of %s it is harder than the use asks, up to %s: heavy to mill "
+             "and to plane, and it dents the work instead."),
+          has, asked);
+    case BS_UNFIT_HARDNESS_UNKNOWN:
+      return g_strdup (_ ("How hard it is is not known; give a figure in your own table."));
+    case BS_UNFIT_HEAVY:
+      /* Translators: two masses. */
+      return g_strdup_printf (_ ("The slab would weigh %s; %s was the most."), has, asked);
+    case BS_UNFIT_MOVES:
+      return g_strdup_printf (
+          /* Translators: two lengths. */
+          _ ("Its width would move by %s over the year; %s was the most."), has, asked);
+    case BS_UNFIT_DEAR:
+      /* Translators: two sums of money. */
+      return g_strdup_printf (_ ("Its lumber would cost %s; %s was the most."), has, asked);
+    case BS_UNFIT_BOND:
+      return g_strdup (_ ("It bonds with difficulty: only with chosen adhesives, on freshly planed "
+                          "faces."));
+    case BS_UNFIT_THIN:
+      return g_strdup_printf (
+          /* Translators: two thicknesses. */
+          _ ("It is to be had up to %s thick; %s is needed. Layers could be glued."), has, asked);
+    default:
+      g_return_val_if_reached (NULL);
+    }
+}
+
+char **
+bs_words_unfit (const BsWoodCard *card, const BsWoodWish *wish, const char *currency,
+                BsUnitSystem units)
+{
+  GPtrArray *reasons = g_ptr_array_new ();
+
+  for (guint i = 0; i < BS_N_UNFITS; i++)
+    {
+      BsUnfit reason = (BsUnfit)(1 << i);
+      g_autofree char *has = NULL;
+      g_autofree char *asked = NULL;
+
+      if ((card->unfit & reason) == 0)
+        continue;
+      format_values (reason, card, wish, currency, units, &has, &asked);
+      g_ptr_array_add (reasons, describe_reason (reason, has, asked));
+    }
+  g_ptr_array_add (reasons, NULL);
+  return (char **)g_ptr_array_free (reasons, FALSE);
+}

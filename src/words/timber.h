@@ -1,0 +1,47 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "core/lifting.h"
+#include "core/milling-need.h"
+#include "core/results.h"
+#include "core/wood-compare.h"
+
+G_BEGIN_DECLS
+
+/* Sentences about the wood before and after the glue-up, in the person's language and units. Texts
+ * returned as char * are the caller's; lists end with NULL, free with g_strfreev. */
+
+/* How the slab moves over the year, what that asks of its fixing, and, on flat, of its layup. */
+char **bs_words_movement (const BsResults *results);
+
+/* One slot: how long, and where the screw stands in it. */
+char *bs_words_slot (const BsSlot *slot, BsUnitSystem units);
+
+/* What to heed before a piece is milled, a sentence for each flag. */
+char **bs_words_milling (const BsRough *piece, const BsMillingShop *shop, BsUnitSystem units);
+
+/* What to ask for at the yard. */
+char *bs_words_need (const BsMillingNeed *need, const BsMillingWish *wish,
+                     const BsLumberSeries *series, int row, BsUnitSystem units);
+
+/* One thick layer against two thinner ones; costs NAN when not known. */
+char *bs_words_layers (const BsLayerWay *thick, const BsLayerWay *thin,
+                       const BsLumberSeries *series, double thick_minor, double thin_minor,
+                       const char *currency, BsUnitSystem units);
+
+const char *bs_words_planing (BsPlaning planing);
+const char *bs_words_bond (BsBond bond);
+
+/* Why a wood does not fit, a sentence for each reason; none when it fits. */
+char **bs_words_unfit (const BsWoodCard *card, const BsWoodWish *wish, const char *currency,
+                       BsUnitSystem units);
+
+/* The heaviest thing of a kind and who lifts it: "Heaviest board (A): 31 kg. Three people, or a
+ * lifting aid." */
+char *bs_words_load (const BsLoad *load, BsLoadKind kind, BsUnitSystem units);
+
+/* Cost, volumes and waste in one sentence each. */
+char **bs_words_cost (const BsCost *cost, const char *currency, BsUnitSystem units);
+
+G_END_DECLS

@@ -1,0 +1,139 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "core/clamp-layout.h"
+#include "bench/median.h"
+
+#include <math.h>
+
+#define RUNS 21
+#define LENGTH 2400.0
+#define MAX_LAMINATIONS 60
+#define MAX_CLAMPS 12
+
+/* Medians of pressing 2.4 m at 10 mm: from nothing, after one clamp is tightened or moved, and a
+ * whole layout. Twelve clamps keep all lines closed; six let them open. */
+
+typedef struct
+{
+  BsPressPiece pieces[MAX_LAMINATIONS];
+  BsPressStack stack;
+  BsPressClamp clamps[MAX_CLAMPS];
+  guint n_clamps;
+  BsPressing *pressing;
+  guint n_calls;
+} Job;
+
+static void
+set_up (Job *job, guint n, guint n_clamps, double bow, BsPressModel model)
+{
+  job->stack = bs_press_stack_default ();
+  job->stack.model = model;
+  job->stack.n_pieces = n;
+  job->stack.pieces = job->pieces;
+  job->n_clamps = n_clamps;
+  for (guint i = 0; i < n; i++)
+    job->pieces[i] = (BsPressPiece){
+      i, 0.0, LENGTH, 40.0, 85.0, 12e3, 900.0, 800.0, bow * sin (5.0 * i), FALSE
+    };
+  for (guint i = 0; i < n_clamps; i++)
+    job->clamps[i] = (BsPressClamp){ LENGTH / n_clamps * (i + 0.5), 5e3, 40.0 };
+}
+
+static void
+press (Job *job)
+{
+  g_auto (BsPressResult) result = { 0 };
+
+  if (!bs_pressing_solve (job->pressing, job->clamps, job->n_clamps, &result, NULL)
+      || result.status != BS_PRESS_STATUS_SOLVED)
+    g_error ("not solved");
+}
+
+static void
+press_from_nothing (gpointer data)
+{
+  Job *job = data;
+
+  g_clear_pointer (&job->pressing, bs_pressing_free);
+  job->pressing = bs_pressing_new (&job->stack, NULL);
+  press (job);
+}
+
+/* Back and forth by a tenth. */
+static void
+tighten (gpointer data)
+{
+  Job *job = data;
+
+  job->clamps[2].force = job->n_calls++ % 2 == 0 ? 5500.0 : 5000.0;
+  press (job);
+}
+
+/* Back and forth by 5 mm. */
+static void
+move (gpointer data)
+{
+  Job *job = data;
+
+  job->clamps[2].x += job->n_calls++ % 2 == 0 ? 5.0 : -5.0;
+  press (job);
+}
+
+static void
+lay_out (gpointer data)
+{
+  Job *job = data;
+  BsLayoutKind kind = { 30, 6e3, 3000.0, 40.0, 40.0 };
+  BsLayoutProblem problem = { .stack = job->stack,
+                              .n_kinds = 1,
+                              .kinds = &kind,
+                              .reach_needed = 40.0 * job->stack.n_pieces,
+                              .least_mpa = 0.3,
+                              .most_mpa = 7.0,
+                              .bearing_mpa = 7.0,
+                              .bearing_height = 85.0 };
+  g_auto (BsLayout) layout = { 0 };
+
+  if (!bs_layout_find (&problem, NULL, &layout, NULL) || layout.status != BS_LAYOUT_REACHED)
+    g_error ("no layout");
+}
+
+static void
+time_one (const char *name, guint n, guint n_clamps, double bow, BsPressModel model, guint runs)
+{
+  Job job = { .pressing = NULL };
+
+  set_up (&job, n, n_clamps, bow, model);
+  g_print ("%2u laminations, %-10s %-12s", n,
+           model == BS_PRESS_MODEL_SQUEEZE ? "squeeze" : "timoshenko", name);
+  g_print (" from nothing %7.2f ms", bench_median_ms (press_from_nothing, &job, runs));
+  g_print (", tightened %6.2f ms", bench_median_ms (tighten, &job, runs));
+  g_print (", moved %6.2f ms\n", bench_median_ms (move, &job, runs));
+  bs_pressing_free (job.pressing);
+}
+
+int
+main (void)
+{
+  static const guint sizes[] = { 12, 24, 60 };
+  Job job = { .pressing = NULL };
+
+  g_print ("pressing 2.4 m at 10 mm, median of %d runs (60 laminations: 5), %u processors\n", RUNS,
+           g_get_num_processors ());
+  for (gsize i = 0; i < G_N_ELEMENTS (sizes); i++)
+    for (int model = BS_PRESS_MODEL_SQUEEZE; model <= BS_PRESS_MODEL_TIMOSHENKO; model++)
+      {
+        guint runs = sizes[i] < 60 ? RUNS : 5;
+
+        time_one ("closed,", sizes[i], 12, 0.0, (BsPressModel)model, runs);
+        time_one ("bowed 2 mm,", sizes[i], 12, 2.0, (BsPressModel)model, runs);
+        time_one ("opening,", sizes[i], 6, 0.0, (BsPressModel)model, runs);
+      }
+  for (gsize i = 0; i < 2; i++)
+    {
+      set_up (&job, sizes[i], 12, 0.0, BS_PRESS_MODEL_SQUEEZE);
+      g_print ("%2u laminations, layout for 0.3 MPa %7.1f ms\n", sizes[i],
+               bench_median_ms (lay_out, &job, 5));
+    }
+  return 0;
+}
