@@ -35,7 +35,7 @@ BsForecast *
 bs_forecast_new (const BsPlan *plan, const BsProgress *progress)
 {
   g_autoptr (BsForecast) self = g_new0 (BsForecast, 1);
-  BsFlattenSpread spread = bs_flatten_spread_default ();
+  BsFlattenSpread spread = bs_flatten_spread_of (plan);
 
   self->stack = bs_stack_new (plan);
   self->odds = bs_flatten_odds (self->stack, &spread);
