@@ -73,8 +73,7 @@ bs_forecast_get_schedule (const BsForecast *self)
 void
 bs_forecast_add_odds (const BsForecast *self, BsWorking *thickness)
 {
-  const char *source = self != NULL ? N_ ("2,000 drawn slabs; spreads: common practice, no source")
-                                    : N_ ("working…");
+  const char *source = self != NULL ? N_ ("2,000 drawn slabs") : N_ ("working…");
 
   bs_working_add (thickness, N_ ("thickness reached in 50 of 100 slabs"), "",
                   self != NULL ? self->odds.at_50_pct : NAN, BS_QUANTITY_LENGTH, source);
