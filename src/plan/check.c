@@ -137,12 +137,6 @@ bs_check_breadth (const BsLamination *lamination, BsFace face)
   return lamination->height + fmax (0.0, lamination->taper); /* 0 when not measured */
 }
 
-double
-bs_check_board_breadth (const BsBoard *board, BsFace face)
-{
-  return face == BS_FACE_TOP || face == BS_FACE_UNDERSIDE ? board->width : board->thickness;
-}
-
 /* `where` is the thing that has the defect, as "laminations[3]". */
 static gboolean
 check_defect (Check *self, const BsDefect *defect, double length, double breadth, const char *where,
@@ -178,7 +172,7 @@ check_boards (Check *self)
           const BsDefect *defect = &g_array_index (board->defects, BsDefect, j);
 
           if (!check_defect (self, defect, board->length,
-                             bs_check_board_breadth (board, defect->face), where, j))
+                             bs_board_breadth (board, defect->face), where, j))
             return FALSE;
         }
     }

@@ -220,7 +220,7 @@ fit_board (const BsBoard *board)
     {
       BsDefect *defect = &g_array_index (fitted->defects, BsDefect, i);
 
-      if (!fit_defect (defect, fitted->length, bs_check_board_breadth (fitted, defect->face)))
+      if (!fit_defect (defect, fitted->length, bs_board_breadth (fitted, defect->face)))
         g_array_remove_index (fitted->defects, i);
     }
   return fitted;
