@@ -91,6 +91,8 @@ const BsLimits bs_limits = {
   .part_width = LENGTH (2.0, 2000.0),
   .part_thickness = LENGTH (2.0, 500.0),
   .clear_faces = COUNT (0.0, 2.0),
+  .confidence = PERCENT (50.0, 99.0), /* bs_milling_need () */
+  .spare = PERCENT (0.0, 200.0),
   .cut_along = LENGTH (0.0, 15000.0),
   .cut_across = LENGTH (0.0, 2000.0),
 

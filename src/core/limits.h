@@ -46,6 +46,7 @@ typedef struct
   BsLimit kerf, trim, spring, offcut; /* of the saw */
   BsLimit supply;                     /* of boards of a length, -1: open */
   BsLimit part_count, part_width, part_thickness, clear_faces;
+  BsLimit confidence, spare;      /* of a purchase */
   BsLimit cut_along, cut_across; /* where a piece lies on its board, and its size */
 
   BsLimit pack_first, pack_count; /* place in the order; laminations */

@@ -93,6 +93,13 @@ set_shop_defaults (BsShop *shop)
   shop->cauls = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_caul_kind_unref);
 }
 
+/* Planning figures: common practice, no source. */
+static const BsBuying buying_defaults = {
+  .confidence_pct = 80.0,
+  .spare_pct = 10.0,
+  .lamination_size = 40.0,
+};
+
 /* The cautious end of the usual ranges of cross-linking PVA of class D3 (EN 204), from memory. */
 static void
 set_adhesive_defaults (BsAdhesive *adhesive)
@@ -122,6 +129,7 @@ bs_plan_new (void)
   self->units = BS_UNIT_SYSTEM_METRIC;
   set_slab_defaults (&self->slab);
   set_shop_defaults (&self->shop);
+  self->buying = buying_defaults;
   set_adhesive_defaults (&self->adhesive);
   self->woods = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_wood_unref);
   self->boards = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_board_unref);

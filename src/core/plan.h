@@ -122,6 +122,14 @@ typedef struct
   GRefString *unknown;
 } BsShop;
 
+/* How much to buy. */
+typedef struct
+{
+  double confidence_pct;  /* that all pieces come out of the boards bought */
+  double spare_pct;       /* laminations sawn beyond those needed, so that the best can be chosen */
+  double lamination_size; /* across the slab, at most, of laminations that are not there yet */
+} BsBuying;
+
 /* The figures of an adhesive's data sheet, or of its class where none is at hand. */
 typedef struct
 {
@@ -199,6 +207,7 @@ typedef struct
   GRefString *currency; /* ISO 4217 */
   BsSlab slab;
   BsShop shop;
+  BsBuying buying;
   BsAdhesive adhesive;
   GPtrArray *woods;       /* BsWood: those that the plan uses */
   GPtrArray *boards;      /* BsBoard */

@@ -191,6 +191,15 @@ static const BsMember shop_members[] = {
 
 const BsShape bs_shop_shape = { shop_members, UNKNOWN (BsShop) };
 
+static const BsMember buying_members[] = {
+  NUMBER ("confidence_pct", BsBuying, confidence_pct, confidence),
+  NUMBER ("spare_pct", BsBuying, spare_pct, spare),
+  NUMBER ("lamination_size_mm", BsBuying, lamination_size, lamination_thickness),
+  END,
+};
+
+static const BsShape buying_shape = { buying_members, .unknown = -1 };
+
 static const BsMember adhesive_members[] = {
   TEXT ("id", BsAdhesive, id),
   NEED_TEXT ("name", BsAdhesive, name),
@@ -397,6 +406,7 @@ static const BsMember plan_members[] = {
   TEXT ("currency", BsPlan, currency),
   NEED_OBJECT ("slab", BsPlan, slab, bs_slab_shape),
   OBJECT ("shop", BsPlan, shop, bs_shop_shape),
+  OBJECT ("buying", BsPlan, buying, buying_shape),
   OBJECT ("adhesive", BsPlan, adhesive, bs_adhesive_shape),
   PARTS ("woods", BsPlan, woods, bs_wood_shape, BS_MAX_WOODS),
   PARTS ("boards", BsPlan, boards, bs_board_shape, BS_MAX_BOARDS),
