@@ -228,6 +228,19 @@ check_packs (Check *self)
   return TRUE;
 }
 
+static gboolean
+check_placed_clamps (Check *self)
+{
+  for (guint i = 0; i < self->plan->placed_clamps->len; i++)
+    {
+      const char *kind = g_array_index (self->plan->placed_clamps, BsPlacedClamp, i).kind;
+      if (bs_plan_find_clamp_kind (self->plan, kind) < 0)
+        return fail_text (self, _ ("the id of one of the shop’s clamps"), kind,
+                          "placed_clamps[%u].kind", i);
+    }
+  return TRUE;
+}
+
 gboolean
 bs_check_plan (const BsPlan *plan, GError **error)
 {
@@ -243,5 +256,5 @@ bs_check_plan (const BsPlan *plan, GError **error)
          && check_ids (&check, plan->boards, boards, "boards")
          && check_ids (&check, plan->laminations, laminations, "laminations")
          && check_boards (&check) && check_laminations (&check) && check_order (&check)
-         && check_packs (&check);
+         && check_packs (&check) && check_placed_clamps (&check);
 }
