@@ -398,6 +398,16 @@ static const BsMember cuts_members[] = {
 };
 
 const BsShape bs_cuts_shape = { cuts_members, .unknown = -1 };
+static const BsMember placed_clamp_members[] = {
+  NEED_TEXT ("kind", BsPlacedClamp, kind),
+  NEED_NUMBER ("x_mm", BsPlacedClamp, x, placed_x),
+  NEED_NUMBER ("force_N", BsPlacedClamp, force_n, placed_force),
+  FLAG ("is_above", BsPlacedClamp, is_above),
+  END,
+};
+
+static const BsShape placed_clamp_shape
+    = { placed_clamp_members, UNKNOWN (BsPlacedClamp), .size = sizeof (BsPlacedClamp) };
 
 static const BsMember plan_members[] = {
   TEXT ("name", BsPlan, name),
@@ -416,6 +426,7 @@ static const BsMember plan_members[] = {
   PARTS ("laminations", BsPlan, laminations, bs_lamination_shape, BS_MAX_LAMINATIONS),
   VALUES ("order", BsPlan, order, placement_shape, BS_MAX_LAMINATIONS),
   VALUES ("packs", BsPlan, packs, pack_shape, BS_MAX_LAMINATIONS),
+  VALUES ("placed_clamps", BsPlan, placed_clamps, placed_clamp_shape, BS_MAX_PLACED_CLAMPS),
   END,
 };
 
