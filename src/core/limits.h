@@ -44,6 +44,7 @@ typedef struct
   BsLimit price_rate; /* minor units for each m3 or kg */
 
   BsLimit pack_first, pack_count; /* place in the order; laminations */
+  BsLimit pin_place;              /* likewise */
 } BsLimits;
 
 extern const BsLimits bs_limits;
@@ -54,6 +55,7 @@ extern const BsLimits bs_limits;
 #define BS_MAX_WOODS 200
 #define BS_MAX_DEFECTS 200 /* of one lamination */
 #define BS_MAX_KINDS 100   /* of clamps or cauls */
+#define BS_MAX_PINS 2000
 
 /* FALSE for NAN too: whether a value may be unknown is the field's to say. */
 static inline gboolean

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/plan.h"
 
+#include "core/order-wishes.h"
 #include "core/text.h"
 
 #include <math.h>
@@ -36,6 +37,23 @@ new_packs (void)
   GArray *packs = g_array_new (FALSE, TRUE, sizeof (BsPack));
   g_array_set_clear_func (packs, clear_pack);
   return packs;
+}
+
+static void
+clear_pin (gpointer data)
+{
+  BsPin *pin = data;
+  bs_text_clear (&pin->lamination);
+  bs_text_clear (&pin->other);
+  bs_text_clear (&pin->unknown);
+}
+
+static GArray *
+new_pins (void)
+{
+  GArray *pins = g_array_new (FALSE, TRUE, sizeof (BsPin));
+  g_array_set_clear_func (pins, clear_pin);
+  return pins;
 }
 
 /* A place that is heated but dry in winter and damp in summer, and a slab to work on. */
@@ -110,6 +128,8 @@ bs_plan_new (void)
   self->laminations = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_lamination_unref);
   self->order = new_order ();
   self->packs = new_packs ();
+  self->wishes = bs_order_wishes_default ();
+  self->pins = new_pins ();
   return self;
 }
 
@@ -138,6 +158,7 @@ clear_plan (gpointer data)
   g_ptr_array_unref (self->laminations);
   g_array_unref (self->order);
   g_array_unref (self->packs);
+  g_array_unref (self->pins);
 }
 
 void
@@ -183,6 +204,22 @@ copy_packs (const GArray *packs)
   return copy;
 }
 
+static GArray *
+copy_pins (const GArray *pins)
+{
+  GArray *copy = new_pins ();
+
+  g_array_append_vals (copy, pins->data, pins->len);
+  for (guint i = 0; i < copy->len; i++)
+    {
+      const BsPin *pin = &g_array_index (copy, BsPin, i);
+      bs_text_share (pin->lamination);
+      bs_text_share (pin->other);
+      bs_text_share (pin->unknown);
+    }
+  return copy;
+}
+
 BsPlan *
 bs_plan_copy (const BsPlan *self)
 {
@@ -203,6 +240,7 @@ bs_plan_copy (const BsPlan *self)
   copy->laminations = copy_parts (self->laminations);
   copy->order = copy_order (self->order);
   copy->packs = copy_packs (self->packs);
+  copy->pins = copy_pins (self->pins);
   return copy;
 }
 

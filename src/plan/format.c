@@ -83,6 +83,8 @@ static const char *const alignment_names[]
 static const char *const flatten_names[] = { "hand", "sled", "planer", NULL };
 static const char *const unit_names[] = { "metric", "inch", NULL };
 static const char *const wood_kind_names[] = { "softwood", "hardwood", NULL };
+static const char *const wish_names[] = { "off", "little", "normal", "much", NULL };
+static const char *const pin_names[] = { "place", "neighbours", "top-up", "underside-up", NULL };
 static const char *const bond_names[] = { "easy", "well", "satisfactory", "difficult", NULL };
 
 const char *const bs_defect_names[]
@@ -303,6 +305,29 @@ static const BsMember pack_members[] = {
 
 static const BsShape pack_shape = { pack_members, UNKNOWN (BsPack), .size = sizeof (BsPack) };
 
+static const BsMember wishes_members[] = {
+  CHOICE ("looks", BsOrderWishes, looks, wish_names),
+  CHOICE ("easy_planing", BsOrderWishes, easy_planing, wish_names),
+  CHOICE ("stays_flat", BsOrderWishes, stays_flat, wish_names),
+  FLAG ("uses_rack", BsOrderWishes, uses_rack),
+  END,
+};
+
+const BsShape bs_wishes_shape = { wishes_members, .unknown = -1 };
+
+static const BsMember pin_members[] = {
+  NEED_CHOICE ("kind", BsPin, kind, pin_names),
+  NEED_TEXT ("lamination", BsPin, lamination),
+  COUNT ("place", BsPin, place, pin_place),
+  TEXT ("other", BsPin, other),
+  END,
+};
+
+static const BsPin blank_pin = { .place = -1 };
+
+static const BsShape pin_shape
+    = { pin_members, UNKNOWN (BsPin), .size = sizeof (BsPin), .blank = &blank_pin };
+
 static const BsMember plan_members[] = {
   TEXT ("name", BsPlan, name),
   TEXT ("note", BsPlan, note),
@@ -316,6 +341,8 @@ static const BsMember plan_members[] = {
   PARTS ("laminations", BsPlan, laminations, bs_lamination_shape, BS_MAX_LAMINATIONS),
   VALUES ("order", BsPlan, order, placement_shape, BS_MAX_LAMINATIONS),
   VALUES ("packs", BsPlan, packs, pack_shape, BS_MAX_LAMINATIONS),
+  OBJECT ("wishes", BsPlan, wishes, bs_wishes_shape),
+  VALUES ("pins", BsPlan, pins, pin_shape, BS_MAX_PINS),
   END,
 };
 

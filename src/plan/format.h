@@ -21,6 +21,7 @@ extern const BsShape bs_adhesive_shape;
 extern const BsShape bs_wood_shape; /* also of the table of woods */
 extern const BsShape bs_board_shape;
 extern const BsShape bs_lamination_shape;
+extern const BsShape bs_wishes_shape;
 
 /* The words of the file for choices, by the value of the enum. */
 extern const char *const bs_defect_names[];
