@@ -17,6 +17,7 @@ enum
   ROW_CLAMPS,
   ROW_TIME,
   ROW_MASS,
+  ROW_ORDER,
   N_ROWS
 };
 
@@ -26,7 +27,7 @@ get_working (const BsResults *results, guint row)
   const BsWorking *const workings[N_ROWS] = {
     [ROW_THICKNESS] = &results->why_thickness, [ROW_FORCE] = &results->why_force,
     [ROW_CLAMPS] = &results->why_clamps,       [ROW_TIME] = &results->why_time,
-    [ROW_MASS] = &results->why_mass,
+    [ROW_MASS] = &results->why_mass,           [ROW_ORDER] = &results->why_order,
   };
 
   return workings[row];

@@ -43,7 +43,7 @@ static const char whole_plan[]
       "  {\"lamination\": \"l1\", \"start_mm\": 2.5}],"
       " \"packs\": [{\"first\": 0, \"count\": 2, \"later\": 14}],"
       " \"wishes\": {\"looks\": \"much\", \"later\": 16},"
-      " \"pins\": [{\"kind\": \"place\", \"lamination\": \"l2\", \"place\": 0, \"later\": 17},"
+      " \"pins\": [{\"kind\": \"place\", \"lamination\": \"l3\", \"place\": 0, \"later\": 17},"
       "  {\"kind\": \"neighbours\", \"lamination\": \"l1\", \"other\": \"l3\"},"
       "  {\"kind\": \"underside-up\", \"lamination\": \"l1\"}],"
       " \"offers\": [{\"id\": \"o1\"}], \"later\": 15}";
@@ -120,7 +120,7 @@ test_wishes (void)
   g_assert_false (plan->wishes.uses_rack);
   g_assert_cmpuint (plan->pins->len, ==, 3);
   g_assert_cmpint (pins[0].kind, ==, BS_PIN_PLACE);
-  g_assert_cmpstr (pins[0].lamination, ==, "l2");
+  g_assert_cmpstr (pins[0].lamination, ==, "l3");
   g_assert_cmpint (pins[0].place, ==, 0);
   g_assert_null (pins[0].other);
   g_assert_cmpint (pins[1].kind, ==, BS_PIN_NEIGHBOURS);
@@ -354,7 +354,7 @@ static const BadRow bad_rows[] = {
     "packs[1].first is 1 where a place after the pack before it is expected; correct it" },
   { "packs/of-one", "\"first\": 0, \"count\": 2", "\"first\": 0, \"count\": 1",
     "packs[0].count is 1 where a whole number from 2 to 500 is expected; correct it" },
-  { "pins/no-such", "\"lamination\": \"l2\", \"place\"", "\"lamination\": \"l9\", \"place\"",
+  { "pins/no-such", "\"lamination\": \"l3\"", "\"lamination\": \"l9\"",
     "pins[0].lamination is the text “l9” where the id of one of the laminations is expected; "
     "correct it" },
   { "pins/without-a-place", "\"place\": 0, ", "",
