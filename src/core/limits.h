@@ -43,6 +43,11 @@ typedef struct
   BsLimit price;      /* minor units */
   BsLimit price_rate; /* minor units for each m3 or kg */
 
+  BsLimit kerf, trim, spring, offcut; /* of the saw */
+  BsLimit supply;                     /* of boards of a length, -1: open */
+  BsLimit part_count, part_width, part_thickness, clear_faces;
+  BsLimit cut_along, cut_across; /* where a piece lies on its board, and its size */
+
   BsLimit pack_first, pack_count; /* place in the order; laminations */
 } BsLimits;
 
@@ -52,7 +57,11 @@ extern const BsLimits bs_limits;
 #define BS_MAX_LAMINATIONS 500
 #define BS_MAX_BOARDS 20000
 #define BS_MAX_WOODS 200
-#define BS_MAX_DEFECTS 200 /* of one lamination */
+#define BS_MAX_OFFERS 200
+#define BS_MAX_OFFER_LENGTHS 50
+#define BS_MAX_PARTS 500
+#define BS_MAX_CUTS 20000
+#define BS_MAX_DEFECTS 200 /* of one lamination or board */
 #define BS_MAX_KINDS 100   /* of clamps or cauls */
 
 /* FALSE for NAN too: whether a value may be unknown is the field's to say. */

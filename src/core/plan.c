@@ -24,6 +24,23 @@ new_order (void)
 }
 
 static void
+clear_cut (gpointer data)
+{
+  BsCut *cut = data;
+  bs_text_clear (&cut->board);
+  bs_text_clear (&cut->piece);
+  bs_text_clear (&cut->unknown);
+}
+
+static GArray *
+new_cuts (void)
+{
+  GArray *cuts = g_array_new (FALSE, TRUE, sizeof (BsCut));
+  g_array_set_clear_func (cuts, clear_cut);
+  return cuts;
+}
+
+static void
 clear_pack (gpointer data)
 {
   BsPack *pack = data;
@@ -71,6 +88,7 @@ set_shop_defaults (BsShop *shop)
     .align_s = 7.0,
     .tighten_s = 12.0,
   };
+  shop->saw = bs_saw_default ();
   shop->clamps = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_clamp_kind_unref);
   shop->cauls = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_caul_kind_unref);
 }
@@ -107,6 +125,9 @@ bs_plan_new (void)
   set_adhesive_defaults (&self->adhesive);
   self->woods = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_wood_unref);
   self->boards = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_board_unref);
+  self->offers = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_offer_unref);
+  self->parts = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_part_unref);
+  self->cuts = new_cuts ();
   self->laminations = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_lamination_unref);
   self->order = new_order ();
   self->packs = new_packs ();
@@ -135,6 +156,9 @@ clear_plan (gpointer data)
   g_ptr_array_unref (self->shop.cauls);
   g_ptr_array_unref (self->woods);
   g_ptr_array_unref (self->boards);
+  g_ptr_array_unref (self->offers);
+  g_ptr_array_unref (self->parts);
+  g_array_unref (self->cuts);
   g_ptr_array_unref (self->laminations);
   g_array_unref (self->order);
   g_array_unref (self->packs);
@@ -200,6 +224,11 @@ bs_plan_copy (const BsPlan *self)
   copy->shop.cauls = copy_parts (self->shop.cauls);
   copy->woods = copy_parts (self->woods);
   copy->boards = copy_parts (self->boards);
+  copy->offers = copy_parts (self->offers);
+  copy->parts = copy_parts (self->parts);
+  copy->cuts = new_cuts ();
+  for (guint i = 0; i < self->cuts->len; i++)
+    bs_plan_add_cut (copy, &g_array_index (self->cuts, BsCut, i));
   copy->laminations = copy_parts (self->laminations);
   copy->order = copy_order (self->order);
   copy->packs = copy_packs (self->packs);
@@ -223,28 +252,47 @@ bs_plan_insert_placement (BsPlan *self, int place, const char *lamination,
   g_array_insert_val (self->order, (guint)place, placement);
 }
 
+void
+bs_plan_add_cut (BsPlan *self, const BsCut *cut)
+{
+  bs_text_share (cut->board);
+  bs_text_share (cut->piece);
+  bs_text_share (cut->unknown);
+  g_array_append_vals (self->cuts, cut, 1);
+}
+
+/* Each part of a list begins with its id. */
+static gconstpointer
+find_part (const GPtrArray *parts, const char *id)
+{
+  for (guint i = 0; i < parts->len; i++)
+    if (g_strcmp0 (*(char **)parts->pdata[i], id) == 0)
+      return parts->pdata[i];
+  return NULL;
+}
+
 const BsLamination *
 bs_plan_find_lamination (const BsPlan *self, const char *id)
 {
-  for (guint i = 0; i < self->laminations->len; i++)
-    {
-      const BsLamination *lamination = g_ptr_array_index (self->laminations, i);
-      if (g_strcmp0 (lamination->id, id) == 0)
-        return lamination;
-    }
-  return NULL;
+  return find_part (self->laminations, id);
 }
 
 const BsWood *
 bs_plan_find_wood (const BsPlan *self, const char *id)
 {
-  for (guint i = 0; i < self->woods->len; i++)
-    {
-      const BsWood *wood = g_ptr_array_index (self->woods, i);
-      if (g_strcmp0 (wood->id, id) == 0)
-        return wood;
-    }
-  return NULL;
+  return find_part (self->woods, id);
+}
+
+const BsBoard *
+bs_plan_find_board (const BsPlan *self, const char *id)
+{
+  return find_part (self->boards, id);
+}
+
+const BsPart *
+bs_plan_find_part (const BsPlan *self, const char *id)
+{
+  return find_part (self->parts, id);
 }
 
 int

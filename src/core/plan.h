@@ -4,7 +4,7 @@
 
 #include <glib.h>
 
-#include "core/lamination.h"
+#include "core/lumber.h"
 
 G_BEGIN_DECLS
 
@@ -116,6 +116,7 @@ typedef struct
   double jointer_width; /* 0: none */
   double max_lift_kg;   /* what is lifted without help; NAN: not said */
   BsHandTimes times;
+  BsSaw saw;
   GPtrArray *clamps; /* BsClampKind */
   GPtrArray *cauls;  /* BsCaulKind */
   GRefString *unknown;
@@ -173,18 +174,6 @@ typedef struct
   GRefString *unknown;
 } BsWood;
 
-/* A board as bought or as it stands in the rack. */
-typedef struct
-{
-  GRefString *id;
-  GRefString *label;
-  GRefString *wood;
-  double length, width, thickness;
-  double moisture_pct;
-  gint64 price_minor; /* of the whole board */
-  GRefString *unknown;
-} BsBoard;
-
 /* Where a lamination lies in the slab. The first placement is the front one (smallest y). */
 typedef struct
 {
@@ -213,6 +202,9 @@ typedef struct
   BsAdhesive adhesive;
   GPtrArray *woods;       /* BsWood: those that the plan uses */
   GPtrArray *boards;      /* BsBoard */
+  GPtrArray *offers;      /* BsOffer */
+  GPtrArray *parts;       /* BsPart: what is wanted besides the laminations */
+  GArray *cuts;           /* BsCut: no lamination twice, no part more often than it is wanted */
   GPtrArray *laminations; /* BsLamination: all, in the slab or in the rack */
   GArray *order;          /* BsPlacement: the slab; what is not in it stands in the rack */
   GArray *packs;          /* BsPack, in order, not overlapping */
@@ -233,9 +225,6 @@ BsWood *bs_wood_new (const char *id);
 BsWood *bs_wood_copy (const BsWood *self);
 BsWood *bs_wood_ref (BsWood *self);
 void bs_wood_unref (BsWood *self);
-BsBoard *bs_board_new (const char *id);
-BsBoard *bs_board_ref (BsBoard *self);
-void bs_board_unref (BsBoard *self);
 
 /* The adhesive is part of its plan. Sets self, which holds an adhesive or zeros, to a copy of
  * another. */
@@ -259,10 +248,15 @@ void bs_plan_insert_placement (BsPlan *self, int place, const char *lamination,
 const BsLamination *bs_plan_find_lamination (const BsPlan *self, const char *id);
 const BsWood *bs_plan_find_wood (const BsPlan *self, const char *id);
 
+const BsBoard *bs_plan_find_board (const BsPlan *self, const char *id);
+const BsPart *bs_plan_find_part (const BsPlan *self, const char *id);
+
+/* Appends a cut to a plan that is not shared yet; takes references of its own. */
+void bs_plan_add_cut (BsPlan *self, const BsCut *cut);
+
 /* Place of a lamination in the order, -1 when it stands in the rack. */
 int bs_plan_find_place (const BsPlan *self, const char *id);
 
-G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsBoard, bs_board_unref)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsCaulKind, bs_caul_kind_unref)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsClampKind, bs_clamp_kind_unref)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsPlan, bs_plan_unref)

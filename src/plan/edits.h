@@ -53,14 +53,23 @@ BsPlan *bs_edit_set_adhesive (BsPlan *plan, const BsAdhesive *adhesive);
  * above do. */
 BsPlan *bs_edit_fit (BsPlan *plan);
 
-/* The lists, by id. Laminations and boards of a wood that is removed are of no known wood. */
+/* The lists, by id. What was of a wood that is removed is of no known wood. A part may not have the
+ * id of a lamination. */
 BsPlan *bs_edit_put_clamp (BsPlan *plan, BsClampKind *clamp);
 BsPlan *bs_edit_remove_clamp (BsPlan *plan, const char *clamp);
 BsPlan *bs_edit_put_caul (BsPlan *plan, BsCaulKind *caul);
 BsPlan *bs_edit_remove_caul (BsPlan *plan, const char *caul);
 BsPlan *bs_edit_put_wood (BsPlan *plan, BsWood *wood);
 BsPlan *bs_edit_remove_wood (BsPlan *plan, const char *wood);
+BsPlan *bs_edit_put_offer (BsPlan *plan, BsOffer *offer);
+BsPlan *bs_edit_remove_offer (BsPlan *plan, const char *offer);
+BsPlan *bs_edit_put_part (BsPlan *plan, BsPart *part);
+BsPlan *bs_edit_remove_part (BsPlan *plan, const char *part);
 BsPlan *bs_edit_put_board (BsPlan *plan, BsBoard *board);
 BsPlan *bs_edit_remove_board (BsPlan *plan, const char *board);
+
+/* What is cut where, as a whole; cuts that no board or piece belongs to, and those that are more
+ * than wanted, are left out. Cuts go with their board and their piece when those are removed. */
+BsPlan *bs_edit_set_cuts (BsPlan *plan, const BsCut *cuts, guint n);
 
 G_END_DECLS
