@@ -7,6 +7,9 @@
 /* mm: what sums of sizes in binary fractions are off, far below what a saw can do. */
 #define NEAR 1e-3
 
+/* mm: narrower than this no saw takes off; it stays on the piece. */
+#define SLIVER 1.0
+
 /* A stretch of the first or the second axis. */
 typedef struct
 {
@@ -125,26 +128,26 @@ can_saw (Work *self, gboolean rips_first)
 
 /* One pass; is_first: it divides the first axis. */
 static void
-add_cut (Work *self, gboolean is_first, double at, double width, Span along)
+add_pass (Work *self, gboolean is_first, double at, double width, Span along)
 {
-  BsSawCut cut = { is_first == self->rips_first, at, width, along.from, along.to };
+  BsSawPass pass = { is_first == self->rips_first, at, width, along.from, along.to };
 
-  if (width <= NEAR)
-    return;
-  g_array_append_val (self->out->cuts, cut);
+  g_array_append_val (self->out->passes, pass);
   self->out->kerf_area += width * (along.to - along.from);
 }
 
-/* The passes that free a stretch: before it, unless the last one did (`free_from`: where wood
- * begins), and behind it, unless that is where the wood ends. Returns where the wood goes on. */
+/* The passes that free a stretch: before it, unless wood begins there (`free_from`), and behind it,
+ * unless that is where the wood ends. Returns where the wood goes on. */
 static double
 free_span (Work *self, gboolean is_first, Span span, double free_from, double end, Span along)
 {
   double kerf = self->board->kerf;
   double before = fmax (span.from - kerf, free_from), behind = fmin (span.to + kerf, end);
 
-  add_cut (self, is_first, before, span.from - before, along);
-  add_cut (self, is_first, span.to, behind - span.to, along);
+  if (span.from - free_from > SLIVER)
+    add_pass (self, is_first, before, span.from - before, along);
+  if (end - span.to > SLIVER)
+    add_pass (self, is_first, span.to, behind - span.to, along);
   return behind;
 }
 
@@ -173,7 +176,7 @@ saw (Work *self)
   for (guint k = 0; k < self->slices->len; k++)
     wood = free_span (self, TRUE, g_array_index (self->slices, Slice, k).span, wood,
                       get_room (self, TRUE), across);
-  self->out->n_first = self->out->cuts->len;
+  self->out->n_first = self->out->passes->len;
   for (guint k = 0; k < self->slices->len; k++)
     divide_slice (self, &g_array_index (self->slices, Slice, k));
 }
@@ -249,7 +252,7 @@ bs_sawing_new (const BsSawBoard *board, const BsSawPiece *pieces, guint n_pieces
 
   self->length = board->length;
   self->width = board->width;
-  self->cuts = g_array_new (FALSE, FALSE, sizeof (BsSawCut));
+  self->passes = g_array_new (FALSE, FALSE, sizeof (BsSawPass));
   self->fault = find_fault (&work);
   if (self->fault == BS_SAW_FAULT_NONE && !can_saw (&work, FALSE) && !can_saw (&work, TRUE))
     self->fault = BS_SAW_FAULT_NOT_THROUGH;
@@ -269,6 +272,6 @@ bs_sawing_new (const BsSawBoard *board, const BsSawPiece *pieces, guint n_pieces
 void
 bs_sawing_free (BsSawing *self)
 {
-  g_array_unref (self->cuts);
+  g_array_unref (self->passes);
   g_free (self);
 }

@@ -21,7 +21,7 @@ typedef struct
   double at;       /* near side of the kerf */
   double width;    /* of the kerf, as far as there is wood */
   double from, to; /* its ends on the other axis */
-} BsSawCut;
+} BsSawPass;
 
 /* Why no saw can cut pieces like that; of the first two that are in each other's way. */
 typedef enum
@@ -49,7 +49,7 @@ typedef struct
   BsSawFault fault;
   guint piece, other; /* see BsSawFault */
   BsCutOrder order;
-  GArray *cuts;                  /* BsSawCut in the order of work; empty when there is a fault */
+  GArray *passes;                /* BsSawPass in the order of work; empty when there is a fault */
   guint n_first;                 /* of them go through the whole board */
   double offcut_from, offcut_to; /* along x, full width; equal when there is none worth keeping */
   double piece_area, kerf_area, offcut_area, waste_area;
