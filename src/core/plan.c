@@ -55,6 +55,22 @@ new_packs (void)
   return packs;
 }
 
+static void
+clear_placed_clamp (gpointer data)
+{
+  BsPlacedClamp *clamp = data;
+  bs_text_clear (&clamp->kind);
+  bs_text_clear (&clamp->unknown);
+}
+
+static GArray *
+new_placed_clamps (void)
+{
+  GArray *clamps = g_array_new (FALSE, TRUE, sizeof (BsPlacedClamp));
+  g_array_set_clear_func (clamps, clear_placed_clamp);
+  return clamps;
+}
+
 /* A place that is heated but dry in winter and damp in summer, and a slab to work on. */
 static void
 set_slab_defaults (BsSlab *slab)
@@ -93,6 +109,13 @@ set_shop_defaults (BsShop *shop)
   shop->cauls = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_caul_kind_unref);
 }
 
+/* Planning figures: common practice, no source. */
+static const BsBuying buying_defaults = {
+  .confidence_pct = 80.0,
+  .spare_pct = 10.0,
+  .lamination_size = 40.0,
+};
+
 /* The cautious end of the usual ranges of cross-linking PVA of class D3 (EN 204), from memory. */
 static void
 set_adhesive_defaults (BsAdhesive *adhesive)
@@ -122,6 +145,7 @@ bs_plan_new (void)
   self->units = BS_UNIT_SYSTEM_METRIC;
   set_slab_defaults (&self->slab);
   set_shop_defaults (&self->shop);
+  self->buying = buying_defaults;
   set_adhesive_defaults (&self->adhesive);
   self->woods = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_wood_unref);
   self->boards = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_board_unref);
@@ -131,6 +155,7 @@ bs_plan_new (void)
   self->laminations = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_lamination_unref);
   self->order = new_order ();
   self->packs = new_packs ();
+  self->placed_clamps = new_placed_clamps ();
   return self;
 }
 
@@ -162,6 +187,7 @@ clear_plan (gpointer data)
   g_ptr_array_unref (self->laminations);
   g_array_unref (self->order);
   g_array_unref (self->packs);
+  g_array_unref (self->placed_clamps);
 }
 
 void
@@ -207,6 +233,20 @@ copy_packs (const GArray *packs)
   return copy;
 }
 
+static GArray *
+copy_placed_clamps (const GArray *clamps)
+{
+  GArray *copy = new_placed_clamps ();
+
+  g_array_append_vals (copy, clamps->data, clamps->len);
+  for (guint i = 0; i < copy->len; i++)
+    {
+      bs_text_share (g_array_index (copy, BsPlacedClamp, i).kind);
+      bs_text_share (g_array_index (copy, BsPlacedClamp, i).unknown);
+    }
+  return copy;
+}
+
 BsPlan *
 bs_plan_copy (const BsPlan *self)
 {
@@ -232,6 +272,7 @@ bs_plan_copy (const BsPlan *self)
   copy->laminations = copy_parts (self->laminations);
   copy->order = copy_order (self->order);
   copy->packs = copy_packs (self->packs);
+  copy->placed_clamps = copy_placed_clamps (self->placed_clamps);
   return copy;
 }
 
@@ -259,6 +300,51 @@ bs_plan_add_cut (BsPlan *self, const BsCut *cut)
   bs_text_share (cut->piece);
   bs_text_share (cut->unknown);
   g_array_append_vals (self->cuts, cut, 1);
+}
+
+guint
+bs_plan_place_clamp (BsPlan *self, const char *kind, double x, double force_n, gboolean is_above)
+{
+  int at = bs_plan_find_clamp_kind (self, kind);
+  guint place = 0;
+
+  g_return_val_if_fail (at >= 0, 0);
+
+  const BsClampKind *held = g_ptr_array_index (self->shop.clamps, (guint)at);
+  BsPlacedClamp clamp = {
+    .kind = g_ref_string_acquire (held->id),
+    .x = x,
+    .force_n = force_n,
+    .is_above = is_above,
+  };
+  while (place < self->placed_clamps->len
+         && g_array_index (self->placed_clamps, BsPlacedClamp, place).x <= x)
+    place++;
+  g_array_insert_val (self->placed_clamps, place, clamp);
+  return place;
+}
+
+static int
+compare_places (gconstpointer a, gconstpointer b)
+{
+  double x = ((const BsPlacedClamp *)a)->x, y = ((const BsPlacedClamp *)b)->x;
+
+  return (x > y) - (x < y);
+}
+
+void
+bs_plan_sort_clamps (BsPlan *self)
+{
+  g_array_sort (self->placed_clamps, compare_places); /* keeps equal ones as they are */
+}
+
+int
+bs_plan_find_clamp_kind (const BsPlan *self, const char *id)
+{
+  for (guint i = 0; i < self->shop.clamps->len; i++)
+    if (g_strcmp0 (((const BsClampKind *)g_ptr_array_index (self->shop.clamps, i))->id, id) == 0)
+      return (int)i;
+  return -1;
 }
 
 /* Each part of a list begins with its id. */

@@ -137,12 +137,6 @@ bs_check_breadth (const BsLamination *lamination, BsFace face)
   return lamination->height + fmax (0.0, lamination->taper); /* 0 when not measured */
 }
 
-double
-bs_check_board_breadth (const BsBoard *board, BsFace face)
-{
-  return face == BS_FACE_TOP || face == BS_FACE_UNDERSIDE ? board->width : board->thickness;
-}
-
 /* `where` is the thing that has the defect, as "laminations[3]". */
 static gboolean
 check_defect (Check *self, const BsDefect *defect, double length, double breadth, const char *where,
@@ -177,8 +171,8 @@ check_boards (Check *self)
         {
           const BsDefect *defect = &g_array_index (board->defects, BsDefect, j);
 
-          if (!check_defect (self, defect, board->length,
-                             bs_check_board_breadth (board, defect->face), where, j))
+          if (!check_defect (self, defect, board->length, bs_board_breadth (board, defect->face),
+                             where, j))
             return FALSE;
         }
     }
@@ -318,6 +312,19 @@ check_packs (Check *self)
   return TRUE;
 }
 
+static gboolean
+check_placed_clamps (Check *self)
+{
+  for (guint i = 0; i < self->plan->placed_clamps->len; i++)
+    {
+      const char *kind = g_array_index (self->plan->placed_clamps, BsPlacedClamp, i).kind;
+      if (bs_plan_find_clamp_kind (self->plan, kind) < 0)
+        return fail_text (self, _ ("the id of one of the shop’s clamps"), kind,
+                          "placed_clamps[%u].kind", i);
+    }
+  return TRUE;
+}
+
 gboolean
 bs_check_plan (const BsPlan *plan, GError **error)
 {
@@ -337,5 +344,6 @@ bs_check_plan (const BsPlan *plan, GError **error)
          && check_ids (&check, plan->laminations, pieces, "laminations")
          && check_ids (&check, plan->parts, pieces, "parts") && check_boards (&check)
          && check_offers (&check) && check_parts (&check) && check_cuts (&check)
-         && check_laminations (&check) && check_order (&check) && check_packs (&check);
+         && check_laminations (&check) && check_order (&check) && check_packs (&check)
+         && check_placed_clamps (&check);
 }

@@ -191,6 +191,15 @@ static const BsMember shop_members[] = {
 
 const BsShape bs_shop_shape = { shop_members, UNKNOWN (BsShop) };
 
+static const BsMember buying_members[] = {
+  NUMBER ("confidence_pct", BsBuying, confidence_pct, confidence),
+  NUMBER ("spare_pct", BsBuying, spare_pct, spare),
+  NUMBER ("lamination_size_mm", BsBuying, lamination_size, lamination_thickness),
+  END,
+};
+
+static const BsShape buying_shape = { buying_members, .unknown = -1 };
+
 static const BsMember adhesive_members[] = {
   TEXT ("id", BsAdhesive, id),
   NEED_TEXT ("name", BsAdhesive, name),
@@ -389,6 +398,16 @@ static const BsMember cuts_members[] = {
 };
 
 const BsShape bs_cuts_shape = { cuts_members, .unknown = -1 };
+static const BsMember placed_clamp_members[] = {
+  NEED_TEXT ("kind", BsPlacedClamp, kind),
+  NEED_NUMBER ("x_mm", BsPlacedClamp, x, placed_x),
+  NEED_NUMBER ("force_N", BsPlacedClamp, force_n, placed_force),
+  FLAG ("is_above", BsPlacedClamp, is_above),
+  END,
+};
+
+static const BsShape placed_clamp_shape
+    = { placed_clamp_members, UNKNOWN (BsPlacedClamp), .size = sizeof (BsPlacedClamp) };
 
 static const BsMember plan_members[] = {
   TEXT ("name", BsPlan, name),
@@ -397,6 +416,7 @@ static const BsMember plan_members[] = {
   TEXT ("currency", BsPlan, currency),
   NEED_OBJECT ("slab", BsPlan, slab, bs_slab_shape),
   OBJECT ("shop", BsPlan, shop, bs_shop_shape),
+  OBJECT ("buying", BsPlan, buying, buying_shape),
   OBJECT ("adhesive", BsPlan, adhesive, bs_adhesive_shape),
   PARTS ("woods", BsPlan, woods, bs_wood_shape, BS_MAX_WOODS),
   PARTS ("boards", BsPlan, boards, bs_board_shape, BS_MAX_BOARDS),
@@ -406,6 +426,7 @@ static const BsMember plan_members[] = {
   PARTS ("laminations", BsPlan, laminations, bs_lamination_shape, BS_MAX_LAMINATIONS),
   VALUES ("order", BsPlan, order, placement_shape, BS_MAX_LAMINATIONS),
   VALUES ("packs", BsPlan, packs, pack_shape, BS_MAX_LAMINATIONS),
+  VALUES ("placed_clamps", BsPlan, placed_clamps, placed_clamp_shape, BS_MAX_PLACED_CLAMPS),
   END,
 };
 
