@@ -204,25 +204,12 @@ bs_glue_up_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
     snapshot_seat (self, self->hold.seat, snapshot);
 }
 
-/* In pixels. */
-static double
-find_text_size (GtkWidget *widget)
-{
-  const PangoFontDescription *font
-      = pango_context_get_font_description (gtk_widget_get_pango_context (widget));
-  double size = (double)pango_font_description_get_size (font) / PANGO_SCALE;
-  double per_point
-      = pango_cairo_context_get_resolution (gtk_widget_get_pango_context (widget)) / 72.0;
-
-  return pango_font_description_get_size_is_absolute (font) ? size : size * per_point;
-}
-
 static void
 bs_glue_up_canvas_css_changed (GtkWidget *widget, GtkCssStyleChange *change)
 {
   BsGlueUpCanvas *self = BS_GLUE_UP_CANVAS (widget);
   const BsPalette *palette = bs_appearance_find_palette (widget);
-  double text = find_text_size (widget);
+  double text = bs_appearance_find_text_size (widget);
 
   GTK_WIDGET_CLASS (bs_glue_up_canvas_parent_class)->css_changed (widget, change);
   if (palette == self->palette && fabs (text - self->text_size) < 0.01)
@@ -348,7 +335,7 @@ bs_glue_up_canvas_init (BsGlueUpCanvas *self)
 
   self->seats = g_ptr_array_new_with_free_func (bs_glue_up_seat_free);
   self->zoom = 1.0;
-  self->text_size = find_text_size (GTK_WIDGET (self));
+  self->text_size = bs_appearance_find_text_size (GTK_WIDGET (self));
   self->palette = bs_palette_light ();
   gtk_widget_set_overflow (GTK_WIDGET (self), GTK_OVERFLOW_HIDDEN);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
