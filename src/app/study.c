@@ -3,10 +3,22 @@
 #include "app/study.h"
 
 #include "core/forecast.h"
+#include "core/schedule.h"
 
 const BsStudyKind bs_study_forecast = {
   (gpointer (*) (const BsPlan *, const BsProgress *))bs_forecast_new,
   (GDestroyNotify)bs_forecast_free,
+};
+
+static gpointer
+work_out_schedule (const BsPlan *plan, const BsProgress *progress)
+{
+  return bs_schedule_new (plan, BS_SCHEDULE_BY_LAYOUT, progress);
+}
+
+const BsStudyKind bs_study_schedule = {
+  work_out_schedule,
+  (GDestroyNotify)bs_schedule_free,
 };
 
 struct _BsStudy

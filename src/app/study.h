@@ -18,6 +18,7 @@ typedef struct
 } BsStudyKind;
 
 extern const BsStudyKind bs_study_forecast; /* a BsForecast */
+extern const BsStudyKind bs_study_schedule; /* a BsSchedule, with the clamps of its layouts */
 
 /* Works out one kind of thing in a thread of its own, for one plan at a time: a newer plan stops
  * what is under way for an older one.
