@@ -22,10 +22,12 @@
 #define KEY_ROW 1.8 /* of the key, which is as high as it needs */
 #define KEY_SPACE 0.9
 #define SMALL 0.85
+#define NUMBERS 2.2 /* before the names of the presses */
+#define SIGN 2.0    /* behind them, where a limit is broken */
 
-/* Shares of the width. */
-#define NAMES 0.21
-#define CALENDAR 0.57
+/* Shares of the width: names at most, and where the calendar begins in what is left of it. */
+#define MOST_NAMES 0.3
+#define CALENDAR 0.46
 
 /* A chart of times: where its zero is and how long a second. */
 typedef struct
@@ -38,6 +40,7 @@ typedef struct
   const BsTimeline *of;
   cairo_t *cr;
   Axis assembly, calendar;
+  double name_size;
 } Chart;
 
 double
@@ -80,6 +83,28 @@ find_longest_assembly (const BsTimeline *self)
   for (guint i = 0; i < self->presses->stages->len; i++)
     longest = fmax (longest, get_stage (self, i)->times.total_s);
   return longest;
+}
+
+/* One size for all names, at which the longest fits into `room`; and what that takes. */
+static double
+fit_names (const BsTimeline *self, cairo_t *cr, double room, double *longest)
+{
+  BsLettering bold = { .size = self->text_size, .is_bold = TRUE };
+
+  *longest = 0.0;
+  for (guint i = 0; i < self->presses->stages->len; i++)
+    {
+      g_autofree char *name = bs_words_press_name (self->schedule, get_stage (self, i));
+      double width, height;
+
+      bs_lettering_measure (cr, name, &bold, &width, &height);
+      *longest = fmax (*longest, width);
+    }
+  if (*longest <= room)
+    return self->text_size;
+  double size = self->text_size * room / *longest;
+  *longest = room;
+  return size;
 }
 
 static Axis
@@ -139,14 +164,13 @@ draw_name (const Chart *self, guint number, double y)
 {
   const BsTimeline *of = self->of;
   const BsStage *stage = get_stage (of, number);
-  double text = of->text_size, left = 2.2 * text, room = self->assembly.left - left - 2.2 * text;
-  BsLettering style = { .size = text, .is_bold = !stage->is_pack };
+  double text = of->text_size, left = NUMBERS * text;
+  BsLettering style = { .size = self->name_size, .is_bold = !stage->is_pack };
   g_autofree char *name = bs_words_press_name (of->schedule, stage);
   g_autofree char *place = g_strdup_printf ("%u", number + 1);
 
   bs_color_set (&of->palette->ink, self->cr);
   bs_lettering_draw (self->cr, place, &style, left - 0.6 * text, y, 1.0, 0.5);
-  style.size = bs_lettering_fit (self->cr, name, &style, room, 0.5 * text);
   bs_lettering_draw (self->cr, name, &style, left, y, 0.0, 0.5);
   if (stage->limit != BS_STAGE_LIMIT_NONE)
     bs_mark_finding (self->cr, self->assembly.left - 1.2 * text, y, 1.3 * text, BS_SEVERITY_STOP,
@@ -184,7 +208,7 @@ draw_limit (const Chart *self, double limit_s, const char *text, int line, gbool
   const BsTimeline *of = self->of;
   double dash = 0.35 * of->text_size, foot = find_foot (of);
   double x = self->assembly.left + limit_s * self->assembly.per_s;
-  double bottom = foot + (0.2 + 1.2 * line) * of->text_size, width, height;
+  double bottom = foot + (0.9 + 1.2 * line) * of->text_size, width, height;
   BsLettering small = { .size = SMALL * of->text_size };
 
   cairo_save (self->cr);
@@ -195,9 +219,12 @@ draw_limit (const Chart *self, double limit_s, const char *text, int line, gbool
   draw_line (self, x, (HEAD - 0.4) * of->text_size, bottom);
   cairo_restore (self->cr);
   bs_lettering_measure (self->cr, text, &small, &width, &height);
-  x = CLAMP (x - 0.5 * width, self->assembly.left, self->calendar.left - width - of->text_size);
+  if (x - width - 0.3 * of->text_size >= self->assembly.left)
+    x -= width + 0.3 * of->text_size;
+  else
+    x += 0.3 * of->text_size;
   bs_color_set (&of->palette->ink, self->cr);
-  bs_lettering_draw (self->cr, text, &small, x, bottom + 0.1 * of->text_size, 0.0, 0.0);
+  bs_lettering_draw (self->cr, text, &small, x, bottom, 0.0, 0.7);
 }
 
 static void
@@ -282,17 +309,24 @@ draw_round (const Chart *self, double y)
   cairo_stroke (self->cr);
 }
 
+static Chart
+chart_new (const BsTimeline *self, cairo_t *cr)
+{
+  double text = self->text_size, beside = (NUMBERS + SIGN) * text, longest;
+  Chart chart = { .of = self, .cr = cr };
+
+  chart.name_size = fit_names (self, cr, MOST_NAMES * self->width - beside, &longest);
+  double left = longest + beside, calendar = left + CALENDAR * (self->width - left);
+  chart.assembly
+      = axis_new (left, calendar - left - 2.0 * text, 1.05 * find_longest_assembly (self));
+  chart.calendar = axis_new (calendar, self->width - calendar - text, self->presses->elapsed_s);
+  return chart;
+}
+
 void
 bs_timeline_draw (const BsTimeline *self, cairo_t *cr)
 {
-  double text = self->text_size, names = NAMES * self->width, calendar = CALENDAR * self->width;
-  Chart chart = {
-    .of = self,
-    .cr = cr,
-    .assembly
-    = axis_new (names, calendar - names - 2.0 * text, 1.05 * find_longest_assembly (self)),
-    .calendar = axis_new (calendar, self->width - calendar - text, self->presses->elapsed_s),
-  };
+  Chart chart = chart_new (self, cr);
   int round = -1;
 
   cairo_save (cr);
@@ -300,7 +334,7 @@ bs_timeline_draw (const BsTimeline *self, cairo_t *cr)
   draw_axis (&chart, &chart.calendar, _ ("From the first glue to the last clamp off"));
   for (guint i = 0; i < self->presses->stages->len; i++)
     {
-      double top = (HEAD + ROW * i) * text;
+      double top = (HEAD + ROW * i) * self->text_size;
 
       if (get_stage (self, i)->round != round)
         draw_round (&chart, top);

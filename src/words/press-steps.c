@@ -73,6 +73,9 @@ bs_words_press_beginning (const BsSchedule *schedule, const BsStage *stage)
   g_autofree char *first = bs_words_piece_name (schedule, stage->bounds[0], stage->bounds[1]);
   g_autofree char *begin = bs_words_hours (stage->begin_s);
 
+  if (!(stage->begin_s > 0.0))
+    /* Translators: the label of a piece. */
+    return g_strdup_printf (_ ("0:00  Set down %s."), first);
   /* Translators: the label of a piece; a time in hours and minutes: "25:40". */
   return g_strdup_printf (
       _ ("0:00  Set down %s. This clock starts %s h after the first glue of all."), first, begin);
