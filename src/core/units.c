@@ -123,6 +123,12 @@ find_other_scale (double value, BsQuantity quantity, BsUnitSystem system)
   return quantity == BS_QUANTITY_MASS && fabs (value) < 0.9995 ? &gram : NULL;
 }
 
+double
+bs_units_one (BsQuantity quantity, BsUnitSystem system)
+{
+  return bs_units_get_scale (quantity, system)->size;
+}
+
 char *
 bs_units_format (double value, BsQuantity quantity, BsUnitSystem system)
 {
