@@ -54,7 +54,7 @@ bs_wood_wish_of (const BsStack *stack)
 }
 
 double
-bs_wood_thickest_board (const BsPlan *plan, const char *wood)
+bs_wood_thickest_lumber (const BsPlan *plan, const char *wood)
 {
   double thickest = NAN;
 
@@ -63,6 +63,12 @@ bs_wood_thickest_board (const BsPlan *plan, const char *wood)
       const BsBoard *board = plan->boards->pdata[i];
       if (g_strcmp0 (board->wood, wood) == 0)
         thickest = fmax (thickest, board->thickness); /* the number, of a number and NAN */
+    }
+  for (guint i = 0; i < plan->offers->len; i++)
+    {
+      const BsOffer *offer = plan->offers->pdata[i];
+      if (g_strcmp0 (offer->wood, wood) == 0)
+        thickest = fmax (thickest, offer->thickness);
     }
   return thickest;
 }

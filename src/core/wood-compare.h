@@ -82,8 +82,9 @@ typedef struct
 /* `thickest` is the thickest lumber of this wood to be had (mm), NAN when that is not known. */
 BsWoodCard bs_wood_compare (const BsWood *wood, const BsWoodWish *wish, double thickest);
 
-/* The thickest of the plan's boards of a wood, mm; NAN when there is none. */
-double bs_wood_thickest_board (const BsPlan *plan, const char *wood);
+/* The thickest of the plan's boards and of what its yards offer of a wood, mm; NAN when there is
+ * none. */
+double bs_wood_thickest_lumber (const BsPlan *plan, const char *wood);
 
 /* Side hardness (N) to expect of a specific gravity at 12 %.
  * Source: Wood Handbook (FPL-GTR-190, 2010), table 5-11a; from memory. */

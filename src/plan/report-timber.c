@@ -141,7 +141,7 @@ bs_report_woods (const BsResults *results)
     {
       const BsWood *wood = plan->woods->pdata[i];
       const BsWoodCard card
-          = bs_wood_compare (wood, &wish, bs_wood_thickest_board (plan, wood->id));
+          = bs_wood_compare (wood, &wish, bs_wood_thickest_lumber (plan, wood->id));
       JsonObject *object = json_object_new ();
 
       bs_json_set_text (object, "id", wood->id);

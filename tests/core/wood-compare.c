@@ -247,11 +247,11 @@ test_wish_of_an_empty_plan (void)
 }
 
 static void
-test_thickest_board (void)
+test_thickest_lumber (void)
 {
   g_autoptr (BsPlan) plan = bs_plan_new ();
 
-  g_assert_true (isnan (bs_wood_thickest_board (plan, "ash")));
+  g_assert_true (isnan (bs_wood_thickest_lumber (plan, "ash")));
   for (guint i = 0; i < 3; i++)
     {
       BsBoard *board = bs_board_new ("board");
@@ -259,7 +259,13 @@ test_thickest_board (void)
       bs_text_set (&board->wood, i < 2 ? "ash" : "oak");
       g_ptr_array_add (plan->boards, board);
     }
-  g_assert_cmpfloat_with_epsilon (bs_wood_thickest_board (plan, "ash"), 40.0, 1e-12);
+  g_assert_cmpfloat_with_epsilon (bs_wood_thickest_lumber (plan, "ash"), 40.0, 1e-12);
+
+  BsOffer *offer = bs_offer_new ("offer");
+  offer->thickness = 52.0;
+  bs_text_set (&offer->wood, "ash");
+  g_ptr_array_add (plan->offers, offer);
+  g_assert_cmpfloat_with_epsilon (bs_wood_thickest_lumber (plan, "ash"), 52.0, 1e-12);
 }
 
 int
@@ -280,6 +286,6 @@ main (int argc, char *argv[])
   g_test_add_func ("/wood-compare/hardness-estimated", test_hardness_estimated);
   g_test_add_func ("/wood-compare/wish-of-a-plan", test_wish_of_a_plan);
   g_test_add_func ("/wood-compare/wish-of-an-empty-plan", test_wish_of_an_empty_plan);
-  g_test_add_func ("/wood-compare/thickest-board", test_thickest_board);
+  g_test_add_func ("/wood-compare/thickest-lumber", test_thickest_lumber);
   return g_test_run ();
 }
