@@ -19,6 +19,7 @@ enum
   ROW_PRESSURE,
   ROW_TIME,
   ROW_MASS,
+  ROW_ORDER,
   N_ROWS
 };
 
@@ -26,9 +27,12 @@ static const BsWorking *
 get_working (const BsResults *results, guint row)
 {
   const BsWorking *const workings[N_ROWS] = {
-    [ROW_THICKNESS] = &results->why_thickness, [ROW_FORCE] = &results->why_force,
-    [ROW_CLAMPS] = &results->why_clamps,       [ROW_TIME] = &results->why_time,
-    [ROW_MASS] = &results->why_mass, /* the pressure is no result: see explain_pressure */
+    [ROW_THICKNESS] = &results->why_thickness,
+    [ROW_FORCE] = &results->why_force,
+    [ROW_CLAMPS] = &results->why_clamps,
+    [ROW_TIME] = &results->why_time,
+    [ROW_MASS] = &results->why_mass,
+    [ROW_ORDER] = &results->why_order, /* the pressure is no result: see explain_pressure */
   };
 
   return workings[row];

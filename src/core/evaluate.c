@@ -10,6 +10,7 @@
 #include "core/flatten.h"
 #include "core/mass.h"
 #include "core/moisture.h"
+#include "core/order-plan.h"
 
 #include <math.h>
 
@@ -59,10 +60,12 @@ bs_evaluate (const BsPlan *plan)
   self->mass_kg = bs_mass_slab (self->stack, self->flatten.thickness,
                                 (self->emc_low_pct + self->emc_high_pct) / 2.0);
   self->glue_kg = bs_mass_glue (self->stack);
+  self->order = bs_order_present_cost (plan);
   evaluate_timber (self);
 
   self->findings = bs_findings_new (self);
   bs_explain (self);
+  bs_order_cost_explain (&self->order, &self->why_order);
   explain_timber (self);
   return self;
 }

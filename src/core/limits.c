@@ -105,4 +105,5 @@ const BsLimits bs_limits = {
 
   .pack_first = COUNT (0.0, BS_MAX_LAMINATIONS - 2.0),
   .pack_count = COUNT (2.0, BS_MAX_LAMINATIONS),
+  .pin_place = COUNT (0.0, BS_MAX_LAMINATIONS - 1.0),
 };

@@ -49,10 +49,11 @@ typedef struct
   BsLimit kerf, trim, spring, offcut; /* of the saw */
   BsLimit supply;                     /* of boards of a length, -1: open */
   BsLimit part_count, part_width, part_thickness, clear_faces;
-  BsLimit confidence, spare;      /* of a purchase */
+  BsLimit confidence, spare;     /* of a purchase */
   BsLimit cut_along, cut_across; /* where a piece lies on its board, and its size */
 
   BsLimit pack_first, pack_count; /* place in the order; laminations */
+  BsLimit pin_place;              /* likewise */
 } BsLimits;
 
 extern const BsLimits bs_limits;
@@ -63,6 +64,7 @@ extern const BsLimits bs_limits;
 #define BS_MAX_WOODS 200
 #define BS_MAX_OFFERS 200
 #define BS_MAX_OFFER_LENGTHS 50
+#define BS_MAX_PINS 2000
 #define BS_MAX_PARTS 500
 #define BS_MAX_CUTS 20000
 #define BS_MAX_DEFECTS 200 /* of one lamination or board */

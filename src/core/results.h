@@ -8,6 +8,7 @@
 #include "core/fixing.h"
 #include "core/lifting.h"
 #include "core/movement.h"
+#include "core/order-cost.h"
 #include "core/stack.h"
 #include "core/working.h"
 
@@ -91,6 +92,7 @@ typedef struct
   BsCost cost;
   GArray *slots;                 /* BsSlot, from the fixed line outwards: core/fixing.h */
   BsLoad loads[BS_N_LOAD_KINDS]; /* the heaviest thing lifted at each step */
+  BsOrderCost order;
   GArray *findings;              /* BsFinding, worst first, then by place */
 
   BsWorking why_thickness;
@@ -106,6 +108,7 @@ typedef struct
   BsWorking why_glue;
   BsWorking why_waste;
   BsWorking why_lifting; /* of the slab */
+  BsWorking why_order;
 } BsResults;
 
 /* Pure: the same plan gives the same bytes. Never NULL; a plan that says too little gives NAN and a

@@ -33,10 +33,16 @@ BsPlan *bs_edit_bring_back (BsPlan *plan, const char *lamination, int place);
 BsPlan *bs_edit_set_order (BsPlan *plan, const BsPlacement *order, guint n);
 BsPlan *bs_edit_set_packs (BsPlan *plan, const BsPack *packs, guint n);
 
+/* What matters about the order, and what it must keep. A lamination has one place and one face up
+ * that it is pinned to: a new pin (`unknown` is not read) takes the place of an older one. */
+BsPlan *bs_edit_set_wishes (BsPlan *plan, const BsOrderWishes *wishes);
+BsPlan *bs_edit_add_pin (BsPlan *plan, const BsPin *pin);
+BsPlan *bs_edit_remove_pin (BsPlan *plan, guint index);
+
 /* Replaces the lamination that has this one's id, or adds it to the rack. Defects are cut off at
  * its faces. The plan takes a reference of its own, here as below. */
 BsPlan *bs_edit_put_lamination (BsPlan *plan, BsLamination *lamination);
-/* Removes it from the plan altogether. */
+/* Removes it from the plan altogether, and the pins that name it. */
 BsPlan *bs_edit_remove_lamination (BsPlan *plan, const char *lamination);
 
 /* The sections of the plan. Unknown keys and, in the shop, clamps and cauls are not read: the

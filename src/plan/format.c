@@ -84,6 +84,8 @@ static const char *const flatten_names[] = { "hand", "sled", "planer", NULL };
 static const char *const fixed_line_names[] = { "middle", "front", "back", NULL };
 static const char *const unit_names[] = { "metric", "inch", NULL };
 static const char *const wood_kind_names[] = { "softwood", "hardwood", NULL };
+static const char *const wish_names[] = { "off", "little", "normal", "much", NULL };
+static const char *const pin_names[] = { "place", "neighbours", "top-up", "underside-up", NULL };
 static const char *const price_unit_names[] = { "piece", "board-foot", "cubic-metre", NULL };
 static const char *const saw_first_names[] = { "either", "crosscut", "rip", NULL };
 static const char *const bond_names[] = { "easy", "well", "satisfactory", "difficult", NULL };
@@ -432,6 +434,29 @@ static const BsMember placed_clamp_members[] = {
 static const BsShape placed_clamp_shape
     = { placed_clamp_members, UNKNOWN (BsPlacedClamp), .size = sizeof (BsPlacedClamp) };
 
+static const BsMember wishes_members[] = {
+  CHOICE ("looks", BsOrderWishes, looks, wish_names),
+  CHOICE ("easy_planing", BsOrderWishes, easy_planing, wish_names),
+  CHOICE ("stays_flat", BsOrderWishes, stays_flat, wish_names),
+  FLAG ("uses_rack", BsOrderWishes, uses_rack),
+  END,
+};
+
+const BsShape bs_wishes_shape = { wishes_members, .unknown = -1 };
+
+static const BsMember pin_members[] = {
+  NEED_CHOICE ("kind", BsPin, kind, pin_names),
+  NEED_TEXT ("lamination", BsPin, lamination),
+  COUNT ("place", BsPin, place, pin_place),
+  TEXT ("other", BsPin, other),
+  END,
+};
+
+static const BsPin blank_pin = { .place = -1 };
+
+static const BsShape pin_shape
+    = { pin_members, UNKNOWN (BsPin), .size = sizeof (BsPin), .blank = &blank_pin };
+
 static const BsMember plan_members[] = {
   TEXT ("name", BsPlan, name),
   TEXT ("note", BsPlan, note),
@@ -445,6 +470,8 @@ static const BsMember plan_members[] = {
   PARTS ("boards", BsPlan, boards, bs_board_shape, BS_MAX_BOARDS),
   PARTS ("offers", BsPlan, offers, bs_offer_shape, BS_MAX_OFFERS),
   PARTS ("parts", BsPlan, parts, bs_part_shape, BS_MAX_PARTS),
+  OBJECT ("wishes", BsPlan, wishes, bs_wishes_shape),
+  VALUES ("pins", BsPlan, pins, pin_shape, BS_MAX_PINS),
   VALUES ("cuts", BsPlan, cuts, cut_shape, BS_MAX_CUTS),
   PARTS ("laminations", BsPlan, laminations, bs_lamination_shape, BS_MAX_LAMINATIONS),
   VALUES ("order", BsPlan, order, placement_shape, BS_MAX_LAMINATIONS),
