@@ -171,8 +171,8 @@ check_boards (Check *self)
         {
           const BsDefect *defect = &g_array_index (board->defects, BsDefect, j);
 
-          if (!check_defect (self, defect, board->length,
-                             bs_board_breadth (board, defect->face), where, j))
+          if (!check_defect (self, defect, board->length, bs_board_breadth (board, defect->face),
+                             where, j))
             return FALSE;
         }
     }
