@@ -291,12 +291,13 @@ char *
 bs_board_column_title (BsBoardColumn column, const BsPlan *plan)
 {
   const BsBoardColumnInfo *info = &bs_board_columns[column];
+  const char *unit = NULL;
 
-  if (info->limit == NULL && column != BS_BOARD_PRICE)
-    return g_strdup (_ (info->title));
+  if (column == BS_BOARD_PRICE)
+    unit = plan->currency;
+  else if (info->limit != NULL && info->limit->quantity != BS_QUANTITY_LENGTH)
+    unit = bs_units_symbol (info->limit->quantity, plan->units);
   /* Translators: a column's title: what is measured, its unit */
-  return g_strdup_printf (_ ("%s, %s"), _ (info->title),
-                          column == BS_BOARD_PRICE
-                              ? plan->currency
-                              : bs_units_symbol (info->limit->quantity, plan->units));
+  return unit != NULL ? g_strdup_printf (_ ("%s, %s"), _ (info->title), unit)
+                      : g_strdup (_ (info->title));
 }

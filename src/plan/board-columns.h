@@ -66,7 +66,8 @@ gboolean bs_board_read (BsBoard *board, BsBoardColumn column, const char *text,
  * by its name ("8/4"). "" for what is not known. The caller's. */
 char *bs_board_format (const BsBoard *board, BsBoardColumn column, const BsPlan *plan);
 
-/* "Length, mm". The caller's. */
+/* "Moisture, %"; of lengths, which are most columns and all of one unit, without it. The caller's.
+ */
 char *bs_board_column_title (BsBoardColumn column, const BsPlan *plan);
 
 G_END_DECLS
