@@ -3,11 +3,20 @@
 #include "app/study.h"
 
 #include "core/forecast.h"
+#include "core/purchase.h"
 
 const BsStudyKind bs_study_forecast = {
   (gpointer (*) (const BsPlan *, const BsProgress *))bs_forecast_new,
   (GDestroyNotify)bs_forecast_free,
 };
+
+static gpointer
+work_out_purchase (const BsPlan *plan, const BsProgress *progress)
+{
+  return bs_purchase_new (plan, BS_PURCHASE_ROUNDS, progress);
+}
+
+const BsStudyKind bs_study_purchase = { work_out_purchase, (GDestroyNotify)bs_purchase_free };
 
 struct _BsStudy
 {
@@ -21,6 +30,8 @@ struct _BsStudy
   guint watch;           /* source that looks how far it is */
   GMutex mutex;          /* of the next one */
   double done;           /* told by the thread */
+  gpointer better;       /* likewise, for the plan wanted: not shown yet */
+  gboolean is_stopped;   /* by the person: what is shown will do */
   double progress;       /* as seen by the main thread */
 };
 
@@ -56,27 +67,71 @@ report (double done, gpointer task)
 }
 
 static void
+take_better (gpointer result, gpointer task)
+{
+  BsStudy *self = g_task_get_source_object (task);
+
+  g_mutex_lock (&self->mutex);
+  g_clear_pointer (&self->better, self->kind->free);
+  self->better = result;
+  g_mutex_unlock (&self->mutex);
+}
+
+static void
 work (GTask *task, gpointer source, gpointer plan, GCancellable *cancellable)
 {
   BsStudy *self = source;
-  BsProgress progress = { report, task };
+  BsProgress progress = { report, task, take_better };
 
   g_task_return_pointer (task, self->kind->work_out (plan, &progress), self->kind->free);
+}
+
+static void
+set_progress (BsStudy *self, double done)
+{
+  self->progress = done;
+  g_object_notify_by_pspec (G_OBJECT (self), props[PROP_PROGRESS]);
+}
+
+/* Takes the result. */
+static void
+set_result (BsStudy *self, gpointer result)
+{
+  g_clear_pointer (&self->result, self->kind->free);
+  self->result = result;
+  self->is_current = TRUE;
+  g_signal_emit (self, signals[CHANGED], 0);
+}
+
+static gpointer
+steal_better (BsStudy *self, double *done)
+{
+  g_mutex_lock (&self->mutex);
+  gpointer better = g_steal_pointer (&self->better);
+  *done = self->done;
+  g_mutex_unlock (&self->mutex);
+  return better;
+}
+
+static gboolean
+is_wanted (BsStudy *self)
+{
+  return !g_cancellable_is_cancelled (self->working) || self->is_stopped;
 }
 
 static gboolean
 watch_cb (gpointer user_data)
 {
   BsStudy *self = user_data;
+  double done;
+  gpointer better = steal_better (self, &done);
 
-  g_mutex_lock (&self->mutex);
-  double done = self->done;
-  g_mutex_unlock (&self->mutex);
+  if (better != NULL && is_wanted (self))
+    set_result (self, better);
+  else
+    g_clear_pointer (&better, self->kind->free);
   if (done > self->progress)
-    {
-      self->progress = done;
-      g_object_notify_by_pspec (G_OBJECT (self), props[PROP_PROGRESS]);
-    }
+    set_progress (self, done);
   return G_SOURCE_CONTINUE;
 }
 
@@ -88,15 +143,18 @@ done_cb (GObject *object, GAsyncResult *result, gpointer user_data)
   BsStudy *self = BS_STUDY (object);
   const BsPlan *plan = g_task_get_task_data (G_TASK (result));
   gpointer found = g_task_propagate_pointer (G_TASK (result), NULL);
+  gboolean is_done = plan == self->plan && is_wanted (self) && (found != NULL || self->is_stopped);
+  double done;
+  gpointer better = steal_better (self, &done);
 
+  g_clear_pointer (&better, self->kind->free);
   g_clear_object (&self->working);
   g_clear_handle_id (&self->watch, g_source_remove);
-  if (plan == self->plan && found != NULL)
+  if (is_done)
     {
-      g_clear_pointer (&self->result, self->kind->free);
-      self->result = found;
-      self->is_current = TRUE;
-      g_signal_emit (self, signals[CHANGED], 0);
+      if (found != NULL)
+        set_result (self, found);
+      set_progress (self, 1.0);
       return;
     }
   g_clear_pointer (&found, self->kind->free);
@@ -106,6 +164,7 @@ done_cb (GObject *object, GAsyncResult *result, gpointer user_data)
 static void
 start (BsStudy *self)
 {
+  self->is_stopped = FALSE;
   if (self->plan == NULL)
     return;
   self->done = 0.0;
@@ -114,6 +173,7 @@ start (BsStudy *self)
   self->working = g_cancellable_new ();
   g_autoptr (GTask) task = g_task_new (self, self->working, done_cb, NULL);
   g_task_set_source_tag (task, start);
+  g_task_set_check_cancellable (task, FALSE); /* what it found by then may do */
   g_task_set_task_data (task, bs_plan_ref (self->plan), (GDestroyNotify)bs_plan_unref);
   g_task_run_in_thread (task, work);
 }
@@ -125,6 +185,7 @@ bs_study_finalize (GObject *object)
 
   g_clear_pointer (&self->plan, bs_plan_unref);
   g_clear_pointer (&self->result, self->kind->free);
+  g_clear_pointer (&self->better, self->kind->free);
   g_clear_object (&self->working);
   g_clear_handle_id (&self->watch, g_source_remove);
   g_mutex_clear (&self->mutex);
@@ -186,6 +247,7 @@ bs_study_set_plan (BsStudy *self, BsPlan *plan)
     return;
   BsPlan *before = self->plan;
   self->plan = plan != NULL ? bs_plan_ref (plan) : NULL;
+  self->is_stopped = FALSE;
   g_clear_pointer (&before, bs_plan_unref);
   if (self->working != NULL)
     g_cancellable_cancel (self->working);
@@ -219,4 +281,24 @@ bs_study_get_progress (BsStudy *self)
   g_return_val_if_fail (BS_IS_STUDY (self), 0.0);
 
   return self->progress;
+}
+
+gboolean
+bs_study_is_working (BsStudy *self)
+{
+  g_return_val_if_fail (BS_IS_STUDY (self), FALSE);
+
+  return self->working != NULL && !self->is_stopped;
+}
+
+void
+bs_study_stop (BsStudy *self)
+{
+  g_return_if_fail (BS_IS_STUDY (self));
+
+  if (!bs_study_is_working (self) || !self->is_current)
+    return;
+  self->is_stopped = TRUE;
+  g_cancellable_cancel (self->working);
+  set_progress (self, 1.0);
 }

@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "app/buying-page.h"
 #include "app/glue-up-page.h"
 #include "app/laminations-page.h"
 #include "app/schedule-page.h"
@@ -18,6 +19,7 @@ static const struct
   GtkWidget *(*create) (BsSession *session);
 } places[] = {
   { "slab", NC_ ("place", "Slab"), bs_slab_page_new },
+  { "buying", NC_ ("place", "Buying"), bs_buying_page_new },
   { "shop", NC_ ("place", "Shop"), bs_shop_page_new },
   { "laminations", NC_ ("place", "Laminations"), bs_laminations_page_new },
   { "glue-up", NC_ ("place", "Glue-up"), bs_glue_up_page_new },
