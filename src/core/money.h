@@ -16,6 +16,9 @@ int bs_money_places (const char *currency);
  * Free with g_free. */
 char *bs_money_format (double minor, const char *currency);
 
+/* The same without the code. */
+char *bs_money_format_number (double minor, const char *currency);
+
 /* Reads what a person types for an amount of a currency: "42.50", "42,50 EUR", "$42.5". What is
  * finer than its minor unit is rounded to it. Returns FALSE with an error (BS_UNITS_ERROR) that says
  * what was found and what is expected. */
