@@ -2,21 +2,58 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/study.h"
 
+#include "core/clamp-advice.h"
 #include "core/forecast.h"
 #include "core/purchase.h"
+
+/* How long a plan stands before what is slow begins: longer than from one step of a drag to the
+ * next. */
+#define REST_MS 120
 
 const BsStudyKind bs_study_forecast = {
   (gpointer (*) (const BsPlan *, const BsProgress *))bs_forecast_new,
   (GDestroyNotify)bs_forecast_free,
 };
 
+/* Never stopped: while a hand moves on, the pressures a little behind it are what there is to see.
+ */
 static gpointer
-work_out_purchase (const BsPlan *plan, const BsProgress *progress)
+press_live (const BsPlan *plan, const BsProgress *progress)
 {
-  return bs_purchase_new (plan, BS_PURCHASE_ROUNDS, progress);
+  return bs_pressure_new (plan, BS_PRESS_MODEL_TIMOSHENKO, NULL);
 }
 
-const BsStudyKind bs_study_purchase = { work_out_purchase, (GDestroyNotify)bs_purchase_free };
+const BsStudyKind bs_study_live_pressing = { press_live, (GDestroyNotify)bs_pressure_free };
+
+static gpointer
+press_exactly (const BsPlan *plan, const BsProgress *progress)
+{
+  return bs_pressure_new (plan, BS_PRESS_MODEL_SQUEEZE, progress);
+}
+
+const BsStudyKind bs_study_pressing = {
+  press_exactly,
+  (GDestroyNotify)bs_pressure_free,
+  REST_MS,
+};
+
+const BsStudyKind bs_study_clamp_advice = {
+  (gpointer (*) (const BsPlan *, const BsProgress *))bs_clamp_advice_new,
+  (GDestroyNotify)bs_clamp_advice_free,
+  REST_MS,
+};
+
+static gpointer
+purchase (const BsPlan *plan, const BsProgress *progress)
+{
+  BsPurchase *found = bs_purchase_new (plan, BS_PURCHASE_ROUNDS, progress);
+
+  if (!bs_progress_report (progress, 1.0))
+    g_clear_pointer (&found, bs_purchase_free);
+  return found;
+}
+
+const BsStudyKind bs_study_purchase = { purchase, (GDestroyNotify)bs_purchase_free, REST_MS };
 
 struct _BsStudy
 {
@@ -27,10 +64,11 @@ struct _BsStudy
   gpointer result;
   gboolean is_current;
   GCancellable *working; /* of the thread under way, or NULL */
+  guint resting;         /* source that waits for the plan to have stood */
   guint watch;           /* source that looks how far it is */
   GMutex mutex;          /* of the next one */
   double done;           /* told by the thread */
-  gpointer better;       /* likewise, for the plan wanted: not shown yet */
+  gpointer better;       /* likewise; not shown yet */
   gboolean is_stopped;   /* by the person: what is shown will do */
   double progress;       /* as seen by the main thread */
 };
@@ -95,39 +133,27 @@ set_progress (BsStudy *self, double done)
 
 /* Takes the result. */
 static void
-set_result (BsStudy *self, gpointer result)
+set_result (BsStudy *self, gpointer result, gboolean is_current)
 {
   g_clear_pointer (&self->result, self->kind->free);
   self->result = result;
-  self->is_current = TRUE;
-  g_signal_emit (self, signals[CHANGED], 0);
-}
-
-static gpointer
-steal_better (BsStudy *self, double *done)
-{
-  g_mutex_lock (&self->mutex);
-  gpointer better = g_steal_pointer (&self->better);
-  *done = self->done;
-  g_mutex_unlock (&self->mutex);
-  return better;
-}
-
-static gboolean
-is_wanted (BsStudy *self)
-{
-  return !g_cancellable_is_cancelled (self->working) || self->is_stopped;
+  self->is_current = is_current;
 }
 
 static gboolean
 watch_cb (gpointer user_data)
 {
   BsStudy *self = user_data;
-  double done;
-  gpointer better = steal_better (self, &done);
 
-  if (better != NULL && is_wanted (self))
-    set_result (self, better);
+  g_mutex_lock (&self->mutex);
+  double done = self->done;
+  gpointer better = g_steal_pointer (&self->better);
+  g_mutex_unlock (&self->mutex);
+  if (better != NULL && !g_cancellable_is_cancelled (self->working))
+    {
+      set_result (self, better, TRUE);
+      g_signal_emit (self, signals[CHANGED], 0);
+    }
   else
     g_clear_pointer (&better, self->kind->free);
   if (done > self->progress)
@@ -143,39 +169,54 @@ done_cb (GObject *object, GAsyncResult *result, gpointer user_data)
   BsStudy *self = BS_STUDY (object);
   const BsPlan *plan = g_task_get_task_data (G_TASK (result));
   gpointer found = g_task_propagate_pointer (G_TASK (result), NULL);
-  gboolean is_done = plan == self->plan && is_wanted (self) && (found != NULL || self->is_stopped);
-  double done;
-  gpointer better = steal_better (self, &done);
 
-  g_clear_pointer (&better, self->kind->free);
   g_clear_object (&self->working);
   g_clear_handle_id (&self->watch, g_source_remove);
-  if (is_done)
-    {
-      if (found != NULL)
-        set_result (self, found);
-      set_progress (self, 1.0);
-      return;
-    }
-  g_clear_pointer (&found, self->kind->free);
-  start (self);
+  g_clear_pointer (&self->better, self->kind->free);
+  if (found != NULL)
+    set_result (self, found, plan == self->plan);
+  if (plan != self->plan || (found == NULL && !self->is_stopped))
+    start (self);
+  else
+    set_progress (self, 1.0);
+  if (found != NULL)
+    g_signal_emit (self, signals[CHANGED], 0);
 }
 
 static void
-start (BsStudy *self)
+work_in_thread (BsStudy *self)
 {
-  self->is_stopped = FALSE;
-  if (self->plan == NULL)
-    return;
   self->done = 0.0;
   self->progress = 0.0;
   self->watch = g_timeout_add (WATCH_EVERY_MS, watch_cb, self);
   self->working = g_cancellable_new ();
   g_autoptr (GTask) task = g_task_new (self, self->working, done_cb, NULL);
   g_task_set_source_tag (task, start);
-  g_task_set_check_cancellable (task, FALSE); /* what it found by then may do */
+  g_task_set_check_cancellable (task, FALSE); /* what cannot be stopped is the latest there is */
   g_task_set_task_data (task, bs_plan_ref (self->plan), (GDestroyNotify)bs_plan_unref);
   g_task_run_in_thread (task, work);
+}
+
+static gboolean
+rested_cb (gpointer user_data)
+{
+  BsStudy *self = user_data;
+
+  self->resting = 0;
+  work_in_thread (self);
+  return G_SOURCE_REMOVE;
+}
+
+static void
+start (BsStudy *self)
+{
+  g_clear_handle_id (&self->resting, g_source_remove);
+  if (self->plan == NULL)
+    return;
+  if (self->kind->rest_ms > 0)
+    self->resting = g_timeout_add (self->kind->rest_ms, rested_cb, self);
+  else
+    work_in_thread (self);
 }
 
 static void
@@ -187,6 +228,7 @@ bs_study_finalize (GObject *object)
   g_clear_pointer (&self->result, self->kind->free);
   g_clear_pointer (&self->better, self->kind->free);
   g_clear_object (&self->working);
+  g_clear_handle_id (&self->resting, g_source_remove);
   g_clear_handle_id (&self->watch, g_source_remove);
   g_mutex_clear (&self->mutex);
   G_OBJECT_CLASS (bs_study_parent_class)->finalize (object);
@@ -247,8 +289,8 @@ bs_study_set_plan (BsStudy *self, BsPlan *plan)
     return;
   BsPlan *before = self->plan;
   self->plan = plan != NULL ? bs_plan_ref (plan) : NULL;
-  self->is_stopped = FALSE;
   g_clear_pointer (&before, bs_plan_unref);
+  self->is_stopped = FALSE;
   if (self->working != NULL)
     g_cancellable_cancel (self->working);
   else
@@ -288,7 +330,7 @@ bs_study_is_working (BsStudy *self)
 {
   g_return_val_if_fail (BS_IS_STUDY (self), FALSE);
 
-  return self->working != NULL && !self->is_stopped;
+  return (self->working != NULL || self->resting != 0) && !self->is_stopped;
 }
 
 void
@@ -296,7 +338,7 @@ bs_study_stop (BsStudy *self)
 {
   g_return_if_fail (BS_IS_STUDY (self));
 
-  if (!bs_study_is_working (self) || !self->is_current)
+  if (self->working == NULL || self->is_stopped || !self->is_current)
     return;
   self->is_stopped = TRUE;
   g_cancellable_cancel (self->working);

@@ -113,12 +113,15 @@ check_stock (const BsCutting *self, guint index, GError **error)
 }
 
 static gboolean
-fits_somewhere (const BsCutting *self, const BsCutPart *part)
+fits_somewhere (const BsCutting *self, guint index)
 {
+  const BsCutPart *part = &self->parts[index];
+
   for (guint i = 0; i < self->n_stock; i++)
     {
       const BsCutStock *stock = &self->stock[i];
-      if (stock->wood == part->wood && part->thickness <= stock->thickness
+      if (bs_cutting_suits (self, i, index) && stock->wood == part->wood
+          && part->thickness <= stock->thickness
           && part->length + self->allow_length <= stock->length - 2.0 * self->trim_end
           && part->width + self->allow_width <= stock->width - 2.0 * self->trim_edge)
         return TRUE;
@@ -140,7 +143,7 @@ check_part (const BsCutting *self, guint index, GError **error)
                    _ ("Part %u has a size or a quantity that cannot be. Check its length, width, "
                       "thickness and quantity and their units."),
                    index + 1);
-  if (part->quantity > 0 && !fits_somewhere (self, part))
+  if (part->quantity > 0 && !fits_somewhere (self, index))
     return refuse (error, BS_CUTTING_ERROR_PART,
                    _ ("No board of its wood is long, wide and thick enough for part %u with its "
                       "allowances and the trims. Add a larger board, or glue the part up from "

@@ -52,6 +52,8 @@ const BsLimits bs_limits = {
   .spread_time = { 0.0, 36000.0, BS_QUANTITY_SPREAD_TIME },
   .hand_time = TIME (0.0, 3600.0),
 
+  .placed_x = LENGTH (0.0, 15000.0),
+  .placed_force = { 0.0, 200000.0, BS_QUANTITY_FORCE },
   .clamp_count = COUNT (0.0, 500.0),
   .clamp_force = { 10.0, 200000.0, BS_QUANTITY_FORCE },
   .clamp_reach = LENGTH (10.0, 10000.0),
@@ -98,4 +100,5 @@ const BsLimits bs_limits = {
 
   .pack_first = COUNT (0.0, BS_MAX_LAMINATIONS - 2.0),
   .pack_count = COUNT (2.0, BS_MAX_LAMINATIONS),
+  .pin_place = COUNT (0.0, BS_MAX_LAMINATIONS - 1.0),
 };

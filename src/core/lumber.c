@@ -78,6 +78,12 @@ bs_board_unref (BsBoard *self)
   g_atomic_rc_box_release_full (self, clear_board);
 }
 
+double
+bs_board_breadth (const BsBoard *self, BsFace face)
+{
+  return face == BS_FACE_TOP || face == BS_FACE_UNDERSIDE ? self->width : self->thickness;
+}
+
 static void
 clear_offer_length (gpointer data)
 {

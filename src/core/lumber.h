@@ -119,6 +119,10 @@ BsBoard *bs_board_new (const char *id);
 BsBoard *bs_board_copy (const BsBoard *self);
 BsBoard *bs_board_ref (BsBoard *self);
 void bs_board_unref (BsBoard *self);
+
+/* How far a face reaches across, mm. */
+double bs_board_breadth (const BsBoard *self, BsFace face);
+
 BsOffer *bs_offer_new (const char *id);
 BsOffer *bs_offer_copy (const BsOffer *self);
 BsOffer *bs_offer_ref (BsOffer *self);

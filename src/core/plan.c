@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/plan.h"
 
+#include "core/order-wishes.h"
 #include "core/text.h"
 
 #include <math.h>
@@ -53,6 +54,39 @@ new_packs (void)
   GArray *packs = g_array_new (FALSE, TRUE, sizeof (BsPack));
   g_array_set_clear_func (packs, clear_pack);
   return packs;
+}
+
+static void
+clear_placed_clamp (gpointer data)
+{
+  BsPlacedClamp *clamp = data;
+  bs_text_clear (&clamp->kind);
+  bs_text_clear (&clamp->unknown);
+}
+
+static GArray *
+new_placed_clamps (void)
+{
+  GArray *clamps = g_array_new (FALSE, TRUE, sizeof (BsPlacedClamp));
+  g_array_set_clear_func (clamps, clear_placed_clamp);
+  return clamps;
+}
+
+static void
+clear_pin (gpointer data)
+{
+  BsPin *pin = data;
+  bs_text_clear (&pin->lamination);
+  bs_text_clear (&pin->other);
+  bs_text_clear (&pin->unknown);
+}
+
+static GArray *
+new_pins (void)
+{
+  GArray *pins = g_array_new (FALSE, TRUE, sizeof (BsPin));
+  g_array_set_clear_func (pins, clear_pin);
+  return pins;
 }
 
 /* A place that is heated but dry in winter and damp in summer, and a slab to work on. */
@@ -127,6 +161,8 @@ bs_plan_new (void)
   bs_text_set (&self->note, "");
   bs_text_set (&self->currency, "EUR");
   self->units = BS_UNIT_SYSTEM_METRIC;
+  self->wishes = bs_order_wishes_default ();
+  self->pins = new_pins ();
   set_slab_defaults (&self->slab);
   set_shop_defaults (&self->shop);
   self->buying = buying_defaults;
@@ -139,6 +175,7 @@ bs_plan_new (void)
   self->laminations = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_lamination_unref);
   self->order = new_order ();
   self->packs = new_packs ();
+  self->placed_clamps = new_placed_clamps ();
   return self;
 }
 
@@ -154,6 +191,7 @@ clear_plan (gpointer data)
   BsPlan *self = data;
 
   bs_text_clear (&self->name);
+  g_array_unref (self->pins);
   bs_text_clear (&self->note);
   bs_text_clear (&self->currency);
   bs_text_clear (&self->unknown);
@@ -170,6 +208,7 @@ clear_plan (gpointer data)
   g_ptr_array_unref (self->laminations);
   g_array_unref (self->order);
   g_array_unref (self->packs);
+  g_array_unref (self->placed_clamps);
 }
 
 void
@@ -215,6 +254,36 @@ copy_packs (const GArray *packs)
   return copy;
 }
 
+static GArray *
+copy_placed_clamps (const GArray *clamps)
+{
+  GArray *copy = new_placed_clamps ();
+
+  g_array_append_vals (copy, clamps->data, clamps->len);
+  for (guint i = 0; i < copy->len; i++)
+    {
+      bs_text_share (g_array_index (copy, BsPlacedClamp, i).kind);
+      bs_text_share (g_array_index (copy, BsPlacedClamp, i).unknown);
+    }
+  return copy;
+}
+
+static GArray *
+copy_pins (const GArray *pins)
+{
+  GArray *copy = new_pins ();
+
+  g_array_append_vals (copy, pins->data, pins->len);
+  for (guint i = 0; i < copy->len; i++)
+    {
+      const BsPin *pin = &g_array_index (copy, BsPin, i);
+      bs_text_share (pin->lamination);
+      bs_text_share (pin->other);
+      bs_text_share (pin->unknown);
+    }
+  return copy;
+}
+
 BsPlan *
 bs_plan_copy (const BsPlan *self)
 {
@@ -235,11 +304,13 @@ bs_plan_copy (const BsPlan *self)
   copy->offers = copy_parts (self->offers);
   copy->parts = copy_parts (self->parts);
   copy->cuts = new_cuts ();
+  copy->pins = copy_pins (self->pins);
   for (guint i = 0; i < self->cuts->len; i++)
     bs_plan_add_cut (copy, &g_array_index (self->cuts, BsCut, i));
   copy->laminations = copy_parts (self->laminations);
   copy->order = copy_order (self->order);
   copy->packs = copy_packs (self->packs);
+  copy->placed_clamps = copy_placed_clamps (self->placed_clamps);
   return copy;
 }
 
@@ -267,6 +338,51 @@ bs_plan_add_cut (BsPlan *self, const BsCut *cut)
   bs_text_share (cut->piece);
   bs_text_share (cut->unknown);
   g_array_append_vals (self->cuts, cut, 1);
+}
+
+guint
+bs_plan_place_clamp (BsPlan *self, const char *kind, double x, double force_n, gboolean is_above)
+{
+  int at = bs_plan_find_clamp_kind (self, kind);
+  guint place = 0;
+
+  g_return_val_if_fail (at >= 0, 0);
+
+  const BsClampKind *held = g_ptr_array_index (self->shop.clamps, (guint)at);
+  BsPlacedClamp clamp = {
+    .kind = g_ref_string_acquire (held->id),
+    .x = x,
+    .force_n = force_n,
+    .is_above = is_above,
+  };
+  while (place < self->placed_clamps->len
+         && g_array_index (self->placed_clamps, BsPlacedClamp, place).x <= x)
+    place++;
+  g_array_insert_val (self->placed_clamps, place, clamp);
+  return place;
+}
+
+static int
+compare_places (gconstpointer a, gconstpointer b)
+{
+  double x = ((const BsPlacedClamp *)a)->x, y = ((const BsPlacedClamp *)b)->x;
+
+  return (x > y) - (x < y);
+}
+
+void
+bs_plan_sort_clamps (BsPlan *self)
+{
+  g_array_sort (self->placed_clamps, compare_places); /* keeps equal ones as they are */
+}
+
+int
+bs_plan_find_clamp_kind (const BsPlan *self, const char *id)
+{
+  for (guint i = 0; i < self->shop.clamps->len; i++)
+    if (g_strcmp0 (((const BsClampKind *)g_ptr_array_index (self->shop.clamps, i))->id, id) == 0)
+      return (int)i;
+  return -1;
 }
 
 /* Each part of a list begins with its id. */

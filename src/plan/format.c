@@ -83,6 +83,8 @@ static const char *const alignment_names[]
 static const char *const flatten_names[] = { "hand", "sled", "planer", NULL };
 static const char *const unit_names[] = { "metric", "inch", NULL };
 static const char *const wood_kind_names[] = { "softwood", "hardwood", NULL };
+static const char *const wish_names[] = { "off", "little", "normal", "much", NULL };
+static const char *const pin_names[] = { "place", "neighbours", "top-up", "underside-up", NULL };
 static const char *const price_unit_names[] = { "piece", "board-foot", "cubic-metre", NULL };
 static const char *const saw_first_names[] = { "either", "crosscut", "rip", NULL };
 static const char *const bond_names[] = { "easy", "well", "satisfactory", "difficult", NULL };
@@ -398,6 +400,39 @@ static const BsMember cuts_members[] = {
 };
 
 const BsShape bs_cuts_shape = { cuts_members, .unknown = -1 };
+static const BsMember placed_clamp_members[] = {
+  NEED_TEXT ("kind", BsPlacedClamp, kind),
+  NEED_NUMBER ("x_mm", BsPlacedClamp, x, placed_x),
+  NEED_NUMBER ("force_N", BsPlacedClamp, force_n, placed_force),
+  FLAG ("is_above", BsPlacedClamp, is_above),
+  END,
+};
+
+static const BsShape placed_clamp_shape
+    = { placed_clamp_members, UNKNOWN (BsPlacedClamp), .size = sizeof (BsPlacedClamp) };
+
+static const BsMember wishes_members[] = {
+  CHOICE ("looks", BsOrderWishes, looks, wish_names),
+  CHOICE ("easy_planing", BsOrderWishes, easy_planing, wish_names),
+  CHOICE ("stays_flat", BsOrderWishes, stays_flat, wish_names),
+  FLAG ("uses_rack", BsOrderWishes, uses_rack),
+  END,
+};
+
+const BsShape bs_wishes_shape = { wishes_members, .unknown = -1 };
+
+static const BsMember pin_members[] = {
+  NEED_CHOICE ("kind", BsPin, kind, pin_names),
+  NEED_TEXT ("lamination", BsPin, lamination),
+  COUNT ("place", BsPin, place, pin_place),
+  TEXT ("other", BsPin, other),
+  END,
+};
+
+static const BsPin blank_pin = { .place = -1 };
+
+static const BsShape pin_shape
+    = { pin_members, UNKNOWN (BsPin), .size = sizeof (BsPin), .blank = &blank_pin };
 
 static const BsMember plan_members[] = {
   TEXT ("name", BsPlan, name),
@@ -412,10 +447,13 @@ static const BsMember plan_members[] = {
   PARTS ("boards", BsPlan, boards, bs_board_shape, BS_MAX_BOARDS),
   PARTS ("offers", BsPlan, offers, bs_offer_shape, BS_MAX_OFFERS),
   PARTS ("parts", BsPlan, parts, bs_part_shape, BS_MAX_PARTS),
+  OBJECT ("wishes", BsPlan, wishes, bs_wishes_shape),
+  VALUES ("pins", BsPlan, pins, pin_shape, BS_MAX_PINS),
   VALUES ("cuts", BsPlan, cuts, cut_shape, BS_MAX_CUTS),
   PARTS ("laminations", BsPlan, laminations, bs_lamination_shape, BS_MAX_LAMINATIONS),
   VALUES ("order", BsPlan, order, placement_shape, BS_MAX_LAMINATIONS),
   VALUES ("packs", BsPlan, packs, pack_shape, BS_MAX_LAMINATIONS),
+  VALUES ("placed_clamps", BsPlan, placed_clamps, placed_clamp_shape, BS_MAX_PLACED_CLAMPS),
   END,
 };
 
