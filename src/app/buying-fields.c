@@ -67,10 +67,11 @@ static const BsField part_fields[] = {
   FIELD (BS_FIELD_WOOD, N_ ("Wood"), NULL, BsPart, wood),
   FIELD (BS_FIELD_WHOLE, N_ ("Number"), NULL, BsPart, count, &bs_limits.part_count),
   FIELD (BS_FIELD_NUMBER, N_ ("Length"), N_ ("Finished, along the grain"), BsPart, length,
-         &bs_limits.lamination_length),
-  FIELD (BS_FIELD_NUMBER, N_ ("Width"), N_ ("Finished"), BsPart, width, &bs_limits.part_width),
+         &bs_limits.lamination_length, .without_unit = TRUE),
+  FIELD (BS_FIELD_NUMBER, N_ ("Width"), N_ ("Finished"), BsPart, width, &bs_limits.part_width,
+         .without_unit = TRUE),
   FIELD (BS_FIELD_NUMBER, N_ ("Thickness"), N_ ("Finished"), BsPart, thickness,
-         &bs_limits.part_thickness),
+         &bs_limits.part_thickness, .without_unit = TRUE),
   FIELD (BS_FIELD_SWITCH, N_ ("On show"), N_ ("From the best looking stock"), BsPart, is_on_show),
 };
 
@@ -140,9 +141,9 @@ const BsRows bs_buying_parts = {
 /* Offers. */
 
 static const char *const price_units[] = {
-  N_ ("a piece"),
-  N_ ("a board foot"),
-  N_ ("a cubic metre"),
+  NC_ ("price of", "piece"),
+  NC_ ("price of", "bd ft"),
+  NC_ ("price of", "m³"),
   NULL,
 };
 
@@ -239,11 +240,11 @@ static const BsField offer_fields[] = {
   FIELD (BS_FIELD_TEXT, N_ ("Yard"), NULL, BsOffer, yard),
   FIELD (BS_FIELD_WOOD, N_ ("Wood"), NULL, BsOffer, wood),
   FIELD (BS_FIELD_NUMBER, N_ ("Thickness"), N_ ("Rough, as it is sold: 52 mm, 8/4"), BsOffer,
-         thickness, &bs_limits.board_thickness),
-  FIELD (BS_FIELD_NUMBER, N_ ("Width, from"), N_ ("Of the narrowest board"), BsOffer, width_least,
-         &bs_limits.board_width),
-  FIELD (BS_FIELD_NUMBER, N_ ("Width, to"), N_ ("Of the widest board"), BsOffer, width_most,
-         &bs_limits.board_width),
+         thickness, &bs_limits.board_thickness, .without_unit = TRUE),
+  FIELD (BS_FIELD_NUMBER, N_ ("From"), N_ ("Width of the narrowest board"), BsOffer, width_least,
+         &bs_limits.board_width, .without_unit = TRUE),
+  FIELD (BS_FIELD_NUMBER, N_ ("To"), N_ ("Width of the widest board"), BsOffer, width_most,
+         &bs_limits.board_width, .without_unit = TRUE),
   FIELD (BS_FIELD_SWITCH, N_ ("Pick"),
          N_ ("Widths may be chosen from the pile; if not, only the least is counted on"), BsOffer,
          may_pick),
@@ -251,9 +252,10 @@ static const BsField offer_fields[] = {
          N_ ("With ; between them, and the number there is in brackets where it is limited: "
              "2440; 3050 (4)"),
          BsOffer, lengths, .chars = 16, .format = format_lengths, .parse = parse_lengths),
-  FIELD (BS_FIELD_MONEY, N_ ("Price"), N_ ("Empty: not known"), BsOffer, price_minor),
-  FIELD (BS_FIELD_CHOICE, N_ ("of"), N_ ("What the price is of"), BsOffer, price_unit,
-         .choices = price_units),
+  FIELD (BS_FIELD_MONEY, N_ ("Price"), N_ ("Empty: not known"), BsOffer, price_minor,
+         .without_unit = TRUE, .chars = 7),
+  FIELD (BS_FIELD_CHOICE, N_ ("For a"), N_ ("What the price is of"), BsOffer, price_unit,
+         .choices = price_units, .choices_context = "price of"),
 };
 
 static guint

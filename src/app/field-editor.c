@@ -42,9 +42,12 @@ is_typed (const BsField *field)
 }
 
 static char *
-format_money (gint64 minor, const char *currency)
+format_money (const BsField *field, gint64 minor, const char *currency)
 {
-  return minor != 0 ? bs_money_format ((double)minor, currency) : g_strdup ("");
+  if (minor == 0)
+    return g_strdup ("");
+  return field->without_unit ? bs_money_format_number ((double)minor, currency)
+                             : bs_money_format ((double)minor, currency);
 }
 
 static char *
@@ -56,7 +59,7 @@ format_value (const BsField *field, const char *record, const BsPlan *plan)
   if (field->kind == BS_FIELD_OWN)
     return field->format (record, plan);
   if (field->kind == BS_FIELD_MONEY)
-    return format_money (*(const gint64 *)place, plan->currency);
+    return format_money (field, *(const gint64 *)place, plan->currency);
   if (field->kind == BS_FIELD_TEXT)
     return g_strdup (*(char *const *)place != NULL ? *(char *const *)place : "");
 

@@ -5,10 +5,13 @@
 #include <glib/gi18n.h>
 #include <math.h>
 
+#include "app/appearance.h"
 #include "app/number-row.h"
 #include "app/page.h"
 #include "core/money.h"
 #include "core/units.h"
+#include "draw/cutting.h"
+#include "plan/edits.h"
 #include "words/buying.h"
 
 /* The numbers, in the order in which they stand. */
@@ -28,10 +31,15 @@ struct _BsPurchaseView
   /* children */
   GtkWidget *flow;
   GtkWidget *list;
+  GtkWidget *picture;
   GtkWidget *offcuts_heading;
   GtkWidget *offcuts;
   /* borrowed from the flow */
   BsNumberRow *numbers[N_NUMBERS];
+  /* owned: what the picture shows */
+  BsPlan *put; /* the plan with the purchase in its rack */
+  BsSawRack *rack;
+  guint n_cuts_before; /* of its cuts: planned before the purchase */
 };
 
 G_DEFINE_FINAL_TYPE (BsPurchaseView, bs_purchase_view, GTK_TYPE_WIDGET)
@@ -134,10 +142,104 @@ show_offcuts (BsPurchaseView *self, const BsPurchase *purchase)
   g_string_free (text, TRUE);
 }
 
+/* The picture: the boards that are sawn, under one another at one scale. */
+
+#define GAP 12.0
+#define MOST_PER_MM 0.4 /* a short board is not blown up */
+
+static BsCutStyle
+get_style (BsPurchaseView *self, double width)
+{
+  double longest = 1.0;
+
+  for (guint i = 0; i < self->rack->boards->len; i++)
+    {
+      const BsSawnBoard *sawn = g_ptr_array_index (self->rack->boards, i);
+      if (sawn->cuts->len > 0)
+        longest = fmax (longest, sawn->board->length);
+    }
+  return (BsCutStyle){
+    .per_mm = fmin (width / longest, MOST_PER_MM),
+    .hairline = 1.0,
+    .text_size = bs_appearance_find_text_size (GTK_WIDGET (self)),
+    .palette = bs_appearance_find_palette (GTK_WIDGET (self)),
+  };
+}
+
+/* Boards whose cuts were planned before are no part of the purchase. */
+static gboolean
+was_cut (BsPurchaseView *self, const BsSawnBoard *sawn)
+{
+  return g_array_index (sawn->cuts, guint, 0) < self->n_cuts_before;
+}
+
+/* Draws them from the top when cr is not NULL; returns how high they are. */
+static double
+draw_boards (BsPurchaseView *self, cairo_t *cr, double width)
+{
+  BsCutStyle style = get_style (self, width);
+  double margin = bs_cut_picture_margin (&style), y = 0.0;
+
+  for (guint i = 0; i < self->rack->boards->len; i++)
+    {
+      const BsSawnBoard *sawn = g_ptr_array_index (self->rack->boards, i);
+
+      if (sawn->cuts->len == 0 || was_cut (self, sawn))
+        continue;
+      if (cr != NULL)
+        {
+          cairo_save (cr);
+          cairo_translate (cr, 0.0, y + margin);
+          bs_draw_cut_board (cr, self->put, sawn, &style);
+          cairo_restore (cr);
+        }
+      y += 2.0 * margin + sawn->board->width * style.per_mm + GAP;
+    }
+  return y;
+}
+
+static void
+draw_cb (GtkDrawingArea *area, cairo_t *cr, int width, int height, gpointer user_data)
+{
+  BsPurchaseView *self = user_data;
+
+  if (self->rack != NULL)
+    draw_boards (self, cr, width);
+}
+
+static void
+resize_cb (GtkDrawingArea *area, int width, int height, gpointer user_data)
+{
+  BsPurchaseView *self = user_data;
+
+  if (self->rack != NULL)
+    gtk_drawing_area_set_content_height (area, (int)ceil (draw_boards (self, NULL, width)));
+}
+
+static void
+forget_picture (BsPurchaseView *self)
+{
+  g_clear_pointer (&self->rack, bs_saw_rack_free);
+  g_clear_pointer (&self->put, bs_plan_unref);
+}
+
+static void
+show_picture (BsPurchaseView *self, const BsPurchase *purchase)
+{
+  forget_picture (self);
+  self->put = bs_edit_put_purchase (purchase->plan, purchase);
+  self->rack = bs_saw_rack_new (self->put);
+  self->n_cuts_before = purchase->plan->cuts->len;
+  resize_cb (GTK_DRAWING_AREA (self->picture), gtk_widget_get_width (self->picture), 0, self);
+  gtk_widget_queue_draw (self->picture);
+}
+
 static void
 bs_purchase_view_dispose (GObject *object)
 {
   GtkWidget *child;
+
+  forget_picture (BS_PURCHASE_VIEW (object));
 
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (object))) != NULL)
     gtk_widget_unparent (child);
@@ -180,10 +282,17 @@ bs_purchase_view_init (BsPurchaseView *self)
   self->list = gtk_grid_new ();
   gtk_grid_set_row_spacing (GTK_GRID (self->list), 6);
   gtk_grid_set_column_spacing (GTK_GRID (self->list), 18);
+  self->picture = gtk_drawing_area_new ();
+  gtk_drawing_area_set_draw_func (GTK_DRAWING_AREA (self->picture), draw_cb, self, NULL);
+  g_signal_connect (self->picture, "resize", G_CALLBACK (resize_cb), self);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->picture), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  _ ("The boards that are sawn, with the pieces cut from them"),
+                                  -1);
   self->offcuts_heading = bs_page_text_new (_ ("Offcuts"), "strong");
   self->offcuts = bs_page_text_new (NULL, NULL);
   gtk_widget_set_parent (self->list, GTK_WIDGET (self));
   gtk_widget_set_parent (self->flow, GTK_WIDGET (self));
+  gtk_widget_set_parent (self->picture, GTK_WIDGET (self));
   gtk_widget_set_parent (self->offcuts_heading, GTK_WIDGET (self));
   gtk_widget_set_parent (self->offcuts, GTK_WIDGET (self));
 }
@@ -204,5 +313,6 @@ bs_purchase_view_show (BsPurchaseView *self, const BsPurchase *purchase)
     return;
   show_list (self, purchase);
   show_numbers (self, purchase);
+  show_picture (self, purchase);
   show_offcuts (self, purchase);
 }

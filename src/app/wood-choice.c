@@ -4,6 +4,49 @@
 
 #include "plan/tables.h"
 
+#define CHOSEN_CHARS 12
+
+/* Long names are shown whole in the list, and as far as there is room where one is chosen. */
+static void
+setup_chosen_cb (GtkSignalListItemFactory *factory, GtkListItem *item)
+{
+  GtkWidget *label = gtk_label_new (NULL);
+
+  gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
+  gtk_label_set_ellipsize (GTK_LABEL (label), PANGO_ELLIPSIZE_END);
+  gtk_label_set_width_chars (GTK_LABEL (label), CHOSEN_CHARS);
+  gtk_list_item_set_child (item, label);
+}
+
+static void
+setup_listed_cb (GtkSignalListItemFactory *factory, GtkListItem *item)
+{
+  GtkWidget *label = gtk_label_new (NULL);
+
+  gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
+  gtk_list_item_set_child (item, label);
+}
+
+static void
+bind_cb (GtkSignalListItemFactory *factory, GtkListItem *item)
+{
+  GtkStringObject *name = GTK_STRING_OBJECT (gtk_list_item_get_item (item));
+  GtkWidget *label = gtk_list_item_get_child (item);
+
+  gtk_label_set_text (GTK_LABEL (label), gtk_string_object_get_string (name));
+  gtk_widget_set_tooltip_text (label, gtk_string_object_get_string (name));
+}
+
+static GtkListItemFactory *
+factory_new (GCallback setup)
+{
+  GtkListItemFactory *factory = gtk_signal_list_item_factory_new ();
+
+  g_signal_connect (factory, "setup", setup, NULL);
+  g_signal_connect (factory, "bind", G_CALLBACK (bind_cb), NULL);
+  return factory;
+}
+
 GtkWidget *
 bs_wood_choice_new (void)
 {
@@ -14,6 +57,11 @@ bs_wood_choice_new (void)
 
   GtkExpression *name = gtk_property_expression_new (GTK_TYPE_STRING_OBJECT, NULL, "string");
   GtkWidget *self = gtk_drop_down_new (G_LIST_MODEL (names), name);
+  g_autoptr (GtkListItemFactory) chosen = factory_new (G_CALLBACK (setup_chosen_cb));
+  g_autoptr (GtkListItemFactory) listed = factory_new (G_CALLBACK (setup_listed_cb));
+
+  gtk_drop_down_set_factory (GTK_DROP_DOWN (self), chosen);
+  gtk_drop_down_set_list_factory (GTK_DROP_DOWN (self), listed);
   gtk_drop_down_set_enable_search (GTK_DROP_DOWN (self), TRUE);
   return self;
 }

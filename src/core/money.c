@@ -21,7 +21,7 @@ bs_money_places (const char *currency)
 }
 
 char *
-bs_money_format (double minor, const char *currency)
+bs_money_format_number (double minor, const char *currency)
 {
   int places = bs_money_places (currency);
 
@@ -30,8 +30,16 @@ bs_money_format (double minor, const char *currency)
   /* Whole minor units first, so that no rounding of halves is left to the printing; no minus before
    * nothing. */
   double whole = round (minor);
-  return g_strdup_printf ("%.*f\u202f%s", places,
-                          (fabs (whole) > 0.0 ? whole : 0.0) / pow (10.0, places), currency);
+  return g_strdup_printf ("%.*f", places, (fabs (whole) > 0.0 ? whole : 0.0) / pow (10.0, places));
+}
+
+char *
+bs_money_format (double minor, const char *currency)
+{
+  g_autofree char *number = bs_money_format_number (minor, currency);
+
+  return isfinite (minor) ? g_strdup_printf ("%s\u202f%s", number, currency)
+                          : g_steal_pointer (&number);
 }
 
 /* A sign is taken for the plan's currency, whatever it is: they are shared by many. */

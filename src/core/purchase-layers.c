@@ -114,7 +114,9 @@ static double
 find_cost (const BsPurchaseLayers *self, const BsLayerWay *way, const BsPlan *plan,
            const char *wood)
 {
-  double glue = plan->adhesive.spread_g_per_m2 / G_PER_KG * plan->adhesive.price_minor_per_kg;
+  double glue = self->is_glue_counted
+                    ? plan->adhesive.spread_g_per_m2 / G_PER_KG * plan->adhesive.price_minor_per_kg
+                    : 0.0;
 
   if (way->row < 0)
     return NAN;
@@ -144,6 +146,7 @@ bs_purchase_layers_new (const BsPurchase *purchase)
     return NULL;
   self->one = bs_milling_layers (1, &wish, &habit, &shop, &self->classes, 0.0);
   self->two = bs_milling_layers (2, &wish, &habit, &shop, &self->classes, 0.0);
+  self->is_glue_counted = !isnan (plan->adhesive.price_minor_per_kg);
   self->one_minor = find_cost (self, &self->one, plan, want->wood);
   self->two_minor = find_cost (self, &self->two, plan, want->wood);
   return g_steal_pointer (&self);

@@ -17,6 +17,7 @@ typedef struct
   GStringChunk *names;
   BsLayerWay one, two;
   double one_minor, two_minor; /* wood and glue of one lamination; NAN: a price is not known */
+  gboolean is_glue_counted;    /* FALSE: the price of the glue is not known */
 } BsPurchaseLayers;
 
 /* NULL when no lamination is wanted or nothing of its wood is offered. */

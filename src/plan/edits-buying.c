@@ -1,12 +1,27 @@
 /* SPDX-FileCopyrightText: The Broadstave developers
  * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "config.h"
+
 #include "plan/edits.h"
+
+#include <glib/gi18n-lib.h>
 
 #include "core/limits.h"
 #include "core/slab-wish.h"
 #include "core/text.h"
 
 /* Edits that follow from what is wanted and what was bought. */
+
+static char *
+make_lamination_id (const BsPlan *plan)
+{
+  for (guint n = plan->laminations->len + 1;; n++)
+    {
+      g_autofree char *id = g_strdup_printf ("lamination-%u", n);
+      if (bs_plan_find_lamination (plan, id) == NULL && bs_plan_find_part (plan, id) == NULL)
+        return g_steal_pointer (&id);
+    }
+}
 
 BsPlan *
 bs_edit_make_laminations (BsPlan *plan)
@@ -18,7 +33,7 @@ bs_edit_make_laminations (BsPlan *plan)
 
   for (int i = 0; i < MIN (wish.count, BS_MAX_LAMINATIONS); i++)
     {
-      g_autofree char *id = g_strdup_printf ("lamination-%d", i + 1);
+      g_autofree char *id = make_lamination_id (edited);
       g_autofree char *label = g_strdup_printf ("%d", i + 1);
       BsLamination *lamination = bs_lamination_new (id);
 
@@ -87,15 +102,37 @@ add_bought (BsPlan *edited, const BsPurchase *purchase, guint kind)
   return board;
 }
 
-/* The id of the next piece of a want, NULL for a spare one. */
+/* A lamination more, like one of its kind, in the rack: the best of all go into the slab. */
 static const char *
-take_piece (const BsPlan *edited, const BsWant *want, int taken)
+add_spare (BsPlan *edited, const char *like, int number)
+{
+  const BsLamination *other = bs_plan_find_lamination (edited, like);
+  g_autofree char *label = g_strdup_printf (C_ ("label of a spare lamination", "S%d"), number);
+  g_autofree char *id = make_lamination_id (edited);
+  BsLamination *lamination = bs_lamination_new (id);
+
+  bs_text_set (&lamination->label, label);
+  bs_text_set (&lamination->wood, other->wood);
+  lamination->length = other->length;
+  lamination->thickness = other->thickness;
+  lamination->height = other->height;
+  g_ptr_array_add (edited->laminations, lamination);
+  return lamination->id;
+}
+
+/* The id of the next piece of a want; NULL when the plan can hold no more. */
+static const char *
+take_piece (BsPlan *edited, const BsWant *want, int taken)
 {
   if ((guint)taken < want->pieces->len)
     return want->pieces->pdata[taken];
-  if (want->pieces->len == 0 && (guint)taken < edited->laminations->len)
+  if (taken < want->needed) /* of laminations that were made just now */
     return ((BsLamination *)edited->laminations->pdata[taken])->id;
-  return NULL;
+  if (edited->laminations->len >= BS_MAX_LAMINATIONS)
+    return NULL;
+  const char *like = want->pieces->len > 0 ? want->pieces->pdata[0]
+                                           : ((BsLamination *)edited->laminations->pdata[0])->id;
+  return add_spare (edited, like, taken - want->needed + 1);
 }
 
 static void

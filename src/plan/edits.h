@@ -96,7 +96,7 @@ BsPlan *bs_edit_make_laminations (BsPlan *plan);
 
 /* Puts the boards of a purchase in the rack, and what is cut from them and from free boards of the
  * rack among the cuts, not pinned. The purchase is of this plan. Makes the laminations when there
- * are none. */
+ * are none; spare ones are new and stand in the rack. */
 BsPlan *bs_edit_put_purchase (BsPlan *plan, const BsPurchase *purchase);
 
 G_END_DECLS

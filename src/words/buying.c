@@ -254,10 +254,14 @@ bs_words_purchase_layers (const BsPurchase *purchase)
 {
   g_autoptr (BsPurchaseLayers) layers = bs_purchase_layers_new (purchase);
 
-  if (layers == NULL)
+  if (layers == NULL || (layers->one.row >= 0 && !(layers->two_minor < layers->one_minor)))
     return NULL;
-  return bs_words_layers (&layers->one, &layers->two, &layers->classes, layers->one_minor,
-                          layers->two_minor, purchase->plan->currency, purchase->plan->units);
+  g_autofree char *text
+      = bs_words_layers (&layers->one, &layers->two, &layers->classes, layers->one_minor,
+                         layers->two_minor, purchase->plan->currency, purchase->plan->units);
+  if (layers->is_glue_counted)
+    return g_steal_pointer (&text);
+  return g_strjoin (" ", text, _ ("The price of the glue is not known and not counted."), NULL);
 }
 
 char *

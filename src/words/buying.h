@@ -35,7 +35,7 @@ char *bs_words_purchase (const BsPurchase *purchase);
 char *bs_words_purchase_bound (const BsPurchase *purchase);
 
 /* One layer of the thickest lamination against two glued ones, by the cheapest offers; NULL when
- * no lamination is wanted or nothing of its wood is offered. */
+ * there is nothing to gain by two. */
 char *bs_words_purchase_layers (const BsPurchase *purchase);
 
 /* "1.2 m × 150 mm of 8/4: long and wide enough for a Leg". */
