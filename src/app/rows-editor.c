@@ -4,6 +4,8 @@
 
 #include <glib/gi18n.h>
 
+#include "core/units.h"
+
 struct _BsRowsEditor
 {
   GtkWidget parent_instance;
@@ -17,7 +19,8 @@ struct _BsRowsEditor
   /* owned */
   BsSession *session;
   char *owner;
-  GPtrArray *ids; /* char *: of the rows that are shown */
+  GPtrArray *ids;     /* char *: of the rows that are shown */
+  BsUnitSystem units; /* in the titles */
 
   /* borrowed */
   const BsRows *rows;
@@ -47,16 +50,41 @@ take_off_cb (GtkButton *button, BsRowsEditor *self)
   push (self, self->rows->take_off (plan, self->owner, index), _ ("Take off a row"));
 }
 
+/* "Length, mm" where the fields themselves show no unit. */
+static char *
+make_title (BsRowsEditor *self, const BsField *field)
+{
+  const BsPlan *plan = bs_session_get_plan (self->session);
+
+  if (!field->without_unit)
+    return g_strdup (_ (field->label));
+  const char *unit = field->kind == BS_FIELD_MONEY
+                         ? plan->currency
+                         : bs_units_symbol (field->limit->quantity, plan->units);
+  /* Translators: a column's title: what is measured, its unit */
+  return g_strdup_printf (_ ("%s, %s"), _ (field->label), unit);
+}
+
+static gboolean
+is_left (const BsField *field)
+{
+  return field->kind != BS_FIELD_NUMBER && field->kind != BS_FIELD_WHOLE
+         && field->kind != BS_FIELD_MONEY;
+}
+
 static void
 attach_titles (BsRowsEditor *self)
 {
   for (guint i = 0; i < self->rows->n_fields; i++)
     {
-      GtkWidget *title = gtk_label_new (_ (self->rows->fields[i].label));
-      gboolean is_text = self->rows->fields[i].kind == BS_FIELD_TEXT
-                         || self->rows->fields[i].kind == BS_FIELD_CHOICE;
+      const BsField *field = &self->rows->fields[i];
+      g_autofree char *text = make_title (self, field);
+      GtkWidget *title = gtk_label_new (text);
+
       gtk_widget_add_css_class (title, "faint");
-      gtk_label_set_xalign (GTK_LABEL (title), is_text ? 0.0f : 1.0f);
+      gtk_label_set_xalign (GTK_LABEL (title), is_left (field) ? 0.0f : 1.0f);
+      if (field->hint != NULL)
+        gtk_widget_set_tooltip_text (title, _ (field->hint));
       gtk_grid_attach (GTK_GRID (self->grid), title, (int)i, 0, 1, 1);
     }
 }
@@ -121,10 +149,12 @@ static void
 show_rows (BsRowsEditor *self)
 {
   g_autoptr (GPtrArray) ids = list_ids (self);
+  BsUnitSystem units = bs_session_get_plan (self->session)->units;
   GtkWidget *child;
 
-  if (self->ids != NULL && are_same (ids, self->ids))
+  if (self->ids != NULL && are_same (ids, self->ids) && units == self->units)
     return;
+  self->units = units;
   g_clear_pointer (&self->ids, g_ptr_array_unref);
   self->ids = g_steal_pointer (&ids);
 

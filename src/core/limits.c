@@ -79,6 +79,11 @@ const BsLimits bs_limits = {
   .shrinkage = PERCENT (0.0, 25.0),
   .movement = RATIO (0.0, 0.01),
 
+  .slab_mass = { 0.1, 20000.0, BS_QUANTITY_MASS },
+  .slab_movement = LENGTH (0.0, 500.0),
+  .slot_screw = LENGTH (1.0, 50.0),
+  .slot_play = LENGTH (0.0, 50.0),
+
   .board_length = LENGTH (50.0, 15000.0),
   .board_width = LENGTH (10.0, 2000.0),
   .board_thickness = LENGTH (2.0, 500.0),

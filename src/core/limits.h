@@ -41,6 +41,8 @@ typedef struct
   BsLimit sg, hardness, moe, comp_perp, shrinkage;
   BsLimit movement; /* coefficient of movement, 1/% */
 
+  BsLimit slab_mass, slab_movement, slot_screw, slot_play;
+
   BsLimit board_length, board_width, board_thickness;
   BsLimit price;      /* minor units */
   BsLimit price_rate; /* minor units for each m3 or kg */

@@ -106,6 +106,8 @@ set_slab_defaults (BsSlab *slab)
   slab->damp_season = (BsClimate){ 20.0, 60.0 };
   slab->hardness_low_n = NAN;
   slab->hardness_high_n = NAN;
+  slab->wood_limits = (BsWoodLimits){ NAN, NAN, NAN, NAN, FALSE };
+  slab->fixing = (BsFixing){ BS_FIXED_MIDDLE, 6.0, 1.0 }; /* common practice, no source */
 }
 
 /* One pair of hands. The times are common practice, no source: a roller or brush, laminations that

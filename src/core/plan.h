@@ -63,6 +63,31 @@ typedef enum
   BS_UNIT_SYSTEM_INCH,
 } BsUnitSystem;
 
+/* What is asked of the slab's wood besides its hardness. NAN: not asked. */
+typedef struct
+{
+  double max_kg;               /* of the slab */
+  double max_movement;         /* of its width over the year, mm */
+  double max_cost_minor;       /* of its lumber */
+  double rough_thickness;      /* that the lumber must have, mm */
+  gboolean may_bond_difficult; /* woods that glue holds with difficulty are taken too */
+} BsWoodLimits;
+
+/* Where the slab is fastened so that it cannot move; elsewhere slots let it. */
+typedef enum
+{
+  BS_FIXED_MIDDLE,
+  BS_FIXED_FRONT,
+  BS_FIXED_BACK,
+} BsFixedLine;
+
+typedef struct
+{
+  BsFixedLine line;
+  double screw; /* diameter, mm */
+  double play;  /* left at each end of a slot, mm */
+} BsFixing;
+
 typedef struct
 {
   double temperature_c;
@@ -96,6 +121,8 @@ typedef struct
   BsClimate dry_season, damp_season; /* where it will live */
   double hardness_low_n;             /* side hardness that suits its use, from and to; NAN: not */
   double hardness_high_n;            /* said, see core/wood-compare.h */
+  BsWoodLimits wood_limits;
+  BsFixing fixing;
   GRefString *unknown;
 } BsSlab;
 

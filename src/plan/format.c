@@ -81,6 +81,7 @@ static const char *const layup_names[] = { "on-edge", "on-flat", NULL };
 static const char *const alignment_names[]
     = { "undersides-down", "show-faces-down", "ends-flush", "middles-level", NULL };
 static const char *const flatten_names[] = { "hand", "sled", "planer", NULL };
+static const char *const fixed_line_names[] = { "middle", "front", "back", NULL };
 static const char *const flatten_work_names[]
     = { "shimmed", "show-face-first", "underside-first", NULL };
 static const char *const unit_names[] = { "metric", "inch", NULL };
@@ -115,6 +116,26 @@ static const BsMember uncertainty_members[] = {
 
 static const BsShape uncertainty_shape = { uncertainty_members, .unknown = -1 };
 
+static const BsMember wood_limit_members[] = {
+  NUMBER ("max_mass_kg", BsWoodLimits, max_kg, slab_mass),
+  NUMBER ("max_movement_mm", BsWoodLimits, max_movement, slab_movement),
+  NUMBER ("max_cost_minor", BsWoodLimits, max_cost_minor, price),
+  NUMBER ("rough_thickness_mm", BsWoodLimits, rough_thickness, board_thickness),
+  FLAG ("may_bond_difficult", BsWoodLimits, may_bond_difficult),
+  END,
+};
+
+static const BsShape wood_limits_shape = { wood_limit_members, .unknown = -1 };
+
+static const BsMember fixing_members[] = {
+  CHOICE ("line", BsFixing, line, fixed_line_names),
+  NUMBER ("screw_mm", BsFixing, screw, slot_screw),
+  NUMBER ("play_mm", BsFixing, play, slot_play),
+  END,
+};
+
+static const BsShape fixing_shape = { fixing_members, .unknown = -1 };
+
 static const BsMember slab_members[] = {
   NEED_NUMBER ("length_mm", BsSlab, length, slab_length),
   NEED_NUMBER ("width_mm", BsSlab, width, slab_width),
@@ -134,6 +155,8 @@ static const BsMember slab_members[] = {
   OBJECT ("damp_season", BsSlab, damp_season, climate_shape),
   NUMBER ("hardness_low_N", BsSlab, hardness_low_n, hardness),
   NUMBER ("hardness_high_N", BsSlab, hardness_high_n, hardness),
+  OBJECT ("wood_limits", BsSlab, wood_limits, wood_limits_shape),
+  OBJECT ("fixing", BsSlab, fixing, fixing_shape),
   END,
 };
 
@@ -461,12 +484,12 @@ static const BsMember plan_members[] = {
   PARTS ("boards", BsPlan, boards, bs_board_shape, BS_MAX_BOARDS),
   PARTS ("offers", BsPlan, offers, bs_offer_shape, BS_MAX_OFFERS),
   PARTS ("parts", BsPlan, parts, bs_part_shape, BS_MAX_PARTS),
-  OBJECT ("wishes", BsPlan, wishes, bs_wishes_shape),
-  VALUES ("pins", BsPlan, pins, pin_shape, BS_MAX_PINS),
   VALUES ("cuts", BsPlan, cuts, cut_shape, BS_MAX_CUTS),
   PARTS ("laminations", BsPlan, laminations, bs_lamination_shape, BS_MAX_LAMINATIONS),
   VALUES ("order", BsPlan, order, placement_shape, BS_MAX_LAMINATIONS),
   VALUES ("packs", BsPlan, packs, pack_shape, BS_MAX_LAMINATIONS),
+  OBJECT ("wishes", BsPlan, wishes, bs_wishes_shape),
+  VALUES ("pins", BsPlan, pins, pin_shape, BS_MAX_PINS),
   VALUES ("placed_clamps", BsPlan, placed_clamps, placed_clamp_shape, BS_MAX_PLACED_CLAMPS),
   END,
 };

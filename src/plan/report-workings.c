@@ -79,6 +79,8 @@ bs_report_workings (const BsResults *results)
                                  report_working (&results->why_thickness_movement));
   json_object_set_object_member (object, "cup", report_working (&results->why_cup));
   json_object_set_object_member (object, "cost", report_working (&results->why_cost));
+  json_object_set_object_member (object, "glue", report_working (&results->why_glue));
+  json_object_set_object_member (object, "waste", report_working (&results->why_waste));
   json_object_set_object_member (object, "lifting", report_working (&results->why_lifting));
   json_object_set_object_member (object, "order", report_working (&results->why_order));
   return object;

@@ -64,6 +64,8 @@ static const FormatRow format_rows[] = {
   { "temperature/inch", 20.0, BS_QUANTITY_TEMPERATURE, INCH, "68" THIN "°F" },
   { "temperature/below", -40.0, BS_QUANTITY_TEMPERATURE, INCH, MINUS "40" THIN "°F" },
   { "mass/metric", 59.34, BS_QUANTITY_MASS, METRIC, "59.3" THIN "kg" },
+  { "mass/grams", 0.29176, BS_QUANTITY_MASS, METRIC, "292" THIN "g" },
+  { "mass/grams-up-to-a-kilogram", 0.9996, BS_QUANTITY_MASS, METRIC, "1" THIN "kg" },
   { "mass/pounds", 0.45359237, BS_QUANTITY_MASS, INCH, "1" THIN "lb" },
   { "percent", 8.27, BS_QUANTITY_PERCENT, METRIC, "8.3" THIN "%" },
   { "ratio/small", 0.00369, BS_QUANTITY_RATIO, METRIC, "0.00369" },
