@@ -11,12 +11,11 @@
 #include "core/flatten.h"
 #include "core/units.h"
 #include "draw/odds.h"
-#include "draw/profile.h"
 #include "draw/removal.h"
 #include "words/flattening.h"
 
 #define TEXT (0.9 * BS_SHEET_TEXT)
-#define MAPS_HEIGHT 330.0 /* both, at most, points */
+#define MAPS_HEIGHT 300.0 /* both, at most, points */
 #define LEGEND_WIDTH 24.0 /* in text sizes */
 #define GAP 0.8
 
@@ -64,20 +63,6 @@ draw_maps (const Page *self, cairo_t *cr)
   bs_draw_removal_legend (cr, self->map, self->stack->plan->units,
                           fmin (LEGEND_WIDTH * TEXT, self->width - show_face.left), TEXT,
                           BS_SHEET_HAIRLINE, paper);
-}
-
-static void
-draw_across (const Page *self, cairo_t *cr)
-{
-  bs_draw_profile (cr, self->map, self->stack, BS_PROFILE_ACROSS, self->map->deep_top[0].x,
-                   self->width, TEXT, BS_SHEET_HAIRLINE, bs_palette_paper ());
-}
-
-static void
-draw_along (const Page *self, cairo_t *cr)
-{
-  bs_draw_profile (cr, self->map, self->stack, BS_PROFILE_ALONG, self->map->deep_top[0].y,
-                   self->width, TEXT, BS_SHEET_HAIRLINE, bs_palette_paper ());
 }
 
 static void
@@ -214,7 +199,5 @@ bs_sheet_add_flattening (BsFlow *flow, const BsResults *results, const BsForecas
   add_spots (&self, _ ("Deepest spots of the underside"), map->deep_underside);
   add_steps (&self);
   add_works (&self);
-  add_picture (&self, BS_PROFILE_HEIGHT * TEXT, draw_across);
-  add_picture (&self, BS_PROFILE_HEIGHT * TEXT, draw_along);
   add_sure (&self);
 }
