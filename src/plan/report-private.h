@@ -12,6 +12,8 @@ G_BEGIN_DECLS
 JsonArray *bs_report_findings (const BsResults *results);
 JsonObject *bs_report_workings (const BsResults *results);
 
+JsonObject *bs_report_flattening (const BsResults *results);
+
 JsonObject *bs_report_movement (const BsResults *results);
 JsonObject *bs_report_cost (const BsResults *results);
 JsonArray *bs_report_woods (const BsResults *results);
