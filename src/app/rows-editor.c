@@ -48,17 +48,25 @@ take_off_cb (GtkButton *button, BsRowsEditor *self)
 }
 
 static void
+attach_title (BsRowsEditor *self, const char *text, int column, gboolean is_at_left)
+{
+  GtkWidget *title = gtk_label_new (_ (text));
+
+  gtk_widget_add_css_class (title, "faint");
+  gtk_label_set_xalign (GTK_LABEL (title), is_at_left ? 0.0f : 1.0f);
+  gtk_grid_attach (GTK_GRID (self->grid), title, column, 0, 1, 1);
+}
+
+static void
 attach_titles (BsRowsEditor *self)
 {
-  for (guint i = 0; i < self->rows->n_fields; i++)
-    {
-      GtkWidget *title = gtk_label_new (_ (self->rows->fields[i].label));
-      gboolean is_text = self->rows->fields[i].kind == BS_FIELD_TEXT
-                         || self->rows->fields[i].kind == BS_FIELD_CHOICE;
-      gtk_widget_add_css_class (title, "faint");
-      gtk_label_set_xalign (GTK_LABEL (title), is_text ? 0.0f : 1.0f);
-      gtk_grid_attach (GTK_GRID (self->grid), title, (int)i, 0, 1, 1);
-    }
+  const BsRows *rows = self->rows;
+
+  for (guint i = 0; i < rows->n_fields; i++)
+    attach_title (self, rows->fields[i].label, (int)i,
+                  rows->fields[i].kind == BS_FIELD_TEXT || rows->fields[i].kind == BS_FIELD_CHOICE);
+  for (guint i = 0; i < rows->n_columns; i++)
+    attach_title (self, rows->columns[i].title, (int)(rows->n_fields + i), TRUE);
 }
 
 static GtkWidget *
@@ -89,8 +97,11 @@ attach_row (BsRowsEditor *self, guint index)
       gtk_widget_set_hexpand (editor, self->rows->fields[i].kind == BS_FIELD_TEXT);
       gtk_grid_attach (GTK_GRID (self->grid), editor, (int)i, row, 1, 1);
     }
+  for (guint i = 0; i < self->rows->n_columns; i++)
+    gtk_grid_attach (GTK_GRID (self->grid), self->rows->columns[i].create (self->session, id),
+                     (int)(self->rows->n_fields + i), row, 1, 1);
   gtk_grid_attach (GTK_GRID (self->grid), new_take_off_button (self, index),
-                   (int)self->rows->n_fields, row, 1, 1);
+                   (int)(self->rows->n_fields + self->rows->n_columns), row, 1, 1);
 }
 
 static GPtrArray *
