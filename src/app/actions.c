@@ -59,6 +59,24 @@ static const BsAction actions[] = {
     N_ ("What can be done with it"),
     { "Menu", "<Shift>F10" } },
 
+  { "clamp.choose(-1)", BS_ACTION_GROUP_CLAMP, N_ ("Choose the one before"), { "Page_Up" } },
+  { "clamp.choose(1)", BS_ACTION_GROUP_CLAMP, N_ ("Choose the one after"), { "Page_Down" } },
+  { "clamp.move(-10)", BS_ACTION_GROUP_CLAMP, N_ ("Move towards the left end"), { "Left" } },
+  { "clamp.move(10)", BS_ACTION_GROUP_CLAMP, N_ ("Move towards the right end"), { "Right" } },
+  { "clamp.move(-1)", BS_ACTION_GROUP_CLAMP, N_ ("Move a little to the left"), { "comma" } },
+  { "clamp.move(1)", BS_ACTION_GROUP_CLAMP, N_ ("Move a little to the right"), { "period" } },
+  { "clamp.tighten(1)", BS_ACTION_GROUP_CLAMP, N_ ("Tighten"), { "plus", "equal", "KP_Add" } },
+  { "clamp.tighten(-1)", BS_ACTION_GROUP_CLAMP, N_ ("Ease"), { "minus", "KP_Subtract" } },
+  { "clamp.turn-over", BS_ACTION_GROUP_CLAMP, N_ ("From above to below, or back"), { "t" } },
+  { "clamp.take-off", BS_ACTION_GROUP_CLAMP, N_ ("Take off"), { "Delete" } },
+  { "clamp.add", BS_ACTION_GROUP_CLAMP, N_ ("Add one in the widest gap"), { "Insert" } },
+  { "clamp.keep", BS_ACTION_GROUP_CLAMP, N_ ("Put it back while it is dragged"), { "Escape" } },
+  { "clamp.choose-line(-1)",
+    BS_ACTION_GROUP_CLAMP,
+    N_ ("Glue line nearer to the front"),
+    { "Down" } },
+  { "clamp.choose-line(1)", BS_ACTION_GROUP_CLAMP, N_ ("Glue line nearer to the back"), { "Up" } },
+
   { "view.fit", BS_ACTION_GROUP_VIEW, N_ ("Whole slab"), { "<Control>0", "<Control>KP_0" } },
   { "view.closer",
     BS_ACTION_GROUP_VIEW,
@@ -94,7 +112,7 @@ bs_actions_group_title (BsActionGroup group)
   static const char *const titles[BS_N_ACTION_GROUPS] = {
     [BS_ACTION_GROUP_PLAN] = N_ ("Plan"),   [BS_ACTION_GROUP_EDIT] = N_ ("Changes"),
     [BS_ACTION_GROUP_BOARD] = N_ ("Board"), [BS_ACTION_GROUP_LAMINATION] = N_ ("Lamination"),
-    [BS_ACTION_GROUP_VIEW] = N_ ("View"),
+    [BS_ACTION_GROUP_VIEW] = N_ ("View"),   [BS_ACTION_GROUP_CLAMP] = N_ ("Clamp"),
   };
 
   return _ (titles[group]);

@@ -155,6 +155,24 @@ edit_lamination (BsPlan *copy, const char *id)
 
 const BsRecord bs_record_lamination = { find_lamination, edit_lamination };
 
+static gconstpointer
+find_placed_clamp (const BsPlan *plan, const char *id)
+{
+  guint place = (guint)strtoul (id, NULL, 10);
+
+  return place < plan->placed_clamps->len
+             ? &g_array_index (plan->placed_clamps, BsPlacedClamp, place)
+             : NULL;
+}
+
+static gpointer
+edit_placed_clamp (BsPlan *copy, const char *id)
+{
+  return &g_array_index (copy->placed_clamps, BsPlacedClamp, (guint)strtoul (id, NULL, 10));
+}
+
+const BsRecord bs_record_placed_clamp = { find_placed_clamp, edit_placed_clamp };
+
 /* "index lamination": the index first, since a lamination's id may hold anything. */
 char *
 bs_record_defect_id (const char *lamination, guint index)

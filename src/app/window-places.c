@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "app/clamping-page.h"
 #include "app/buying-page.h"
 #include "app/boards-page.h"
 #include "app/glue-up-page.h"
@@ -25,6 +26,7 @@ static const struct
   { "shop", NC_ ("place", "Shop"), bs_shop_page_new },
   { "laminations", NC_ ("place", "Laminations"), bs_laminations_page_new },
   { "glue-up", NC_ ("place", "Glue-up"), bs_glue_up_page_new },
+  { "clamping", NC_ ("place", "Clamping"), bs_clamping_page_new },
   { "schedule", NC_ ("place", "Schedule"), bs_schedule_page_new },
 };
 
