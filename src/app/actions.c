@@ -46,10 +46,23 @@ static const BsAction actions[] = {
     BS_ACTION_GROUP_LAMINATION,
     N_ ("Bring back"),
     { "Insert", "<Alt>Up" } },
+  { "lamination.pin-place", BS_ACTION_GROUP_LAMINATION, N_ ("Pin at its place"), { "p" } },
+  { "lamination.pin-neighbour",
+    BS_ACTION_GROUP_LAMINATION,
+    N_ ("Pin beside the one behind it"),
+    { "n" } },
+  { "lamination.pin-face", BS_ACTION_GROUP_LAMINATION, N_ ("Pin this face up"), { "f" } },
   { "lamination.menu",
     BS_ACTION_GROUP_LAMINATION,
     N_ ("What can be done with it"),
     { "Menu", "<Shift>F10" } },
+
+  { "win.propose", BS_ACTION_GROUP_ORDER, N_ ("Propose an order"), { "<Control>r" } },
+  { "order.look", BS_ACTION_GROUP_ORDER, N_ ("Look for an order"), { "<Control>l" } },
+  { "order.stop", BS_ACTION_GROUP_ORDER, N_ ("Stop looking"), { "<Control>period" } },
+  { "order.use", BS_ACTION_GROUP_ORDER, N_ ("Use this order"), { "<Control>Return" } },
+  { "order.discard", BS_ACTION_GROUP_ORDER, N_ ("Discard"), { "<Control>BackSpace" } },
+  { "order.close", BS_ACTION_GROUP_ORDER, N_ ("Close the proposal"), { "<Control><Shift>r" } },
 
   { "view.fit", BS_ACTION_GROUP_VIEW, N_ ("Whole slab"), { "<Control>0", "<Control>KP_0" } },
   { "view.closer",
@@ -87,6 +100,7 @@ bs_actions_group_title (BsActionGroup group)
     [BS_ACTION_GROUP_PLAN] = N_ ("Plan"),
     [BS_ACTION_GROUP_EDIT] = N_ ("Changes"),
     [BS_ACTION_GROUP_LAMINATION] = N_ ("Lamination"),
+    [BS_ACTION_GROUP_ORDER] = N_ ("Order"),
     [BS_ACTION_GROUP_VIEW] = N_ ("View"),
   };
 
