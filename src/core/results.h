@@ -81,6 +81,7 @@ typedef struct
   BsStack *stack;
   BsFlattenResult flatten;
   BsClampRule clamps;
+  GArray *set_clamps; /* BsLayoutClamp: as they are to be set, see core/clamps.h */
   BsAssembly assembly;
   double mass_kg;                   /* of the flattened slab; NAN when a wood is unknown */
   double glue_kg;                   /* spread on all glue lines */

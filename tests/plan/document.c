@@ -46,7 +46,7 @@ static const char whole_plan[]
       " \"pins\": [{\"kind\": \"place\", \"lamination\": \"l3\", \"place\": 0, \"later\": 17},"
       "  {\"kind\": \"neighbours\", \"lamination\": \"l1\", \"other\": \"l3\"},"
       "  {\"kind\": \"underside-up\", \"lamination\": \"l1\"}],"
-      " \"offers\": [{\"id\": \"o1\"}], \"later\": 15}";
+      " \"errands\": [{\"id\": \"o1\"}], \"later\": 15}";
 
 static BsPlan *
 parse (const char *text, GError **error)
@@ -166,9 +166,9 @@ test_unknown_keys (void)
   g_assert_cmpuint (count_later (after), ==, 18);
 
   JsonObject *object = json_node_get_object (after);
-  JsonArray *offers = json_object_get_array_member (object, "offers");
-  JsonObject *offer = json_array_get_object_element (offers, 0);
-  g_assert_cmpstr (json_object_get_string_member (offer, "id"), ==, "o1");
+  JsonArray *errands = json_object_get_array_member (object, "errands");
+  JsonObject *errand = json_array_get_object_element (errands, 0);
+  g_assert_cmpstr (json_object_get_string_member (errand, "id"), ==, "o1");
   JsonObject *slab = json_object_get_object_member (object, "slab");
   g_assert_true (json_object_has_member (json_object_get_object_member (slab, "later"), "a"));
   g_assert_cmpint (json_object_get_int_member (object, "later"), ==, 15);
@@ -329,7 +329,7 @@ static const BadRow bad_rows[] = {
     "laminations[0].taper_mm is -33 where a taper that leaves some height at the right end is "
     "expected; correct it" },
   { "defect/beyond-end", "\"x_to_mm\": 20", "\"x_to_mm\": 921",
-    "laminations[0].defects[0].x_to_mm is 921 where a place within the lamination's length is "
+    "laminations[0].defects[0].x_to_mm is 921 where a place within the length is "
     "expected; correct it" },
   { "defect/backwards", "\"x_from_mm\": 10", "\"x_from_mm\": 21",
     "laminations[0].defects[0].x_from_mm is 21 where a place not beyond x_to_mm is expected; "

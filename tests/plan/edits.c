@@ -579,6 +579,108 @@ test_boards (void)
   g_assert_null (bs_plan_find_lamination (without, "a")->board);
 }
 
+/* What was of a removed wood is of none; defects stay on their board; widths in order. */
+static void
+test_offers_and_parts (void)
+{
+  g_autoptr (BsPlan) plan = make_plan ();
+  g_autoptr (BsOffer) offer = bs_offer_new ("rough");
+  g_autoptr (BsPart) part = bs_part_new ("leg");
+
+  bs_text_set (&offer->wood, "oak");
+  offer->thickness = 52.0;
+  offer->width_least = 200.0;
+  offer->width_most = 150.0;
+  bs_text_set (&part->wood, "oak");
+  part->count = 4;
+  part->length = 700.0;
+  part->width = 90.0;
+  part->thickness = 45.0;
+
+  g_autoptr (BsPlan) offered = bs_edit_put_offer (plan, offer);
+  g_autoptr (BsPlan) wanted = bs_edit_put_part (offered, part);
+  g_autoptr (BsPlan) same = bs_edit_put_part (wanted, part);
+  g_autoptr (BsPlan) felled = bs_edit_remove_wood (wanted, "oak");
+  g_autoptr (BsPlan) without = bs_edit_remove_offer (wanted, "rough");
+  check_edit (plan, wanted, "abcdef 2+2");
+  check_edit (plan, felled, "abcdef 2+2");
+  check_edit (plan, without, "abcdef 2+2");
+  g_assert_cmpfloat (((BsOffer *)wanted->offers->pdata[0])->width_most, >=, 200.0);
+  g_assert_true (same == wanted);
+  g_assert_null (((BsOffer *)felled->offers->pdata[0])->wood);
+  g_assert_null (bs_plan_find_part (felled, "leg")->wood);
+  g_assert_cmpuint (without->offers->len, ==, 0);
+}
+
+static void
+test_board_fits_defects (void)
+{
+  g_autoptr (BsPlan) plan = make_plan ();
+  g_autoptr (BsBoard) board = bs_board_copy (bs_plan_find_board (plan, "plank"));
+  const BsDefect knot = { .face = BS_FACE_TOP, .x_from = 30, .x_to = 60, .across_to = 250 };
+  const BsDefect wane = { .face = BS_FACE_LEFT, .x_from = 2100, .x_to = 2200, .across_to = 9 };
+
+  g_array_append_val (board->defects, knot);
+  g_array_append_val (board->defects, wane);
+  g_autoptr (BsPlan) edited = bs_edit_put_board (plan, board);
+  check_edit (plan, edited, "abcdef 2+2");
+
+  const GArray *defects = bs_plan_find_board (edited, "plank")->defects;
+  g_assert_cmpuint (defects->len, ==, 1);
+  g_assert_cmpfloat_with_epsilon (g_array_index (defects, BsDefect, 0).across_to, 200.0, 1e-9);
+}
+
+/* Cuts go with what they belong to, and there are never more than pieces are wanted. */
+static void
+test_cuts (void)
+{
+  g_autoptr (BsPlan) plan = make_plan ();
+  g_autoptr (BsPart) part = bs_part_new ("leg");
+  g_autoptr (BsPart) fewer = bs_part_new ("leg");
+  const BsCut cuts[] = {
+    { .board = g_ref_string_new_intern ("plank"),
+      .piece = g_ref_string_new_intern ("a"),
+      .length = 1010,
+      .width = 70 },
+    { .board = g_ref_string_new_intern ("plank"),
+      .piece = g_ref_string_new_intern ("a"),
+      .x = 1013,
+      .length = 1010 },
+    { .board = g_ref_string_new_intern ("plank"),
+      .piece = g_ref_string_new_intern ("leg"),
+      .y = 73,
+      .length = 700 },
+    { .board = g_ref_string_new_intern ("plank"),
+      .piece = g_ref_string_new_intern ("leg"),
+      .y = 103,
+      .length = 700 },
+    { .board = g_ref_string_new_intern ("plank"),
+      .piece = g_ref_string_new_intern ("nobody"),
+      .length = 700 },
+  };
+
+  part->count = 2;
+  fewer->count = 1;
+  g_autoptr (BsPlan) wanted = bs_edit_put_part (plan, part);
+  g_autoptr (BsPlan) cut = bs_edit_set_cuts (wanted, cuts, G_N_ELEMENTS (cuts));
+  g_autoptr (BsPlan) again = bs_edit_set_cuts (cut, cuts, G_N_ELEMENTS (cuts));
+  g_autoptr (BsPlan) one_leg = bs_edit_put_part (cut, fewer);
+  g_autoptr (BsPlan) without_a = bs_edit_remove_lamination (cut, "a");
+  g_autoptr (BsPlan) without_leg = bs_edit_remove_part (cut, "leg");
+  g_autoptr (BsPlan) without_plank = bs_edit_remove_board (cut, "plank");
+  g_assert_cmpuint (cut->cuts->len, ==, 3);
+  g_assert_true (again == cut);
+  g_assert_cmpuint (one_leg->cuts->len, ==, 2);
+  g_assert_cmpuint (without_a->cuts->len, ==, 2);
+  g_assert_cmpuint (without_leg->cuts->len, ==, 1);
+  g_assert_cmpuint (without_plank->cuts->len, ==, 0);
+  for (guint i = 0; i < G_N_ELEMENTS (cuts); i++)
+    {
+      g_ref_string_release (cuts[i].board);
+      g_ref_string_release (cuts[i].piece);
+    }
+}
+
 /* Long chains of edits never leave what cannot be opened. */
 static void
 test_random_chain (void)
@@ -663,6 +765,9 @@ main (int argc, char **argv)
   g_test_add_func ("/edits/cauls", test_cauls);
   g_test_add_func ("/edits/woods", test_woods);
   g_test_add_func ("/edits/boards", test_boards);
+  g_test_add_func ("/edits/boards/fits-defects", test_board_fits_defects);
+  g_test_add_func ("/edits/offers-and-parts", test_offers_and_parts);
+  g_test_add_func ("/edits/cuts", test_cuts);
   g_test_add_func ("/edits/random-chain", test_random_chain);
   return g_test_run ();
 }
