@@ -20,7 +20,7 @@ struct _BsProposalNumbers
 {
   GtkWidget parent_instance;
 
-  GtkWidget *order, *thickness; /* BsNumberRow */
+  GtkWidget *order, *thickness, *pressure; /* BsNumberRow */
   GtkWidget *grid;
   Row findings;
   Row terms[BS_N_ORDER_TERMS];
@@ -117,6 +117,7 @@ bs_proposal_numbers_init (BsProposalNumbers *self)
   gtk_box_layout_set_spacing (GTK_BOX_LAYOUT (layout), 12);
   self->order = bs_number_row_new ();
   self->thickness = bs_number_row_new ();
+  self->pressure = bs_number_row_new ();
   self->grid = gtk_grid_new ();
   grid = GTK_GRID (self->grid);
   gtk_grid_set_column_spacing (grid, 18);
@@ -127,6 +128,8 @@ bs_proposal_numbers_init (BsProposalNumbers *self)
   self->findings = attach_row (grid, BS_N_ORDER_TERMS + 1, _ ("Findings"));
   gtk_widget_set_parent (self->order, GTK_WIDGET (self));
   gtk_widget_set_parent (self->thickness, GTK_WIDGET (self));
+  gtk_widget_set_parent (self->pressure, GTK_WIDGET (self));
+  gtk_widget_set_visible (self->pressure, FALSE);
   gtk_widget_set_parent (self->grid, GTK_WIDGET (self));
 }
 
@@ -149,4 +152,17 @@ bs_proposal_numbers_show (BsProposalNumbers *self, const BsResults *present,
   for (guint i = 0; i < BS_N_ORDER_TERMS; i++)
     show_term (self, i, present, proposed);
   show_findings (self, present, proposed);
+}
+
+void
+bs_proposal_numbers_show_pressure (BsProposalNumbers *self, const BsPressure *present,
+                                   const BsPressure *proposed)
+{
+  g_return_if_fail (BS_IS_PROPOSAL_NUMBERS (self));
+
+  gboolean is_known = present != NULL && proposed != NULL;
+
+  gtk_widget_set_visible (self->pressure, is_known);
+  if (is_known)
+    show_number (self->pressure, &present->why, &proposed->why, proposed->stack->plan->units);
 }

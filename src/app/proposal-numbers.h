@@ -4,7 +4,7 @@
 
 #include <gtk/gtk.h>
 
-#include "core/results.h"
+#include "core/pressure.h"
 
 G_BEGIN_DECLS
 
@@ -16,5 +16,9 @@ GtkWidget *bs_proposal_numbers_new (void);
 
 void bs_proposal_numbers_show (BsProposalNumbers *self, const BsResults *present,
                                const BsResults *proposed);
+
+/* How the clamps press either; NULL while that is not known. */
+void bs_proposal_numbers_show_pressure (BsProposalNumbers *self, const BsPressure *present,
+                                        const BsPressure *proposed);
 
 G_END_DECLS

@@ -6,6 +6,7 @@
 
 #include "app/actions.h"
 #include "app/form.h"
+#include "app/live-pressure.h"
 #include "app/page.h"
 #include "app/pins-list.h"
 #include "app/proposal-numbers.h"
@@ -23,6 +24,7 @@ struct _BsProposalPane
   BsPlan *plan;                /* that the next two belong to */
   const BsOrderResult *result; /* borrowed from the proposal, to tell whether it has another one */
   BsResults *proposed;         /* of the plan in the order found; NULL when there is none */
+  BsStudy *pressing;           /* of that plan too, once nothing better is looked for */
   guint rescale;               /* source that is about to follow the canvas */
   /* children */
   GtkWidget *buttons, *status, *progress, *page;
@@ -141,14 +143,25 @@ show_why (BsProposalPane *self)
 }
 
 static void
+show_pressure (BsProposalPane *self)
+{
+  bs_proposal_numbers_show_pressure (
+      BS_PROPOSAL_NUMBERS (self->numbers), bs_live_pressure_get (self->session),
+      bs_study_is_current (self->pressing) ? bs_study_get_result (self->pressing) : NULL);
+}
+
+static void
 changed_cb (BsProposalPane *self)
 {
+  gboolean is_looking = bs_proposal_is_looking (self->proposal);
   const BsResults *present = bs_session_get_results (self->session);
 
   update_proposed (self);
   show_status (self);
   show_why (self);
-  gtk_widget_set_visible (self->progress, bs_proposal_is_looking (self->proposal));
+  gtk_widget_set_opacity (self->progress, is_looking ? 1.0 : 0.0); /* nothing jumps */
+  bs_study_set_plan (self->pressing,
+                     self->proposed != NULL && !is_looking ? self->proposed->stack->plan : NULL);
   gtk_widget_set_visible (self->found, self->proposed != NULL);
   gtk_widget_set_visible (gtk_widget_get_parent (self->numbers), self->proposed != NULL);
   bs_proposal_picture_show (BS_PROPOSAL_PICTURE (self->picture), self->proposed);
@@ -157,6 +170,7 @@ changed_cb (BsProposalPane *self)
   g_autofree char *moves = bs_words_order_moves (present->stack->plan, self->proposed->stack->plan);
   set_text (self->moves, moves);
   bs_proposal_numbers_show (BS_PROPOSAL_NUMBERS (self->numbers), present, self->proposed);
+  show_pressure (self);
 }
 
 static void
@@ -202,6 +216,9 @@ bs_proposal_pane_dispose (GObject *object)
     gtk_widget_unparent (child);
   g_clear_pointer (&self->proposed, bs_results_unref);
   g_clear_pointer (&self->plan, bs_plan_unref);
+  if (self->pressing != NULL)
+    bs_study_set_plan (self->pressing, NULL);
+  g_clear_object (&self->pressing);
   g_clear_object (&self->canvas);
   g_clear_object (&self->proposal);
   g_clear_object (&self->session);
@@ -305,7 +322,11 @@ bs_proposal_pane_new (BsSession *session, BsProposal *proposal, BsGlueUpCanvas *
   self->session = g_object_ref (session);
   self->proposal = g_object_ref (proposal);
   self->canvas = g_object_ref (canvas);
+  self->pressing = bs_study_new (&bs_study_pressing);
   build (self);
+  bs_live_pressure_connect (session, G_CALLBACK (show_pressure), self);
+  g_signal_connect_object (self->pressing, "changed", G_CALLBACK (show_pressure), self,
+                           G_CONNECT_SWAPPED);
   g_signal_connect_object (session, "changed", G_CALLBACK (changed_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (session, "notify::selected", G_CALLBACK (show_why), self,
                            G_CONNECT_SWAPPED);
