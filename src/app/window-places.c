@@ -20,14 +20,14 @@ static const struct
   const char *title;
   GtkWidget *(*create) (BsSession *session);
 } places[] = {
-  { "buying", NC_ ("place", "Buying"), bs_buying_page_new },
   { "slab", NC_ ("place", "Slab"), bs_slab_page_new },
   { "boards", NC_ ("place", "Boards"), bs_boards_page_new },
-  { "shop", NC_ ("place", "Shop"), bs_shop_page_new },
+  { "buying", NC_ ("place", "Buying"), bs_buying_page_new },
   { "laminations", NC_ ("place", "Laminations"), bs_laminations_page_new },
   { "glue-up", NC_ ("place", "Glue-up"), bs_glue_up_page_new },
   { "clamping", NC_ ("place", "Clamping"), bs_clamping_page_new },
   { "schedule", NC_ ("place", "Schedule"), bs_schedule_page_new },
+  { "shop", NC_ ("place", "Shop"), bs_shop_page_new },
 };
 
 /* A page is made when someone goes there: forms are many widgets. */
