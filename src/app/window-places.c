@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "app/cutting-page.h"
 #include "app/glue-up-page.h"
 #include "app/laminations-page.h"
 #include "app/schedule-page.h"
@@ -19,6 +20,7 @@ static const struct
 } places[] = {
   { "slab", NC_ ("place", "Slab"), bs_slab_page_new },
   { "shop", NC_ ("place", "Shop"), bs_shop_page_new },
+  { "cutting", NC_ ("place", "Cutting"), bs_cutting_page_new },
   { "laminations", NC_ ("place", "Laminations"), bs_laminations_page_new },
   { "glue-up", NC_ ("place", "Glue-up"), bs_glue_up_page_new },
   { "schedule", NC_ ("place", "Schedule"), bs_schedule_page_new },
