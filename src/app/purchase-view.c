@@ -178,7 +178,7 @@ static double
 draw_boards (BsPurchaseView *self, cairo_t *cr, double width)
 {
   BsCutStyle style = get_style (self, width);
-  double margin = bs_cut_picture_margin (&style), y = 0.0;
+  double margin = bs_cut_picture_margin (style.text_size), y = 0.0;
 
   for (guint i = 0; i < self->rack->boards->len; i++)
     {
