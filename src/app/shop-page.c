@@ -8,6 +8,7 @@
 #include "app/page.h"
 #include "app/rows-editor.h"
 #include "core/text.h"
+#include "plan/edits.h"
 #include "plan/tables.h"
 
 #define FIELD(kind, label, hint, type, member, ...)                                                \
@@ -209,9 +210,9 @@ add_clamp (const BsPlan *plan, const char *owner)
 static BsPlan *
 take_off_clamp (const BsPlan *plan, const char *owner, guint index)
 {
-  BsPlan *copy = bs_plan_copy (plan);
-  g_ptr_array_remove_index (copy->shop.clamps, index);
-  return copy;
+  const BsClampKind *kind = g_ptr_array_index (plan->shop.clamps, index);
+  g_autoptr (BsPlan) copy = bs_plan_copy (plan);
+  return bs_edit_remove_clamp (copy, kind->id);
 }
 
 static const BsRows clamp_rows = {

@@ -9,18 +9,6 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
-static const BsBoard *
-find_board (const BsPlan *plan, const char *id)
-{
-  for (guint i = 0; id != NULL && i < plan->boards->len; i++)
-    {
-      const BsBoard *board = plan->boards->pdata[i];
-      if (g_str_equal (board->id, id))
-        return board;
-    }
-  return NULL;
-}
-
 /* One price not known makes the sum not known. */
 static void
 add_price (BsCost *cost, double minor)
@@ -47,7 +35,7 @@ add_wood (const BsStack *stack, BsCost *cost)
   for (guint i = 0; i < stack->n; i++)
     {
       const BsPlaced *placed = &stack->placed[i];
-      const BsBoard *board = find_board (plan, placed->lamination->board);
+      const BsBoard *board = bs_plan_find_board (plan, placed->lamination->board);
 
       if (board == NULL)
         add_volume (cost,

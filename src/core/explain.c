@@ -227,7 +227,7 @@ explain_time (BsResults *self)
   bs_working_add (why, N_ ("placing a lamination"), "p", shop->times.place_s, BS_QUANTITY_TIME,
                   SET_BY_YOU);
   bs_working_add (why, N_ ("lining it up"), "q", shop->times.align_s, BS_QUANTITY_TIME, SET_BY_YOU);
-  bs_working_add (why, N_ ("clamps"), "m", self->clamps.positions->len, BS_QUANTITY_COUNT, NULL);
+  bs_working_add (why, N_ ("clamps"), "m", self->set_clamps->len, BS_QUANTITY_COUNT, NULL);
   bs_working_add (why, N_ ("tightening a clamp"), "c", shop->times.tighten_s, BS_QUANTITY_TIME,
                   SET_BY_YOU);
   bs_working_add (why, N_ ("people"), "w", shop->people, BS_QUANTITY_COUNT, SET_BY_YOU);

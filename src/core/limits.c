@@ -52,6 +52,8 @@ const BsLimits bs_limits = {
   .spread_time = { 0.0, 36000.0, BS_QUANTITY_SPREAD_TIME },
   .hand_time = TIME (0.0, 3600.0),
 
+  .placed_x = LENGTH (0.0, 15000.0),
+  .placed_force = { 0.0, 200000.0, BS_QUANTITY_FORCE },
   .clamp_count = COUNT (0.0, 500.0),
   .clamp_force = { 10.0, 200000.0, BS_QUANTITY_FORCE },
   .clamp_reach = LENGTH (10.0, 10000.0),
@@ -82,6 +84,21 @@ const BsLimits bs_limits = {
   .price = COUNT (0.0, 1e9),
   .price_rate = RATIO (0.0, 1e9),
 
+  .kerf = LENGTH (0.0, 20.0),
+  .trim = LENGTH (0.0, 500.0),
+  .spring = LENGTH (0.0, 50.0),
+  .offcut = LENGTH (0.0, 15000.0),
+  .supply = COUNT (-1.0, 1e6),
+  .part_count = COUNT (1.0, 1000.0),
+  .part_width = LENGTH (2.0, 2000.0),
+  .part_thickness = LENGTH (2.0, 500.0),
+  .clear_faces = COUNT (0.0, 2.0),
+  .confidence = PERCENT (50.0, 99.0), /* bs_milling_need () */
+  .spare = PERCENT (0.0, 200.0),
+  .cut_along = LENGTH (0.0, 15000.0),
+  .cut_across = LENGTH (0.0, 2000.0),
+
   .pack_first = COUNT (0.0, BS_MAX_LAMINATIONS - 2.0),
   .pack_count = COUNT (2.0, BS_MAX_LAMINATIONS),
+  .pin_place = COUNT (0.0, BS_MAX_LAMINATIONS - 1.0),
 };

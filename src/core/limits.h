@@ -31,6 +31,7 @@ typedef struct
   BsLimit people, planer_width, jointer_width, max_lift;
   BsLimit spread_time, hand_time; /* for each m2; for each joint, lamination or clamp */
 
+  BsLimit placed_x, placed_force; /* of a placed clamp */
   BsLimit clamp_count, clamp_force, clamp_reach, clamp_head, screw_diameter, screw_lead;
   BsLimit caul_count, caul_length, caul_thickness, caul_height;
 
@@ -43,7 +44,14 @@ typedef struct
   BsLimit price;      /* minor units */
   BsLimit price_rate; /* minor units for each m3 or kg */
 
+  BsLimit kerf, trim, spring, offcut; /* of the saw */
+  BsLimit supply;                     /* of boards of a length, -1: open */
+  BsLimit part_count, part_width, part_thickness, clear_faces;
+  BsLimit confidence, spare;     /* of a purchase */
+  BsLimit cut_along, cut_across; /* where a piece lies on its board, and its size */
+
   BsLimit pack_first, pack_count; /* place in the order; laminations */
+  BsLimit pin_place;              /* likewise */
 } BsLimits;
 
 extern const BsLimits bs_limits;
@@ -52,8 +60,14 @@ extern const BsLimits bs_limits;
 #define BS_MAX_LAMINATIONS 500
 #define BS_MAX_BOARDS 20000
 #define BS_MAX_WOODS 200
-#define BS_MAX_DEFECTS 200 /* of one lamination */
+#define BS_MAX_OFFERS 200
+#define BS_MAX_OFFER_LENGTHS 50
+#define BS_MAX_PINS 2000
+#define BS_MAX_PARTS 500
+#define BS_MAX_CUTS 20000
+#define BS_MAX_DEFECTS 200 /* of one lamination or board */
 #define BS_MAX_KINDS 100   /* of clamps or cauls */
+#define BS_MAX_PLACED_CLAMPS 500
 
 /* FALSE for NAN too: whether a value may be unknown is the field's to say. */
 static inline gboolean

@@ -2,7 +2,10 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/money.h"
 
+#include "core/units.h"
+
 #include <math.h>
+#include <string.h>
 
 static const char *const without_places[]
     = { "BIF", "CLP", "DJF", "GNF", "ISK", "JPY", "KMF", "KRW", "PYG",
@@ -29,4 +32,48 @@ bs_money_format (double minor, const char *currency)
   double whole = round (minor);
   return g_strdup_printf ("%.*f\u202f%s", places,
                           (fabs (whole) > 0.0 ? whole : 0.0) / pow (10.0, places), currency);
+}
+
+/* A sign is taken for the plan's currency, whatever it is: they are shared by many. */
+static const char *
+skip_sign (const char *text)
+{
+  static const char *const signs[] = { "$", "\u20ac", "\u00a3", "\u00a5" };
+
+  for (gsize i = 0; i < G_N_ELEMENTS (signs); i++)
+    if (g_str_has_prefix (text, signs[i]))
+      return text + strlen (signs[i]);
+  return text;
+}
+
+/* Takes the code or a sign off the end of a text. */
+static void
+cut_currency (char *text, const char *currency)
+{
+  gsize length = strlen (text);
+  gsize code = strlen (currency);
+
+  if (length > code && g_ascii_strcasecmp (text + length - code, currency) == 0)
+    text[length - code] = '\0';
+  for (char *p = text; *p != '\0'; p = g_utf8_next_char (p))
+    if (p > text && skip_sign (p) > p && *skip_sign (p) == '\0')
+      {
+        *p = '\0';
+        return;
+      }
+}
+
+gboolean
+bs_money_parse (const char *text, const char *currency, double *minor, GError **error)
+{
+  g_return_val_if_fail (text != NULL && currency != NULL && minor != NULL, FALSE);
+
+  double amount = 0.0;
+  g_autofree char *bare = g_strstrip (g_strdup (text));
+  if (g_utf8_validate (bare, -1, NULL))
+    cut_currency (bare, currency);
+  if (!bs_units_parse (skip_sign (bare), BS_QUANTITY_MONEY, BS_UNIT_SYSTEM_METRIC, &amount, error))
+    return FALSE;
+  *minor = round (amount * pow (10.0, bs_money_places (currency)));
+  return TRUE;
 }

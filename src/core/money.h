@@ -16,4 +16,9 @@ int bs_money_places (const char *currency);
  * Free with g_free. */
 char *bs_money_format (double minor, const char *currency);
 
+/* Reads what a person types for an amount of a currency: "42.50", "42,50 EUR", "$42.5". What is
+ * finer than its minor unit is rounded to it. Returns FALSE with an error (BS_UNITS_ERROR) that says
+ * what was found and what is expected. */
+gboolean bs_money_parse (const char *text, const char *currency, double *minor, GError **error);
+
 G_END_DECLS

@@ -4,7 +4,7 @@
 
 #include <glib.h>
 
-#include "core/lamination.h"
+#include "core/lumber.h"
 
 G_BEGIN_DECLS
 
@@ -15,8 +15,9 @@ G_BEGIN_DECLS
  * that copies share them. Units: mm, N, MPa, s, degrees C, per cent, kg, minor units of the
  * currency.
  *
- * A plan that is shared is whole: every placement names a lamination that it holds, none twice, and
- * packs lie within the order.
+ * A plan that is shared is whole: every placement and pin names a lamination that it holds, no
+ * placement one twice, packs lie within the order, every placed clamp is of a kind that the shop
+ * has, and every cut is out of a board and for a piece that are there.
  *
  * `unknown` fields hold, as JSON text, the keys of the file that this version does not know;
  * nothing in the core reads them. They are NULL when there were none. */
@@ -116,10 +117,19 @@ typedef struct
   double jointer_width; /* 0: none */
   double max_lift_kg;   /* what is lifted without help; NAN: not said */
   BsHandTimes times;
+  BsSaw saw;
   GPtrArray *clamps; /* BsClampKind */
   GPtrArray *cauls;  /* BsCaulKind */
   GRefString *unknown;
 } BsShop;
+
+/* How much to buy. */
+typedef struct
+{
+  double confidence_pct;  /* that all pieces come out of the boards bought */
+  double spare_pct;       /* laminations sawn beyond those needed, so that the best can be chosen */
+  double lamination_size; /* across the slab, at most, of laminations that are not there yet */
+} BsBuying;
 
 /* The figures of an adhesive's data sheet, or of its class where none is at hand. */
 typedef struct
@@ -173,18 +183,6 @@ typedef struct
   GRefString *unknown;
 } BsWood;
 
-/* A board as bought or as it stands in the rack. */
-typedef struct
-{
-  GRefString *id;
-  GRefString *label;
-  GRefString *wood;
-  double length, width, thickness;
-  double moisture_pct;
-  gint64 price_minor; /* of the whole board */
-  GRefString *unknown;
-} BsBoard;
-
 /* Where a lamination lies in the slab. The first placement is the front one (smallest y). */
 typedef struct
 {
@@ -202,6 +200,54 @@ typedef struct
   GRefString *unknown;
 } BsPack;
 
+/* A clamp where the person puts it. */
+typedef struct
+{
+  GRefString *kind;  /* id of one of the shop's kinds */
+  double x;          /* of the middle of its heads, from the slab's left end */
+  double force_n;    /* that it is tightened to */
+  gboolean is_above; /* the show face, else below the underside */
+  GRefString *unknown;
+} BsPlacedClamp;
+
+/* How much something about the order matters to the person. */
+typedef enum
+{
+  BS_ORDER_WISH_OFF,
+  BS_ORDER_WISH_LITTLE,
+  BS_ORDER_WISH_NORMAL,
+  BS_ORDER_WISH_MUCH,
+} BsOrderWish;
+
+#define BS_N_ORDER_WISHES 4
+
+/* What counts when an order is judged or sought: core/order-wishes.h. */
+typedef struct
+{
+  BsOrderWish looks;        /* a show face without defects and without steps of colour */
+  BsOrderWish easy_planing; /* all run-out one way, no steps to plane down */
+  BsOrderWish stays_flat;   /* heart sides, bows and moisture that keep each other in check */
+  gboolean uses_rack; /* laminations of the rack may be proposed in place of those in the slab */
+} BsOrderWishes;
+
+/* What a proposed order must leave as the person fixed it. */
+typedef enum
+{
+  BS_PIN_PLACE,        /* stands at a place */
+  BS_PIN_NEIGHBOURS,   /* stands beside another one, on either side of it */
+  BS_PIN_TOP_UP,       /* its top, as marked, is up if it is used; */
+  BS_PIN_UNDERSIDE_UP, /* or its underside */
+} BsPinKind;
+
+typedef struct
+{
+  BsPinKind kind;
+  GRefString *lamination; /* id */
+  int place;              /* in the order, from 0; -1 but for BS_PIN_PLACE */
+  GRefString *other;      /* id of the neighbour; NULL but for BS_PIN_NEIGHBOURS */
+  GRefString *unknown;
+} BsPin;
+
 typedef struct
 {
   GRefString *name;
@@ -210,12 +256,19 @@ typedef struct
   GRefString *currency; /* ISO 4217 */
   BsSlab slab;
   BsShop shop;
+  BsBuying buying;
   BsAdhesive adhesive;
-  GPtrArray *woods;       /* BsWood: those that the plan uses */
-  GPtrArray *boards;      /* BsBoard */
+  GPtrArray *woods;  /* BsWood: those that the plan uses */
+  GPtrArray *boards; /* BsBoard */
+  GPtrArray *offers; /* BsOffer */
+  GPtrArray *parts;  /* BsPart: what is wanted besides the laminations */
+  BsOrderWishes wishes;
+  GArray *pins;           /* BsPin */
+  GArray *cuts;           /* BsCut: no lamination twice, no part more often than it is wanted */
   GPtrArray *laminations; /* BsLamination: all, in the slab or in the rack */
   GArray *order;          /* BsPlacement: the slab; what is not in it stands in the rack */
   GArray *packs;          /* BsPack, in order, not overlapping */
+  GArray *placed_clamps;  /* BsPlacedClamp, from left to right; none: those of the hand rule */
   GRefString *unknown;
 } BsPlan;
 
@@ -233,9 +286,6 @@ BsWood *bs_wood_new (const char *id);
 BsWood *bs_wood_copy (const BsWood *self);
 BsWood *bs_wood_ref (BsWood *self);
 void bs_wood_unref (BsWood *self);
-BsBoard *bs_board_new (const char *id);
-BsBoard *bs_board_ref (BsBoard *self);
-void bs_board_unref (BsBoard *self);
 
 /* The adhesive is part of its plan. Sets self, which holds an adhesive or zeros, to a copy of
  * another. */
@@ -255,14 +305,29 @@ BsPlan *bs_plan_copy (const BsPlan *self);
 void bs_plan_insert_placement (BsPlan *self, int place, const char *lamination,
                                BsOrientation orientation, double start);
 
+/* Puts a clamp of a kind that the shop has between the others; its place among them. */
+guint bs_plan_place_clamp (BsPlan *self, const char *kind, double x, double force_n,
+                           gboolean is_above);
+
+/* Puts the placed clamps in order from left to right, after some were moved. */
+void bs_plan_sort_clamps (BsPlan *self);
+
+/* Place of a kind of clamp in the shop's list, -1 when it has none of that id. */
+int bs_plan_find_clamp_kind (const BsPlan *self, const char *id);
+
 /* Borrowed; NULL when there is none of that id. */
 const BsLamination *bs_plan_find_lamination (const BsPlan *self, const char *id);
 const BsWood *bs_plan_find_wood (const BsPlan *self, const char *id);
 
+const BsBoard *bs_plan_find_board (const BsPlan *self, const char *id);
+const BsPart *bs_plan_find_part (const BsPlan *self, const char *id);
+
+/* Appends a cut to a plan that is not shared yet; takes references of its own. */
+void bs_plan_add_cut (BsPlan *self, const BsCut *cut);
+
 /* Place of a lamination in the order, -1 when it stands in the rack. */
 int bs_plan_find_place (const BsPlan *self, const char *id);
 
-G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsBoard, bs_board_unref)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsCaulKind, bs_caul_kind_unref)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsClampKind, bs_clamp_kind_unref)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsPlan, bs_plan_unref)

@@ -7,6 +7,7 @@
 #include "core/finding.h"
 #include "core/lifting.h"
 #include "core/movement.h"
+#include "core/order-cost.h"
 #include "core/stack.h"
 #include "core/working.h"
 
@@ -80,6 +81,7 @@ typedef struct
   BsStack *stack;
   BsFlattenResult flatten;
   BsClampRule clamps;
+  GArray *set_clamps; /* BsLayoutClamp: as they are to be set, see core/clamps.h */
   BsAssembly assembly;
   double mass_kg;                   /* of the flattened slab; NAN when a wood is unknown */
   double glue_kg;                   /* spread on all glue lines */
@@ -88,6 +90,7 @@ typedef struct
   BsCupping cupping;
   BsCost cost;
   BsLoad loads[BS_N_LOAD_KINDS]; /* the heaviest thing lifted at each step */
+  BsOrderCost order;
   GArray *findings;              /* BsFinding, worst first, then by place */
 
   BsWorking why_thickness;
@@ -101,6 +104,7 @@ typedef struct
   BsWorking why_cup;
   BsWorking why_cost;
   BsWorking why_lifting; /* of the slab */
+  BsWorking why_order;
 } BsResults;
 
 /* Pure: the same plan gives the same bytes. Never NULL; a plan that says too little gives NAN and a

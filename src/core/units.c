@@ -111,6 +111,12 @@ bs_units_symbol (BsQuantity quantity, BsUnitSystem system)
   return bs_units_get_scale (quantity, system)->symbol;
 }
 
+double
+bs_units_one (BsQuantity quantity, BsUnitSystem system)
+{
+  return bs_units_get_scale (quantity, system)->size;
+}
+
 char *
 bs_units_format (double value, BsQuantity quantity, BsUnitSystem system)
 {

@@ -88,6 +88,7 @@ bs_document_parse (const char *text, gsize length, GError **error)
     bs_adhesive_set (&plan->adhesive, &(BsAdhesive){ .price_minor_per_kg = NAN });
   if (!bs_shape_read (&bs_plan_shape, object, plan, &root, error) || !bs_check_plan (plan, error))
     return NULL;
+  bs_plan_sort_clamps (plan);
   return g_steal_pointer (&plan);
 }
 

@@ -9,4 +9,7 @@ G_BEGIN_DECLS
 /* Takes a lamination out of the order of a plan that is not shared yet, and out of its pack. */
 void bs_edit_take_out (BsPlan *plan, int place);
 
+/* Takes the plan over and returns it, or another one, with the placed clamps in order. */
+BsPlan *bs_edit_sort_clamps (BsPlan *plan);
+
 G_END_DECLS

@@ -80,5 +80,6 @@ bs_report_workings (const BsResults *results)
   json_object_set_object_member (object, "cup", report_working (&results->why_cup));
   json_object_set_object_member (object, "cost", report_working (&results->why_cost));
   json_object_set_object_member (object, "lifting", report_working (&results->why_lifting));
+  json_object_set_object_member (object, "order", report_working (&results->why_order));
   return object;
 }

@@ -244,6 +244,7 @@ test_number_and_symbol (void)
   g_assert_cmpstr (length, ==, "1" HARD "3/4");
   g_assert_cmpstr (bs_units_symbol (BS_QUANTITY_LENGTH, INCH), ==, "in");
   g_assert_cmpstr (bs_units_symbol (BS_QUANTITY_RATIO, INCH), ==, "");
+  g_assert_cmpfloat_with_epsilon (bs_units_one (BS_QUANTITY_LENGTH, INCH), 25.4, 1e-12);
 }
 
 /* With a decimal comma of its own a locale writes and reads it; what was thousands is then plain.
