@@ -18,6 +18,8 @@ struct _BsSheet
   BsResults *results;
   double width, height; /* under the header */
   guint n_section_pages;
+  BsFlattenOdds odds;
+  BsFlow *flattening;
   BsFlow *schedule;
   BsFlow *lists;
   BsFlow *workings; /* NULL: none wanted */
@@ -29,6 +31,17 @@ new_flow (const BsSheet *self)
   guint n_columns = self->width >= WIDTH_FOR_TWO_COLUMNS ? 2 : 1;
 
   return bs_flow_new (self->width, self->height, n_columns, BS_SHEET_TEXT);
+}
+
+static void
+add_forecast (BsSheet *self, const BsForecast *forecast)
+{
+  g_autoptr (BsForecast) own = NULL;
+
+  if (forecast == NULL)
+    forecast = own = bs_forecast_new (self->results->stack->plan, NULL);
+  self->odds = forecast->odds;
+  bs_sheet_add_flattening (self->flattening, self->results, forecast);
 }
 
 static void
@@ -49,7 +62,9 @@ bs_sheet_new (BsResults *results, const BsSheetOptions *options)
   self->results = bs_results_ref (results);
   self->width = options->width;
   self->height = options->height - HEADER;
-  if (bs_sheet_front_is_small (results, self->width, self->height))
+  self->flattening = new_flow (self);
+  add_forecast (self, options->forecast);
+  if (bs_sheet_front_is_small (results, &self->odds, self->width, self->height))
     self->n_section_pages = bs_sheet_count_section_pages (results, self->width, self->height);
   self->schedule = new_flow (self);
   add_schedule (self, options->schedule);
@@ -67,6 +82,7 @@ void
 bs_sheet_free (BsSheet *self)
 {
   bs_results_unref (self->results);
+  bs_flow_free (self->flattening);
   bs_flow_free (self->schedule);
   bs_flow_free (self->lists);
   g_clear_pointer (&self->workings, bs_flow_free);
@@ -76,8 +92,8 @@ bs_sheet_free (BsSheet *self)
 guint
 bs_sheet_get_n_pages (const BsSheet *self)
 {
-  return 1 + self->n_section_pages + bs_flow_get_n_pages (self->schedule)
-         + bs_flow_get_n_pages (self->lists)
+  return 1 + self->n_section_pages + bs_flow_get_n_pages (self->flattening)
+         + bs_flow_get_n_pages (self->schedule) + bs_flow_get_n_pages (self->lists)
          + (self->workings != NULL ? bs_flow_get_n_pages (self->workings) : 0);
 }
 
@@ -127,7 +143,7 @@ draw_header (const BsSheet *self, guint page, cairo_t *cr)
 static void
 draw_list_page (const BsSheet *self, guint page, cairo_t *cr)
 {
-  BsFlow *flows[] = { self->schedule, self->lists, self->workings };
+  BsFlow *flows[] = { self->flattening, self->schedule, self->lists, self->workings };
   guint i = 0;
 
   for (; page >= bs_flow_get_n_pages (flows[i]); i++)
@@ -144,7 +160,7 @@ bs_sheet_draw_page (const BsSheet *self, guint page, cairo_t *cr)
   draw_header (self, page, cr);
   cairo_translate (cr, 0.0, HEADER);
   if (page == 0)
-    bs_sheet_draw_front (cr, self->results, self->width, self->height);
+    bs_sheet_draw_front (cr, self->results, &self->odds, self->width, self->height);
   else if (page - 1 < self->n_section_pages)
     bs_sheet_draw_section_page (cr, self->results, self->width, self->height, page - 1);
   else
