@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 #include <math.h>
 
+#include "app/live-pressure.h"
 #include "app/number-row.h"
 #include "core/forecast.h"
 #include "core/units.h"
@@ -13,20 +14,22 @@
 enum
 {
   ROW_THICKNESS,
-  ROW_FORCE,
+  ROW_PRESSURE,
   ROW_CLAMPS,
   ROW_TIME,
-  ROW_MASS,
+  ROW_ORDER,
   N_ROWS
 };
 
+/* The pressure is no result: see explain_pressure. */
 static const BsWorking *
 get_working (const BsResults *results, guint row)
 {
   const BsWorking *const workings[N_ROWS] = {
-    [ROW_THICKNESS] = &results->why_thickness, [ROW_FORCE] = &results->why_force,
-    [ROW_CLAMPS] = &results->why_clamps,       [ROW_TIME] = &results->why_time,
-    [ROW_MASS] = &results->why_mass,
+    [ROW_THICKNESS] = &results->why_thickness,
+    [ROW_CLAMPS] = &results->why_clamps,
+    [ROW_TIME] = &results->why_time,
+    [ROW_ORDER] = &results->why_order,
   };
 
   return workings[row];
@@ -57,6 +60,32 @@ explain_thickness (BsReadout *self, const BsResults *results)
   return working;
 }
 
+/* The pressure follows the hand; the first one takes a moment. */
+static BsWorking
+explain_pressure (BsReadout *self)
+{
+  const BsPressure *pressure = bs_live_pressure_get (self->session);
+  BsWorking working;
+
+  if (pressure != NULL)
+    return pressure->why;
+  bs_working_init (&working, N_ ("Weakest pressure"), N_ ("Working…"), "",
+                   BS_QUANTITY_PRESSURE, NULL);
+  return working;
+}
+
+/* Beside it, what the adhesive asks for. */
+static char *
+describe_pressure (const BsResults *results)
+{
+  const BsPlan *plan = results->stack->plan;
+  g_autofree char *least
+      = bs_units_format (plan->adhesive.min_pressure_mpa, BS_QUANTITY_PRESSURE, plan->units);
+
+  /* Translators: a pressure. */
+  return g_strdup_printf (_ ("%s wanted"), least);
+}
+
 /* A time alone says little: what matters is what the glue leaves of it. */
 static char *
 describe_time (const BsResults *results)
@@ -78,10 +107,19 @@ changed_cb (BsReadout *self)
 
   const BsResults *results = bs_session_get_results (self->session);
   g_autofree char *time_left = describe_time (results);
+  g_autofree char *wanted = describe_pressure (results);
   BsWorking thickness = explain_thickness (self, results);
+  BsWorking pressure = explain_pressure (self);
+  const char *const notes[N_ROWS] = { [ROW_TIME] = time_left, [ROW_PRESSURE] = wanted };
+
   for (guint i = 0; i < N_ROWS; i++)
-    bs_number_row_show (self->rows[i], i == ROW_THICKNESS ? &thickness : get_working (results, i),
-                        results->stack->plan->units, i == ROW_TIME ? time_left : NULL);
+    {
+      const BsWorking *working = i == ROW_THICKNESS  ? &thickness
+                                 : i == ROW_PRESSURE ? &pressure
+                                                     : get_working (results, i);
+
+      bs_number_row_show (self->rows[i], working, results->stack->plan->units, notes[i]);
+    }
 }
 
 static int
@@ -207,5 +245,6 @@ bs_readout_set_session (BsReadout *self, BsSession *session)
   g_signal_connect_object (session, "changed", G_CALLBACK (changed_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (bs_session_get_study (session, &bs_study_forecast), "changed",
                            G_CALLBACK (changed_cb), self, G_CONNECT_SWAPPED);
+  bs_live_pressure_connect (session, G_CALLBACK (changed_cb), self);
   changed_cb (self);
 }

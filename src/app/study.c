@@ -2,11 +2,56 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/study.h"
 
+#include "core/clamp-advice.h"
 #include "core/forecast.h"
+
+/* How long a plan stands before what is slow begins: longer than from one step of a drag to the
+ * next. */
+#define REST_MS 120
+#include "core/schedule.h"
 
 const BsStudyKind bs_study_forecast = {
   (gpointer (*) (const BsPlan *, const BsProgress *))bs_forecast_new,
   (GDestroyNotify)bs_forecast_free,
+};
+
+static gpointer
+work_out_schedule (const BsPlan *plan, const BsProgress *progress)
+{
+  return bs_schedule_new (plan, BS_SCHEDULE_BY_LAYOUT, progress);
+}
+
+const BsStudyKind bs_study_schedule = {
+  work_out_schedule,
+  (GDestroyNotify)bs_schedule_free,
+};
+
+/* Never stopped: while a hand moves on, the pressures a little behind it are what there is to see.
+ */
+static gpointer
+press_live (const BsPlan *plan, const BsProgress *progress)
+{
+  return bs_pressure_new (plan, BS_PRESS_MODEL_TIMOSHENKO, NULL);
+}
+
+const BsStudyKind bs_study_live_pressing = { press_live, (GDestroyNotify)bs_pressure_free };
+
+static gpointer
+press_exactly (const BsPlan *plan, const BsProgress *progress)
+{
+  return bs_pressure_new (plan, BS_PRESS_MODEL_SQUEEZE, progress);
+}
+
+const BsStudyKind bs_study_pressing = {
+  press_exactly,
+  (GDestroyNotify)bs_pressure_free,
+  REST_MS,
+};
+
+const BsStudyKind bs_study_clamp_advice = {
+  (gpointer (*) (const BsPlan *, const BsProgress *))bs_clamp_advice_new,
+  (GDestroyNotify)bs_clamp_advice_free,
+  REST_MS,
 };
 
 struct _BsStudy
@@ -18,6 +63,7 @@ struct _BsStudy
   gpointer result;
   gboolean is_current;
   GCancellable *working; /* of the thread under way, or NULL */
+  guint resting;         /* source that waits for the plan to have stood */
   guint watch;           /* source that looks how far it is */
   GMutex mutex;          /* of the next one */
   double done;           /* told by the thread */
@@ -91,23 +137,21 @@ done_cb (GObject *object, GAsyncResult *result, gpointer user_data)
 
   g_clear_object (&self->working);
   g_clear_handle_id (&self->watch, g_source_remove);
-  if (plan == self->plan && found != NULL)
+  if (found != NULL)
     {
       g_clear_pointer (&self->result, self->kind->free);
       self->result = found;
-      self->is_current = TRUE;
-      g_signal_emit (self, signals[CHANGED], 0);
-      return;
+      self->is_current = plan == self->plan;
     }
-  g_clear_pointer (&found, self->kind->free);
-  start (self);
+  if (plan != self->plan || found == NULL)
+    start (self);
+  if (found != NULL)
+    g_signal_emit (self, signals[CHANGED], 0);
 }
 
 static void
-start (BsStudy *self)
+work_in_thread (BsStudy *self)
 {
-  if (self->plan == NULL)
-    return;
   self->done = 0.0;
   self->progress = 0.0;
   self->watch = g_timeout_add (WATCH_EVERY_MS, watch_cb, self);
@@ -118,6 +162,28 @@ start (BsStudy *self)
   g_task_run_in_thread (task, work);
 }
 
+static gboolean
+rested_cb (gpointer user_data)
+{
+  BsStudy *self = user_data;
+
+  self->resting = 0;
+  work_in_thread (self);
+  return G_SOURCE_REMOVE;
+}
+
+static void
+start (BsStudy *self)
+{
+  g_clear_handle_id (&self->resting, g_source_remove);
+  if (self->plan == NULL)
+    return;
+  if (self->kind->rest_ms > 0)
+    self->resting = g_timeout_add (self->kind->rest_ms, rested_cb, self);
+  else
+    work_in_thread (self);
+}
+
 static void
 bs_study_finalize (GObject *object)
 {
@@ -126,6 +192,7 @@ bs_study_finalize (GObject *object)
   g_clear_pointer (&self->plan, bs_plan_unref);
   g_clear_pointer (&self->result, self->kind->free);
   g_clear_object (&self->working);
+  g_clear_handle_id (&self->resting, g_source_remove);
   g_clear_handle_id (&self->watch, g_source_remove);
   g_mutex_clear (&self->mutex);
   G_OBJECT_CLASS (bs_study_parent_class)->finalize (object);

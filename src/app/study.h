@@ -15,12 +15,18 @@ typedef struct
   /* In a thread. Pure; NULL when progress asked it to stop. */
   gpointer (*work_out) (const BsPlan *plan, const BsProgress *progress);
   GDestroyNotify free;
+  guint rest_ms; /* a plan must have stood for so long: for what would only hold a moving hand up */
 } BsStudyKind;
 
-extern const BsStudyKind bs_study_forecast; /* a BsForecast */
+extern const BsStudyKind bs_study_schedule; /* a BsSchedule, with the clamps of its layouts */
+extern const BsStudyKind bs_study_forecast;      /* a BsForecast */
+extern const BsStudyKind bs_study_live_pressing; /* a BsPressure, by the faster form */
+extern const BsStudyKind bs_study_pressing;      /* a BsPressure, exact */
+extern const BsStudyKind bs_study_clamp_advice;  /* a BsClampAdvice */
 
 /* Works out one kind of thing in a thread of its own, for one plan at a time: a newer plan stops
- * what is under way for an older one.
+ * what is under way for an older one, if it can be stopped; if not, it is still the latest there
+ * is.
  *
  * Signals: "changed" when the result became another one, or stopped being that of the wanted plan;
  * "notify::progress", 0 to 1, now and then while it works. */

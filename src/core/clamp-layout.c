@@ -25,22 +25,22 @@ bs_layout_clear (BsLayout *self)
 }
 
 /* The place of each clamp in the order of tightening: nearest to the middle first. */
-static void
-order_turns (BsLayout *layout)
+void
+bs_layout_order_turns (BsLayoutClamp *clamps, guint n)
 {
-  double middle = (layout->clamps[0].x + layout->clamps[layout->n_clamps - 1].x) / 2.0;
+  double middle = n > 0 ? (clamps[0].x + clamps[n - 1].x) / 2.0 : 0.0;
 
-  for (guint i = 0; i < layout->n_clamps; i++)
+  for (guint i = 0; i < n; i++)
     {
-      double distance = fabs (layout->clamps[i].x - middle);
+      double distance = fabs (clamps[i].x - middle);
 
-      layout->clamps[i].turn = 0;
-      for (guint j = 0; j < layout->n_clamps; j++)
+      clamps[i].turn = 0;
+      for (guint j = 0; j < n; j++)
         {
-          double other = fabs (layout->clamps[j].x - middle);
+          double other = fabs (clamps[j].x - middle);
 
           if (other < distance - 1e-6 || (fabs (other - distance) <= 1e-6 && j < i))
-            layout->clamps[i].turn++;
+            clamps[i].turn++;
         }
     }
 }
@@ -57,7 +57,7 @@ write_clamps (const BsClampSearch *self, BsLayout *layout)
       .force = self->force[i],
       .is_above = i % 2 == 0,
     };
-  order_turns (layout);
+  bs_layout_order_turns (layout->clamps, layout->n_clamps);
 }
 
 BsPressClamp *
@@ -153,7 +153,7 @@ static gboolean
 search_numbers (BsClampSearch *self, BsLayout *layout, const BsProgress *progress, GError **error)
 {
   g_autoptr (BsPressing) pressing = bs_pressing_new (&self->problem->stack, error);
-  guint fewest = bs_clamp_search_count_by_force (self);
+  guint fewest = bs_clamp_search_count_by_force (self, self->influence->area);
   guint most = bs_clamp_search_count_by_room (self);
   guint first = fewest > 0 ? MIN (fewest, most) : most, n = first;
   g_autofree double *ratings = g_new0 (double, most + 1);
@@ -187,15 +187,16 @@ search_numbers (BsClampSearch *self, BsLayout *layout, const BsProgress *progres
   return confirm (self, pressing, layout, error);
 }
 
+/* `area` is that of the largest glue line. */
 static void
-sum_forces (const BsClampSearch *self, BsLayout *layout)
+sum_forces (const BsClampSearch *self, double area, BsLayout *layout)
 {
   layout->n_reaching = self->owned->len;
-  layout->fewest_by_force = bs_clamp_search_count_by_force (self);
+  layout->fewest_by_force = bs_clamp_search_count_by_force (self, area);
   for (guint i = 0; i < layout->n_clamps; i++)
-    layout->mean_mpa += layout->clamps[i].force / self->influence->area;
+    layout->mean_mpa += layout->clamps[i].force / area;
   for (guint i = 0; i < self->owned->len; i++)
-    layout->mean_possible_mpa += bs_clamp_search_cap (self, i) / self->influence->area;
+    layout->mean_possible_mpa += bs_clamp_search_cap (self, i) / area;
 }
 
 /* Progress of the influences, as a share of the whole. */
@@ -231,6 +232,36 @@ bs_layout_find (const BsLayoutProblem *problem, const BsProgress *progress, BsLa
   bs_clamp_search_take_influence (&search, influence);
   if (!search_numbers (&search, layout, progress, error))
     return FALSE;
-  sum_forces (&search, layout);
+  sum_forces (&search, search.influence->area, layout);
+  return TRUE;
+}
+
+static double
+find_largest_area (const BsPressResult *result)
+{
+  double area = 0.0;
+
+  for (guint i = 0; i < result->n_lines; i++)
+    if (result->lines[i].is_glued)
+      area = fmax (area, result->lines[i].area);
+  return area;
+}
+
+gboolean
+bs_layout_press (const BsLayoutProblem *problem, BsPressing *pressing, const BsLayoutClamp *clamps,
+                 guint n, BsLayout *layout, GError **error)
+{
+  g_auto (BsClampSearch) search = { 0 };
+  g_auto (BsLayout) given
+      = { .n_clamps = n, .clamps = g_memdup2 (clamps, sizeof (BsLayoutClamp) * n) };
+
+  *layout = (BsLayout){ .status = BS_LAYOUT_NO_CLAMPS };
+  bs_layout_order_turns (given.clamps, n);
+  if (!press (pressing, problem, &given, error))
+    return FALSE;
+  given.status = judge (problem, &given);
+  bs_clamp_search_init (&search, problem);
+  sum_forces (&search, find_largest_area (&given.pressures), &given);
+  take_over (layout, &given);
   return TRUE;
 }

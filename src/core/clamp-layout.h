@@ -72,6 +72,15 @@ void bs_layout_clear (BsLayout *self);
 gboolean bs_layout_find (const BsLayoutProblem *problem, const BsProgress *progress,
                          BsLayout *layout, GError **error);
 
+/* Fills in the order of tightening of clamps that go from left to right. */
+void bs_layout_order_turns (BsLayoutClamp *clamps, guint n);
+
+/* The other way round: presses with given clamps, from left to right, by a solver of the problem's
+ * stack, and judges them as the search would. `layout` is overwritten, to be cleared by the caller.
+ * FALSE with an error of BS_PRESS_ERROR for a clamp off the work. */
+gboolean bs_layout_press (const BsLayoutProblem *problem, BsPressing *pressing,
+                          const BsLayoutClamp *clamps, guint n, BsLayout *layout, GError **error);
+
 /* The clamps of a layout as bs_pressing_solve wants them. Free with g_free. */
 BsPressClamp *bs_layout_press_clamps (const BsLayout *self, const BsLayoutProblem *problem);
 

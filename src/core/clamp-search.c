@@ -222,9 +222,9 @@ ease (BsClampSearch *self)
 }
 
 guint
-bs_clamp_search_count_by_force (const BsClampSearch *self)
+bs_clamp_search_count_by_force (const BsClampSearch *self, double area)
 {
-  double wanted = self->problem->least_mpa * self->influence->area, force = 0.0;
+  double wanted = self->problem->least_mpa * area, force = 0.0;
 
   for (guint i = 0; i < self->owned->len; i++)
     {

@@ -39,9 +39,9 @@ void bs_clamp_search_take_influence (BsClampSearch *self, BsClampInfluence *infl
 /* The most that one of those owned may press, N. */
 double bs_clamp_search_cap (const BsClampSearch *self, guint owned);
 
-/* The least number whose forces together press the largest glue line enough on the mean; 0: not
- * even all do. And as many as find room side by side. */
-guint bs_clamp_search_count_by_force (const BsClampSearch *self);
+/* The least number whose forces together press the largest glue line (mm2) enough on the mean; 0:
+ * not even all do. And as many as find room side by side. */
+guint bs_clamp_search_count_by_force (const BsClampSearch *self, double area);
 guint bs_clamp_search_count_by_room (const BsClampSearch *self);
 
 /* Makes the best layout of the n strongest clamps, evenly spread if that does. Returns how good it

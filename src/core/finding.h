@@ -24,6 +24,8 @@ typedef enum
   BS_FINDING_CLAMPS_WEAK,         /* values: force needed in all, force of all that fit */
   BS_FINDING_CLAMP_REACH,         /* values: reach needed, longest reach owned; count too short */
   BS_FINDING_CRUSHING,            /* values: stress under a head, strength */
+  BS_FINDING_CLAMPS_PLACED,       /* values: placed of one kind, owned; its place in the shop */
+  BS_FINDING_CLAMP_FORCED,        /* values: force, greatest of its kind; its place in the shop */
   BS_FINDING_OPEN_TIME,           /* values: time needed, limit, 0 (in all) or 1 (lying open) */
   BS_FINDING_COLD,                /* values: temperature of the shop, least for the adhesive */
   BS_FINDING_HEAVY,               /* values: mass of the slab, most that is lifted */
@@ -31,7 +33,7 @@ typedef enum
   BS_FINDING_WOOD_UNKNOWN,        /* lamination */
 } BsFindingKind;
 
-#define BS_N_FINDING_KINDS 18
+#define BS_N_FINDING_KINDS 20
 
 typedef enum
 {
@@ -48,7 +50,7 @@ typedef struct
   BsSeverity severity;
   int place;     /* of the lamination in the order, from 0; -1: the slab as a whole */
   int neighbour; /* place of the other one, or -1 */
-  int detail;    /* BsDefectKind of a defect, else 0 */
+  int detail;    /* BsDefectKind of a defect; place of a kind of clamp in the shop; else 0 */
   double values[BS_FINDING_MAX_VALUES];
 } BsFinding;
 

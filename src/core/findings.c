@@ -8,8 +8,9 @@
 
 /* When a number is worth a word, and when it is worth stopping for. Where no source is named the
  * step was chosen here. */
-#define SIZE_TOLERANCE 0.05 /* mm; sizes are compared to what can be measured */
-#define DEFECT_CAUTION 1.0  /* severity from which a defect is more than a mark */
+#define SIZE_TOLERANCE 0.05  /* mm; sizes are compared to what can be measured */
+#define FORCE_TOLERANCE 1e-6 /* part of a clamp's greatest force: rounding */
+#define DEFECT_CAUTION 1.0   /* severity from which a defect is more than a mark */
 #define MOISTURE_CAUTION                                                                           \
   2.0 /* points between neighbours: Selbo 1975; NC State Extension; from memory */
 #define MOISTURE_STOP 4.0 /* points: EN 386:2001, spread within a member; from memory */
@@ -230,6 +231,37 @@ check_clamps (Search *search)
          rule->head_stress_mpa, strength);
 }
 
+/* Placed clamps against what the shop has of each kind. */
+static void
+check_placed_clamps (Search *search)
+{
+  const GArray *placed = search->plan->placed_clamps;
+  const GPtrArray *kinds = search->plan->shop.clamps;
+
+  for (guint i = 0; placed->len > 0 && i < kinds->len; i++)
+    {
+      const BsClampKind *kind = g_ptr_array_index (kinds, i);
+      double most = 0.0;
+      int count = 0;
+
+      for (guint j = 0; j < placed->len; j++)
+        {
+          const BsPlacedClamp *clamp = &g_array_index (placed, BsPlacedClamp, j);
+
+          if (!g_str_equal (clamp->kind, kind->id))
+            continue;
+          count++;
+          most = fmax (most, clamp->force_n);
+        }
+      if (count > kind->count)
+        add (search, BS_FINDING_CLAMPS_PLACED, BS_SEVERITY_STOP, -1, count, kind->count)->detail
+            = (int)i;
+      if (most > kind->max_force_n * (1.0 + FORCE_TOLERANCE))
+        add (search, BS_FINDING_CLAMP_FORCED, BS_SEVERITY_STOP, -1, most, kind->max_force_n)->detail
+            = (int)i;
+    }
+}
+
 /* Says whether it is the whole time or the open part alone: the third value is 0 or 1. */
 static void
 check_time (Search *search, double needed, double limit, gboolean is_open_part)
@@ -290,6 +322,7 @@ bs_findings_new (const BsResults *results)
   check_laminations (&search);
   check_run_out (&search);
   check_clamps (&search);
+  check_placed_clamps (&search);
   check_gluing (&search);
   check_mass (&search);
   g_array_sort (search.findings, compare_findings);

@@ -11,6 +11,26 @@
  * source. */
 #define LIES_STILL 1.0
 
+BsRough
+bs_rough_of (const BsBoard *board)
+{
+  return (BsRough){
+    .length = board->length,
+    .width = board->width,
+    .thickness = board->thickness,
+    .bow = board->bow,
+    .crook = board->crook,
+    .cup = board->cup,
+    .twist = board->twist,
+  };
+}
+
+gboolean
+bs_rough_is_measured (const BsRough *self)
+{
+  return !isnan (self->bow + self->crook + self->cup + self->twist);
+}
+
 BsMillingShop
 bs_milling_shop_default (void)
 {

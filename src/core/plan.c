@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/plan.h"
 
+#include "core/order-wishes.h"
 #include "core/text.h"
 
 #include <math.h>
@@ -55,7 +56,42 @@ new_packs (void)
   return packs;
 }
 
-/* A place that is heated but dry in winter and damp in summer, and a slab to work on. */
+static void
+clear_placed_clamp (gpointer data)
+{
+  BsPlacedClamp *clamp = data;
+  bs_text_clear (&clamp->kind);
+  bs_text_clear (&clamp->unknown);
+}
+
+static GArray *
+new_placed_clamps (void)
+{
+  GArray *clamps = g_array_new (FALSE, TRUE, sizeof (BsPlacedClamp));
+  g_array_set_clear_func (clamps, clear_placed_clamp);
+  return clamps;
+}
+
+static void
+clear_pin (gpointer data)
+{
+  BsPin *pin = data;
+  bs_text_clear (&pin->lamination);
+  bs_text_clear (&pin->other);
+  bs_text_clear (&pin->unknown);
+}
+
+static GArray *
+new_pins (void)
+{
+  GArray *pins = g_array_new (FALSE, TRUE, sizeof (BsPin));
+  g_array_set_clear_func (pins, clear_pin);
+  return pins;
+}
+
+/* A place that is heated but dry in winter and damp in summer, and a slab to work on. What may be
+ * off is common practice, no source: heights by a caliper, warp by a straightedge and feelers,
+ * laminations tapped level by hand. */
 static void
 set_slab_defaults (BsSlab *slab)
 {
@@ -65,10 +101,13 @@ set_slab_defaults (BsSlab *slab)
   slab->layup = BS_LAYUP_ON_EDGE;
   slab->flatten_method = BS_FLATTEN_BY_HAND;
   slab->allowance = 0.5;
+  slab->uncertainty = (BsUncertainty){ .height = 0.15, .warp = 0.3, .offset = 0.4, .rock = 0.4 };
   slab->dry_season = (BsClimate){ 20.0, 35.0 };
   slab->damp_season = (BsClimate){ 20.0, 60.0 };
   slab->hardness_low_n = NAN;
   slab->hardness_high_n = NAN;
+  slab->wood_limits = (BsWoodLimits){ NAN, NAN, NAN, NAN, FALSE };
+  slab->fixing = (BsFixing){ BS_FIXED_MIDDLE, 6.0, 1.0 }; /* common practice, no source */
 }
 
 /* One pair of hands. The times are common practice, no source: a roller or brush, laminations that
@@ -92,6 +131,13 @@ set_shop_defaults (BsShop *shop)
   shop->clamps = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_clamp_kind_unref);
   shop->cauls = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_caul_kind_unref);
 }
+
+/* Planning figures: common practice, no source. */
+static const BsBuying buying_defaults = {
+  .confidence_pct = 80.0,
+  .spare_pct = 10.0,
+  .lamination_size = 40.0,
+};
 
 /* The cautious end of the usual ranges of cross-linking PVA of class D3 (EN 204), from memory. */
 static void
@@ -120,8 +166,11 @@ bs_plan_new (void)
   bs_text_set (&self->note, "");
   bs_text_set (&self->currency, "EUR");
   self->units = BS_UNIT_SYSTEM_METRIC;
+  self->wishes = bs_order_wishes_default ();
+  self->pins = new_pins ();
   set_slab_defaults (&self->slab);
   set_shop_defaults (&self->shop);
+  self->buying = buying_defaults;
   set_adhesive_defaults (&self->adhesive);
   self->woods = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_wood_unref);
   self->boards = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_board_unref);
@@ -131,6 +180,7 @@ bs_plan_new (void)
   self->laminations = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_lamination_unref);
   self->order = new_order ();
   self->packs = new_packs ();
+  self->placed_clamps = new_placed_clamps ();
   return self;
 }
 
@@ -146,6 +196,7 @@ clear_plan (gpointer data)
   BsPlan *self = data;
 
   bs_text_clear (&self->name);
+  g_array_unref (self->pins);
   bs_text_clear (&self->note);
   bs_text_clear (&self->currency);
   bs_text_clear (&self->unknown);
@@ -162,6 +213,7 @@ clear_plan (gpointer data)
   g_ptr_array_unref (self->laminations);
   g_array_unref (self->order);
   g_array_unref (self->packs);
+  g_array_unref (self->placed_clamps);
 }
 
 void
@@ -207,6 +259,36 @@ copy_packs (const GArray *packs)
   return copy;
 }
 
+static GArray *
+copy_placed_clamps (const GArray *clamps)
+{
+  GArray *copy = new_placed_clamps ();
+
+  g_array_append_vals (copy, clamps->data, clamps->len);
+  for (guint i = 0; i < copy->len; i++)
+    {
+      bs_text_share (g_array_index (copy, BsPlacedClamp, i).kind);
+      bs_text_share (g_array_index (copy, BsPlacedClamp, i).unknown);
+    }
+  return copy;
+}
+
+static GArray *
+copy_pins (const GArray *pins)
+{
+  GArray *copy = new_pins ();
+
+  g_array_append_vals (copy, pins->data, pins->len);
+  for (guint i = 0; i < copy->len; i++)
+    {
+      const BsPin *pin = &g_array_index (copy, BsPin, i);
+      bs_text_share (pin->lamination);
+      bs_text_share (pin->other);
+      bs_text_share (pin->unknown);
+    }
+  return copy;
+}
+
 BsPlan *
 bs_plan_copy (const BsPlan *self)
 {
@@ -227,11 +309,13 @@ bs_plan_copy (const BsPlan *self)
   copy->offers = copy_parts (self->offers);
   copy->parts = copy_parts (self->parts);
   copy->cuts = new_cuts ();
+  copy->pins = copy_pins (self->pins);
   for (guint i = 0; i < self->cuts->len; i++)
     bs_plan_add_cut (copy, &g_array_index (self->cuts, BsCut, i));
   copy->laminations = copy_parts (self->laminations);
   copy->order = copy_order (self->order);
   copy->packs = copy_packs (self->packs);
+  copy->placed_clamps = copy_placed_clamps (self->placed_clamps);
   return copy;
 }
 
@@ -259,6 +343,51 @@ bs_plan_add_cut (BsPlan *self, const BsCut *cut)
   bs_text_share (cut->piece);
   bs_text_share (cut->unknown);
   g_array_append_vals (self->cuts, cut, 1);
+}
+
+guint
+bs_plan_place_clamp (BsPlan *self, const char *kind, double x, double force_n, gboolean is_above)
+{
+  int at = bs_plan_find_clamp_kind (self, kind);
+  guint place = 0;
+
+  g_return_val_if_fail (at >= 0, 0);
+
+  const BsClampKind *held = g_ptr_array_index (self->shop.clamps, (guint)at);
+  BsPlacedClamp clamp = {
+    .kind = g_ref_string_acquire (held->id),
+    .x = x,
+    .force_n = force_n,
+    .is_above = is_above,
+  };
+  while (place < self->placed_clamps->len
+         && g_array_index (self->placed_clamps, BsPlacedClamp, place).x <= x)
+    place++;
+  g_array_insert_val (self->placed_clamps, place, clamp);
+  return place;
+}
+
+static int
+compare_places (gconstpointer a, gconstpointer b)
+{
+  double x = ((const BsPlacedClamp *)a)->x, y = ((const BsPlacedClamp *)b)->x;
+
+  return (x > y) - (x < y);
+}
+
+void
+bs_plan_sort_clamps (BsPlan *self)
+{
+  g_array_sort (self->placed_clamps, compare_places); /* keeps equal ones as they are */
+}
+
+int
+bs_plan_find_clamp_kind (const BsPlan *self, const char *id)
+{
+  for (guint i = 0; i < self->shop.clamps->len; i++)
+    if (g_strcmp0 (((const BsClampKind *)g_ptr_array_index (self->shop.clamps, i))->id, id) == 0)
+      return (int)i;
+  return -1;
 }
 
 /* Each part of a list begins with its id. */

@@ -26,11 +26,15 @@ typedef struct
 gboolean bs_press_plan_init (BsPressPlan *self, const BsStack *stack, GError **error);
 void bs_press_plan_clear (BsPressPlan *self);
 
-/* How the weakest pressure of a layout came about, and what range it may have: two more solves,
- * with the woods a third softer and half as stiff again across the grain. `stack` as given to init.
- */
+/* From and to where along x a clamp bears on both outer faces (mm, both just left out). */
+void bs_press_plan_find_room (const BsPressPlan *self, double *from, double *to);
+
+/* How the weakest pressure of a layout came about, be it one that was found or clamps as they are
+ * set. With the model that is not the faster one also what range it may have: two more solves, with
+ * the woods a third softer and half as stiff again across the grain. `stack` as given to init; a
+ * layout without clamps gives no number. */
 void bs_press_plan_explain (const BsPressPlan *self, const BsStack *stack, const BsLayout *layout,
-                            BsWorking *why);
+                            gboolean is_found, BsWorking *why);
 
 G_DEFINE_AUTO_CLEANUP_CLEAR_FUNC (BsPressPlan, bs_press_plan_clear)
 

@@ -30,6 +30,9 @@ char *bs_units_format (double value, BsQuantity quantity, BsUnitSystem system);
 char *bs_units_format_number (double value, BsQuantity quantity, BsUnitSystem system);
 const char *bs_units_symbol (BsQuantity quantity, BsUnitSystem system);
 
+/* How much one unit of bs_units_symbol is, in the unit that BsQuantity names. */
+double bs_units_one (BsQuantity quantity, BsUnitSystem system);
+
 /* Reads what a person types for a quantity, in the system's unit unless it names another:
  * lengths "2440", "2.44 m", "8'", "4 1/2\"", "1 3/4", "8' 6 1/2\"", "8/4" (quarters of an inch),
  * "12 ft"; forces "4.5 kN", "1000 lbf"; temperatures "68 F"; and so on. A fraction of a length is

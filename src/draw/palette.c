@@ -108,10 +108,8 @@ lab_inverse (double t)
   return t > 6.0 / 29.0 ? t * t * t : 3.0 * (6.0 / 29.0) * (6.0 / 29.0) * (t - 4.0 / 29.0);
 }
 
-/* CIE L*C*h (D65) to sRGB. Source: CIE 15:2004, 8.2.1 (inverted); IEC 61966-2-1:1999, 5.2 (the
- * matrix from memory). */
-static BsColor
-color_from_lch (double lightness, double chroma, double hue_deg)
+BsColor
+bs_color_from_lch (double lightness, double chroma, double hue_deg)
 {
   double a = chroma * cos (hue_deg * G_PI / 180.0);
   double b = chroma * sin (hue_deg * G_PI / 180.0);
@@ -162,7 +160,7 @@ bs_palette_wood (const BsPalette *self, const BsWood *wood, double lightness)
 
   if (!self->wood_is_tinted)
     return self->ground;
-  return color_from_lch (tint.lightness, tint.chroma, tint.hue_deg);
+  return bs_color_from_lch (tint.lightness, tint.chroma, tint.hue_deg);
 }
 
 #define LATE_WOOD 0.45 /* of the lightness of the rest */
@@ -174,7 +172,7 @@ bs_palette_grain (const BsPalette *self, const BsWood *wood, double lightness)
 
   if (!self->wood_is_tinted)
     return self->ink;
-  return color_from_lch (tint.lightness * LATE_WOOD, tint.chroma, tint.hue_deg);
+  return bs_color_from_lch (tint.lightness * LATE_WOOD, tint.chroma, tint.hue_deg);
 }
 
 /* Only full black and full white both reach a contrast of 4.5 : 1 with every tint, and they meet

@@ -38,6 +38,10 @@ BsColor bs_palette_wood (const BsPalette *self, const BsWood *wood, double light
 BsColor bs_palette_grain (const BsPalette *self, const BsWood *wood, double lightness);
 BsColor bs_palette_on_wood (const BsPalette *self, const BsWood *wood, double lightness);
 
+/* CIE L*C*h (D65) to sRGB, cut off at its borders. Source: CIE 15:2004, 8.2.1 (inverted); IEC
+ * 61966-2-1:1999, 5.2 (the matrix from memory). */
+BsColor bs_color_from_lch (double lightness, double chroma, double hue_deg);
+
 void bs_color_set (const BsColor *self, cairo_t *cr);
 void bs_color_set_faded (const BsColor *self, cairo_t *cr, double alpha);
 

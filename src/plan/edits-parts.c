@@ -145,7 +145,13 @@ bs_edit_put_clamp (BsPlan *plan, BsClampKind *clamp)
 BsPlan *
 bs_edit_remove_clamp (BsPlan *plan, const char *clamp)
 {
-  return remove_part (plan, G_STRUCT_OFFSET (BsPlan, shop.clamps), clamp);
+  BsPlan *edited = remove_part (plan, G_STRUCT_OFFSET (BsPlan, shop.clamps), clamp);
+  g_return_val_if_fail (edited != NULL, NULL);
+
+  for (guint i = edited->placed_clamps->len; i-- > 0;)
+    if (g_str_equal (g_array_index (edited->placed_clamps, BsPlacedClamp, i).kind, clamp))
+      g_array_remove_index (edited->placed_clamps, i);
+  return edited;
 }
 
 BsPlan *
@@ -423,7 +429,18 @@ bs_edit_fit (BsPlan *plan)
       g_autoptr (BsPlan) before = edited;
       edited = bs_edit_put_offer (before, plan->offers->pdata[i]);
     }
-  return edited;
+  return bs_edit_sort_clamps (edited);
+}
+
+static void
+remove_pins (GArray *pins, const char *lamination)
+{
+  for (guint i = pins->len; i-- > 0;)
+    {
+      const BsPin *pin = &g_array_index (pins, BsPin, i);
+      if (g_str_equal (pin->lamination, lamination) || g_strcmp0 (pin->other, lamination) == 0)
+        g_array_remove_index (pins, i);
+    }
 }
 
 BsPlan *
@@ -435,6 +452,7 @@ bs_edit_remove_lamination (BsPlan *plan, const char *lamination)
   const int place = bs_plan_find_place (edited, lamination);
   if (place >= 0)
     bs_edit_take_out (edited, place);
+  remove_pins (edited->pins, lamination);
   fit_cuts (edited);
   return edited;
 }

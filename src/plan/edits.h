@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
+#include "core/clamp-layout.h"
 #include "core/plan.h"
 
 G_BEGIN_DECLS
@@ -32,10 +33,16 @@ BsPlan *bs_edit_bring_back (BsPlan *plan, const char *lamination, int place);
 BsPlan *bs_edit_set_order (BsPlan *plan, const BsPlacement *order, guint n);
 BsPlan *bs_edit_set_packs (BsPlan *plan, const BsPack *packs, guint n);
 
+/* What matters about the order, and what it must keep. A lamination has one place and one face up
+ * that it is pinned to: a new pin (`unknown` is not read) takes the place of an older one. */
+BsPlan *bs_edit_set_wishes (BsPlan *plan, const BsOrderWishes *wishes);
+BsPlan *bs_edit_add_pin (BsPlan *plan, const BsPin *pin);
+BsPlan *bs_edit_remove_pin (BsPlan *plan, guint index);
+
 /* Replaces the lamination that has this one's id, or adds it to the rack. Defects are cut off at
  * its faces. The plan takes a reference of its own, here as below. */
 BsPlan *bs_edit_put_lamination (BsPlan *plan, BsLamination *lamination);
-/* Removes it from the plan altogether. */
+/* Removes it from the plan altogether, and the pins that name it. */
 BsPlan *bs_edit_remove_lamination (BsPlan *plan, const char *lamination);
 
 /* The sections of the plan. Unknown keys and, in the shop, clamps and cauls are not read: the
@@ -49,12 +56,23 @@ BsPlan *bs_edit_set_slab (BsPlan *plan, const BsSlab *slab);
 BsPlan *bs_edit_set_shop (BsPlan *plan, const BsShop *shop);
 BsPlan *bs_edit_set_adhesive (BsPlan *plan, const BsAdhesive *adhesive);
 
+/* The clamps of the last press. Places of the plan's list from 0; a clamp moved past another
+ * changes its place, which is told in `moved_to` (or NULL). Those of a layout have kinds that are
+ * places in the shop's list, and take the place of all that were there. */
+BsPlan *bs_edit_place_clamp (BsPlan *plan, const BsLayoutClamp *clamp, guint *placed_at);
+BsPlan *bs_edit_move_clamp (BsPlan *plan, guint place, double x, guint *moved_to);
+BsPlan *bs_edit_tighten_clamp (BsPlan *plan, guint place, double force_n);
+BsPlan *bs_edit_turn_clamp (BsPlan *plan, guint place, gboolean is_above);
+BsPlan *bs_edit_choose_clamp (BsPlan *plan, guint place, const char *kind);
+BsPlan *bs_edit_take_off_clamp (BsPlan *plan, guint place);
+BsPlan *bs_edit_set_clamps (BsPlan *plan, const BsLayoutClamp *clamps, guint n);
+
 /* For a plan whose fields were set one by one: fits what contradicts itself in it, as the edits
- * above do. */
+ * above do, and puts placed clamps in order. */
 BsPlan *bs_edit_fit (BsPlan *plan);
 
-/* The lists, by id. What was of a wood that is removed is of no known wood. A part may not have the
- * id of a lamination. */
+/* The lists, by id. What was of a wood that is removed is of no known wood; placed clamps of a kind
+ * that is removed go with it. A part may not have the id of a lamination. */
 BsPlan *bs_edit_put_clamp (BsPlan *plan, BsClampKind *clamp);
 BsPlan *bs_edit_remove_clamp (BsPlan *plan, const char *clamp);
 BsPlan *bs_edit_put_caul (BsPlan *plan, BsCaulKind *caul);

@@ -31,6 +31,8 @@ static const KindNames kind_names[BS_N_FINDING_KINDS] = {
   [BS_FINDING_CLAMP_REACH]
   = { "clamp-reach", { "reach_needed_mm", "longest_reach_mm", "too_short" } },
   [BS_FINDING_CRUSHING] = { "crushing", { "stress_MPa", "strength_MPa" } },
+  [BS_FINDING_CLAMPS_PLACED] = { "clamps-placed", { "placed", "owned" } },
+  [BS_FINDING_CLAMP_FORCED] = { "clamp-forced", { "force_N", "max_force_N" } },
   [BS_FINDING_OPEN_TIME] = { "open-time", { "needed_s", "limit_s" } },
   [BS_FINDING_COLD] = { "cold", { "temperature_C", "least_C" } },
   [BS_FINDING_HEAVY] = { "heavy", { "mass_kg", "max_lift_kg" } },

@@ -98,6 +98,31 @@ count_clamps (const BsFinding *finding, const BsResults *results)
       needed, fitting);
 }
 
+static const char *
+name_clamp (const BsFinding *finding, const BsResults *results)
+{
+  const GPtrArray *kinds = results->stack->plan->shop.clamps;
+  const BsClampKind *kind = (guint)finding->detail < kinds->len
+                                ? g_ptr_array_index (kinds, (guint)finding->detail)
+                                : NULL;
+
+  return kind != NULL && kind->name != NULL ? kind->name : "";
+}
+
+static char *
+explain_placed (const BsFinding *finding, const BsResults *results, const FindingValues *v)
+{
+  const char *name = name_clamp (finding, results);
+
+  if (finding->kind == BS_FINDING_CLAMPS_PLACED)
+    /* Translators: numbers of clamps of a kind, and its name. */
+    return g_strdup_printf (_ ("The plan places %s of the kind “%s”; the shop has %s."), v->first,
+                            name, v->second);
+  /* Translators: a force, the name of a kind of clamp, another force. */
+  return g_strdup_printf (_ ("The plan tightens one to %s; the greatest force of “%s” is %s."),
+                          v->first, name, v->second);
+}
+
 static char *
 explain_clamps (const BsFinding *finding, const BsResults *results, const FindingValues *v)
 {
@@ -186,6 +211,9 @@ bs_words_finding_reason (const BsFinding *finding, const BsResults *results)
     case BS_FINDING_CLAMP_REACH:
     case BS_FINDING_CRUSHING:
       return explain_clamps (finding, results, &v);
+    case BS_FINDING_CLAMPS_PLACED:
+    case BS_FINDING_CLAMP_FORCED:
+      return explain_placed (finding, results, &v);
     case BS_FINDING_OPEN_TIME:
     case BS_FINDING_COLD:
     case BS_FINDING_HEAVY:

@@ -73,6 +73,13 @@ mend_clamps (const BsFinding *finding, const FindingValues *v)
     case BS_FINDING_CLAMP_REACH:
       return g_strdup_printf (_ ("Use clamps that open %s or more, or glue narrower packs first."),
                               v->first);
+    case BS_FINDING_CLAMPS_PLACED:
+      return g_strdup (
+          _ ("Take some off, choose another kind for them, or borrow what is missing."));
+    case BS_FINDING_CLAMP_FORCED:
+      return g_strdup (
+          _ ("Ease it to what its maker allows, and put another clamp beside it: a clamp "
+             "that is forced bends, or lets go all at once."));
     case BS_FINDING_CRUSHING:
     default:
       return g_strdup (
@@ -138,6 +145,8 @@ bs_words_finding_remedy (const BsFinding *finding, const BsResults *results)
     case BS_FINDING_CLAMPS_WEAK:
     case BS_FINDING_CLAMP_REACH:
     case BS_FINDING_CRUSHING:
+    case BS_FINDING_CLAMPS_PLACED:
+    case BS_FINDING_CLAMP_FORCED:
       return mend_clamps (finding, &v);
     case BS_FINDING_OPEN_TIME:
     case BS_FINDING_COLD:

@@ -38,6 +38,10 @@ bs_words_finding_title (const BsFinding *finding)
     case BS_FINDING_CRUSHING:
       return finding->severity == BS_SEVERITY_STOP ? _ ("Clamp heads crush the wood")
                                                    : _ ("Clamp heads press the wood hard");
+    case BS_FINDING_CLAMPS_PLACED:
+      return _ ("More clamps placed than owned");
+    case BS_FINDING_CLAMP_FORCED:
+      return _ ("A clamp tightened too far");
     case BS_FINDING_OPEN_TIME:
       return finding->severity == BS_SEVERITY_STOP ? _ ("The glue sets before the clamps are tight")
                                                    : _ ("Little time left on the glue");

@@ -256,6 +256,21 @@ forget_wood (BsPlan *plan)
 #define CAUTION BS_SEVERITY_CAUTION
 #define NOTE BS_SEVERITY_NOTE
 
+/* One more than the 12 that the shop has. */
+static void
+place_too_many (BsPlan *plan)
+{
+  for (guint i = 0; i < 13; i++)
+    bs_plan_place_clamp (plan, "clamp", 50.0 + 90.0 * i, 4000.0, i % 2 == 0);
+}
+
+static void
+force_one (BsPlan *plan)
+{
+  for (guint i = 0; i < 12; i++)
+    bs_plan_place_clamp (plan, "clamp", 50.0 + 100.0 * i, i == 3 ? 6600.0 : 4000.0, i % 2 == 0);
+}
+
 static const Row rows[] = {
   { "too-few", leave_one, BS_FINDING_TOO_FEW_LAMINATIONS, STOP, SLAB, { 1 }, FALSE },
   { "thin", want_thicker, BS_FINDING_THIN, STOP, SLAB, { 45, 46 }, TRUE },
@@ -360,6 +375,8 @@ static const Row rows[] = {
     SLAB,
     { 11.25, 10 },
     TRUE },
+  { "clamps-placed", place_too_many, BS_FINDING_CLAMPS_PLACED, STOP, SLAB, { 13, 12 }, TRUE },
+  { "clamp-forced", force_one, BS_FINDING_CLAMP_FORCED, STOP, SLAB, { 6600, 6000 }, TRUE },
   { "open-time/caution", hurry, BS_FINDING_OPEN_TIME, CAUTION, SLAB, { 335.6, 350, 0 }, FALSE },
   { "open-time/stop", hurry_too_much, BS_FINDING_OPEN_TIME, STOP, SLAB, { 335.6, 330, 0 }, TRUE },
   { "open-time/open-part", skin_over, BS_FINDING_OPEN_TIME, STOP, SLAB, { 23.8, 20, 1 }, FALSE },

@@ -166,7 +166,7 @@ check_working (void)
 
   g_assert_true (bs_layout_find (&self.problem, NULL, &layout, NULL));
   g_assert_cmpint (layout.status, ==, BS_LAYOUT_REACHED);
-  bs_press_plan_explain (&self, stack, &layout, &why);
+  bs_press_plan_explain (&self, stack, &layout, TRUE, &why);
   g_assert_cmpfloat_with_epsilon (why.value, layout.least_mpa, 1e-12);
   g_assert_cmpfloat (why.value, >=, 0.25 * 0.999);
   g_assert_cmpfloat (why.low, <, why.value);
@@ -190,7 +190,7 @@ check_working_without_clamps (void)
   stack = bs_stack_new (plan);
   self = press (stack);
   g_assert_true (bs_layout_find (&self.problem, NULL, &layout, NULL));
-  bs_press_plan_explain (&self, stack, &layout, &why);
+  bs_press_plan_explain (&self, stack, &layout, TRUE, &why);
   g_assert_true (isnan (why.value));
   g_assert_nonnull (g_strstr_len (why.explanation, -1, "reach"));
   g_assert_cmpuint (why.n_terms, ==, 0);

@@ -40,6 +40,8 @@ static const FormatRow format_rows[] = {
   { "inch/thousandths", 0.5, BS_QUANTITY_LENGTH, INCH, "0.02" THIN "in" },
   { "inch/negative", -38.1, BS_QUANTITY_LENGTH, INCH, MINUS "1" HARD "1/2" THIN "in" },
   { "inch/nothing", 0.0, BS_QUANTITY_LENGTH, INCH, "0" THIN "in" },
+  { "fine/hundredth", 0.154, BS_QUANTITY_FINE_LENGTH, METRIC, "0.15" THIN "mm" },
+  { "fine/thousandth", 0.15, BS_QUANTITY_FINE_LENGTH, INCH, "0.006" THIN "in" },
   { "force/small", 850.4, BS_QUANTITY_FORCE, METRIC, "850" THIN "N" },
   { "force/large", 4450.0, BS_QUANTITY_FORCE, METRIC, "4.45" THIN "kN" },
   { "force/hundreds", 120400.0, BS_QUANTITY_FORCE, METRIC, "120" THIN "kN" },
@@ -62,6 +64,8 @@ static const FormatRow format_rows[] = {
   { "temperature/inch", 20.0, BS_QUANTITY_TEMPERATURE, INCH, "68" THIN "°F" },
   { "temperature/below", -40.0, BS_QUANTITY_TEMPERATURE, INCH, MINUS "40" THIN "°F" },
   { "mass/metric", 59.34, BS_QUANTITY_MASS, METRIC, "59.3" THIN "kg" },
+  { "mass/grams", 0.29176, BS_QUANTITY_MASS, METRIC, "292" THIN "g" },
+  { "mass/grams-up-to-a-kilogram", 0.9996, BS_QUANTITY_MASS, METRIC, "1" THIN "kg" },
   { "mass/pounds", 0.45359237, BS_QUANTITY_MASS, INCH, "1" THIN "lb" },
   { "percent", 8.27, BS_QUANTITY_PERCENT, METRIC, "8.3" THIN "%" },
   { "ratio/small", 0.00369, BS_QUANTITY_RATIO, METRIC, "0.00369" },
@@ -112,6 +116,9 @@ static const ParseRow parse_rows[] = {
   { "length/capitals", "40 MM", BS_QUANTITY_LENGTH, METRIC, 40.0 },
   { "length/leading-mark", ".5 in", BS_QUANTITY_LENGTH, METRIC, 12.7 },
   { "length/three-decimals", "0,125 in", BS_QUANTITY_LENGTH, METRIC, 3.175 },
+  { "fine/bare", "0.15", BS_QUANTITY_FINE_LENGTH, METRIC, 0.15 },
+  { "fine/inch", "0.006", BS_QUANTITY_FINE_LENGTH, INCH, 0.1524 },
+  { "fine/other-unit", "1/64\"", BS_QUANTITY_FINE_LENGTH, METRIC, 0.396875 },
   { "force/kilonewtons", "4.5 kN", BS_QUANTITY_FORCE, METRIC, 4500.0 },
   { "force/pounds", "1000 lbf", BS_QUANTITY_FORCE, METRIC, 4448.2216152605 },
   { "force/bare-inch", "1000", BS_QUANTITY_FORCE, INCH, 4448.2216152605 },
@@ -244,6 +251,7 @@ test_number_and_symbol (void)
   g_assert_cmpstr (length, ==, "1" HARD "3/4");
   g_assert_cmpstr (bs_units_symbol (BS_QUANTITY_LENGTH, INCH), ==, "in");
   g_assert_cmpstr (bs_units_symbol (BS_QUANTITY_RATIO, INCH), ==, "");
+  g_assert_cmpfloat_with_epsilon (bs_units_one (BS_QUANTITY_LENGTH, INCH), 25.4, 1e-12);
 }
 
 /* With a decimal comma of its own a locale writes and reads it; what was thousands is then plain.

@@ -1,0 +1,138 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "core/clamp-advice.h"
+
+#include <math.h>
+
+/* What counts as help: so many mm less that are pressed too little, or so much more (part of what
+ * is wanted) at the weakest spot. */
+#define HELPS_LENGTH 1.0
+#define HELPS_PRESSURE 0.002
+
+/* The strongest kind of which one is left over and that reaches and can press so much; -1: none. */
+static int
+find_spare (const BsPressure *pressure, double force)
+{
+  const BsLayoutProblem *problem = &pressure->press.problem;
+  int best = -1;
+
+  for (guint i = 0; i < problem->n_kinds; i++)
+    {
+      const BsLayoutKind *kind = &problem->kinds[i];
+      guint used = 0;
+
+      for (guint j = 0; j < pressure->layout.n_clamps; j++)
+        used += pressure->layout.clamps[j].kind == i;
+      if (used >= kind->count || kind->reach < problem->reach_needed || kind->max_force < force)
+        continue;
+      if (best < 0 || kind->max_force > problem->kinds[best].max_force)
+        best = (int)i;
+    }
+  return best;
+}
+
+/* The kind of clamp that could make a change; -1: none of those owned. */
+static int
+find_kind (const BsPressure *pressure, const BsClampChange *change)
+{
+  guint kind;
+
+  if (change->kind == BS_CLAMP_CHANGE_ADD)
+    return find_spare (pressure, change->force);
+  kind = pressure->layout.clamps[change->clamp].kind;
+  return change->force <= pressure->press.problem.kinds[kind].max_force ? (int)kind : -1;
+}
+
+static gboolean
+does_help (const BsPressure *pressure, const BsClampChange *change)
+{
+  double wanted = pressure->press.problem.least_mpa;
+  double shorter = pressure->below_length - change->less_than_wanted;
+
+  return shorter > HELPS_LENGTH
+         || (shorter > -HELPS_LENGTH
+             && change->least_mpa > pressure->layout.least_mpa + HELPS_PRESSURE * wanted);
+}
+
+static void
+choose_trials (BsClampAdvice *self, const GArray *changes)
+{
+  for (guint i = 0; i < changes->len; i++)
+    {
+      const BsClampChange *change = &g_array_index (changes, BsClampChange, i);
+      int kind = find_kind (self->pressure, change);
+      BsClampTrial trial = { *change, (guint)kind };
+
+      if (kind >= 0 && does_help (self->pressure, change))
+        g_array_append_val (self->trials, trial);
+    }
+}
+
+static gboolean
+work_out (BsClampAdvice *self, const BsProgress *progress)
+{
+  const BsPressure *pressure = self->pressure;
+  const BsLayoutProblem *problem = &pressure->press.problem;
+  g_autofree BsPressClamp *clamps = bs_layout_press_clamps (&pressure->layout, problem);
+  g_autoptr (BsPressing) pressing = bs_pressing_new (&problem->stack, NULL);
+  g_autoptr (GArray) changes = NULL;
+
+  if (pressure->layout.n_clamps >= 2)
+    changes = bs_clamp_changes (pressing, clamps, pressure->layout.n_clamps, problem->least_mpa,
+                                progress);
+  if (changes != NULL)
+    choose_trials (self, changes);
+  else if (pressure->layout.n_clamps >= 2)
+    return FALSE;
+  self->closing_force = bs_pressing_closing_force (pressing, clamps, pressure->layout.n_clamps,
+                                                   BS_CLAMP_ADVICE_GAP);
+  return bs_progress_report (progress, 1.0);
+}
+
+BsClampAdvice *
+bs_clamp_advice_new (const BsPlan *plan, const BsProgress *progress)
+{
+  g_autoptr (BsClampAdvice) self = g_new0 (BsClampAdvice, 1);
+
+  self->trials = g_array_new (FALSE, FALSE, sizeof (BsClampTrial));
+  self->closing_force = NAN;
+  self->pressure = bs_pressure_new (plan, BS_PRESS_MODEL_SQUEEZE, progress);
+  if (self->pressure == NULL)
+    return NULL;
+  if (self->pressure->state == BS_PRESSURE_OF_SET_CLAMPS && !work_out (self, progress))
+    return NULL;
+  return g_steal_pointer (&self);
+}
+
+void
+bs_clamp_advice_free (BsClampAdvice *self)
+{
+  g_clear_pointer (&self->pressure, bs_pressure_free);
+  g_array_unref (self->trials);
+  g_free (self);
+}
+
+GArray *
+bs_clamp_advice_try (const BsClampAdvice *self, const BsClampTrial *trial)
+{
+  const BsLayout *layout = &self->pressure->layout;
+  const BsClampChange *change = &trial->change;
+  GArray *clamps = g_array_new (FALSE, FALSE, sizeof (BsLayoutClamp));
+
+  g_array_append_vals (clamps, layout->clamps, layout->n_clamps);
+  if (change->kind == BS_CLAMP_CHANGE_ADD)
+    {
+      /* On the other side than the clamp before it. */
+      guint before = change->clamp > 0 ? change->clamp - 1 : 0;
+      BsLayoutClamp more = { .kind = trial->kind,
+                             .x = change->x,
+                             .force = change->force,
+                             .is_above = !layout->clamps[before].is_above };
+
+      g_array_insert_val (clamps, change->clamp, more);
+      return clamps;
+    }
+  g_array_index (clamps, BsLayoutClamp, change->clamp).x = change->x;
+  g_array_index (clamps, BsLayoutClamp, change->clamp).force = change->force;
+  return clamps;
+}
