@@ -11,6 +11,7 @@
 #include "core/money.h"
 #include "core/units.h"
 #include "draw/cutting.h"
+#include "draw/lettering.h"
 #include "plan/edits.h"
 #include "words/buying.h"
 
@@ -145,6 +146,7 @@ show_offcuts (BsPurchaseView *self, const BsPurchase *purchase)
 /* The picture: the boards that are sawn, under one another at one scale. */
 
 #define GAP 12.0
+#define CAPTION 1.6     /* above a board, in heights of the text */
 #define MOST_PER_MM 0.4 /* a short board is not blown up */
 
 static BsCutStyle
@@ -163,6 +165,7 @@ get_style (BsPurchaseView *self, double width)
     .hairline = 1.0,
     .text_size = bs_appearance_find_text_size (GTK_WIDGET (self)),
     .palette = bs_appearance_find_palette (GTK_WIDGET (self)),
+    .without_numbers = TRUE,
   };
 }
 
@@ -173,12 +176,28 @@ was_cut (BsPurchaseView *self, const BsSawnBoard *sawn)
   return g_array_index (sawn->cuts, guint, 0) < self->n_cuts_before;
 }
 
+/* What board it is, above it. */
+static void
+letter_board (BsPurchaseView *self, cairo_t *cr, const BsBoard *board, const BsCutStyle *style)
+{
+  BsUnitSystem units = self->put->units;
+  BsLettering lettering = { .size = style->text_size };
+  g_autofree char *length = bs_words_board_length (board->length, units);
+  g_autofree char *width = bs_units_format (board->width, BS_QUANTITY_LENGTH, units);
+  g_autofree char *class = bs_words_class (board->thickness, units);
+  /* Translators: length, width and thickness of a board. */
+  g_autofree char *text = g_strdup_printf (_ ("%s × %s, %s"), length, width, class);
+
+  bs_color_set (&style->palette->ink, cr);
+  bs_lettering_draw (cr, text, &lettering, 0.0, -0.3 * style->text_size, 0.0, 1.0);
+}
+
 /* Draws them from the top when cr is not NULL; returns how high they are. */
 static double
 draw_boards (BsPurchaseView *self, cairo_t *cr, double width)
 {
   BsCutStyle style = get_style (self, width);
-  double margin = bs_cut_picture_margin (&style), y = 0.0;
+  double caption = CAPTION * style.text_size, y = 0.0;
 
   for (guint i = 0; i < self->rack->boards->len; i++)
     {
@@ -189,11 +208,12 @@ draw_boards (BsPurchaseView *self, cairo_t *cr, double width)
       if (cr != NULL)
         {
           cairo_save (cr);
-          cairo_translate (cr, 0.0, y + margin);
+          cairo_translate (cr, 0.0, y + caption);
+          letter_board (self, cr, sawn->board, &style);
           bs_draw_cut_board (cr, self->put, sawn, &style);
           cairo_restore (cr);
         }
-      y += 2.0 * margin + sawn->board->width * style.per_mm + GAP;
+      y += caption + sawn->board->width * style.per_mm + GAP;
     }
   return y;
 }

@@ -174,6 +174,8 @@ draw_pass (cairo_t *cr, const BsSawnBoard *sawn, const BsSawPass *pass, guint nu
   else
     cairo_rectangle (cr, at, from, width, length);
   cairo_fill (cr);
+  if (style->without_numbers)
+    return;
   bs_lettering_measure (cr, text, &lettering, &text_width, &text_height);
   if (!pass->is_rip)
     {

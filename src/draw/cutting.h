@@ -20,9 +20,10 @@ typedef struct
   double hairline;
   double text_size;
   const BsPalette *palette;
-  const char *selected; /* id of a piece, or NULL */
-  guint selected_copy;  /* which of its cuts on this plan, from 0 */
-  gboolean with_places; /* with each piece's place, to be marked out from: on paper */
+  const char *selected;     /* id of a piece, or NULL */
+  guint selected_copy;      /* which of its cuts on this plan, from 0 */
+  gboolean without_numbers; /* of the passes: nothing is bought yet */
+  gboolean with_places;     /* with each piece's place, to be marked out from: on paper */
 } BsCutStyle;
 
 /* Room that the picture takes above and below the board, for the numbers of the passes. */
