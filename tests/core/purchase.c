@@ -70,14 +70,13 @@ test_widths (void)
 }
 
 /* A work table 8 ft by 2 ft with its base, from boards picked between 6 and 10 in: the careful
- * purchase is a third above the bare need, give or take a tenth. */
+ * purchase is a third above the bare need, here give or take a tenth of that need. */
 static void
 test_third_above (void)
 {
   g_autoptr (BsPlan) plan = yard_plan (16, FEET (8.0), INCHES (1.25), INCHES (4.0));
 
   plan->units = BS_UNIT_SYSTEM_INCH;
-  plan->buying.spare_pct = 10.0;
   yard_part (plan, "leg", 8, INCHES (32.0), INCHES (5.0), INCHES (1.5));
   yard_part (plan, "rail", 4, INCHES (60.0), INCHES (5.0), INCHES (1.25));
   yard_part (plan, "foot", 4, INCHES (24.0), INCHES (4.0), INCHES (1.5));
