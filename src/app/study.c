@@ -9,10 +9,22 @@
 /* How long a plan stands before what is slow begins: longer than from one step of a drag to the
  * next. */
 #define REST_MS 120
+#include "core/schedule.h"
 
 const BsStudyKind bs_study_forecast = {
   (gpointer (*) (const BsPlan *, const BsProgress *))bs_forecast_new,
   (GDestroyNotify)bs_forecast_free,
+};
+
+static gpointer
+work_out_schedule (const BsPlan *plan, const BsProgress *progress)
+{
+  return bs_schedule_new (plan, BS_SCHEDULE_BY_LAYOUT, progress);
+}
+
+const BsStudyKind bs_study_schedule = {
+  work_out_schedule,
+  (GDestroyNotify)bs_schedule_free,
 };
 
 /* Never stopped: while a hand moves on, the pressures a little behind it are what there is to see.

@@ -85,3 +85,42 @@ bs_money_parse (const char *text, const char *currency, double *minor, GError **
   *minor = round (amount * pow (10.0, bs_money_places (currency)));
   return TRUE;
 }
+
+#define MM3_PER_M3 1e9
+
+/* One unit of the volumes by which lumber is priced, in m3. */
+static double
+find_priced_volume (BsUnitSystem units)
+{
+  return bs_units_one (BS_QUANTITY_VOLUME, units) / MM3_PER_M3;
+}
+
+char *
+bs_money_format_rate (double minor_per_m3, const char *currency, BsUnitSystem units)
+{
+  g_autofree char *price = bs_money_format (minor_per_m3 * find_priced_volume (units), currency);
+
+  if (!isfinite (minor_per_m3))
+    return g_steal_pointer (&price);
+  return g_strdup_printf ("%s/%s", price, bs_units_symbol (BS_QUANTITY_VOLUME, units));
+}
+
+gboolean
+bs_money_parse_rate (const char *text, const char *currency, BsUnitSystem units,
+                     double *minor_per_m3, GError **error)
+{
+  const char *slash = strchr (text, '/');
+  g_autofree char *price = slash != NULL ? g_strndup (text, (gsize)(slash - text)) : g_strdup (text);
+  double minor = 0.0, volume = find_priced_volume (units) * MM3_PER_M3;
+
+  if (!bs_money_parse (price, currency, &minor, error))
+    return FALSE;
+  if (slash != NULL)
+    {
+      g_autofree char *one = g_strconcat ("1 ", slash + 1, NULL);
+      if (!bs_units_parse (one, BS_QUANTITY_VOLUME, units, &volume, error))
+        return FALSE;
+    }
+  *minor_per_m3 = minor / (volume / MM3_PER_M3);
+  return TRUE;
+}

@@ -85,6 +85,14 @@ BsPlan *bs_edit_put_part (BsPlan *plan, BsPart *part);
 BsPlan *bs_edit_remove_part (BsPlan *plan, const char *part);
 BsPlan *bs_edit_put_board (BsPlan *plan, BsBoard *board);
 BsPlan *bs_edit_remove_board (BsPlan *plan, const char *board);
+/* Many boards at once. Those of an id that the plan has take its place, those whose id is empty are
+ * given one and put in before the board at place `at`, or at the end. `woods` are added where the
+ * plan lacks them; NULL: none. */
+BsPlan *bs_edit_put_boards (BsPlan *plan, const GPtrArray *boards, const GPtrArray *woods,
+                            guint at);
+BsPlan *bs_edit_remove_boards (BsPlan *plan, const char *const *ids);
+/* A board to add, its id empty: of the wood and the size of the last one. */
+BsBoard *bs_edit_next_board (const BsPlan *plan);
 
 /* What is cut where, as a whole; cuts that no board or piece belongs to, and those that are more
  * than wanted, are left out. Cuts go with their board and their piece when those are removed. */

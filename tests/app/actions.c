@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/actions.h"
 
+#include "app/rack-table.h"
+
 #include "desk.h"
 
 static void
@@ -45,8 +47,8 @@ test_keys (void)
       }
 }
 
-/* What the table names, the window or the page that is shown does. Actions with a state of their
- * own stand in a group of the window, all others in a class. */
+/* What the table names, the window, the page that is shown or the rack does. Actions with a state
+ * of their own stand in a group of the window, all others in a class. */
 static gboolean
 is_installed (GtkWidget *widget, const char *name)
 {
@@ -71,6 +73,9 @@ test_installed (void)
   GtkWidget *page
       = gtk_widget_get_ancestor (desk_find_button (GTK_WIDGET (window), "lamination.turn-over"),
                                  g_type_from_name ("BsGlueUpPage"));
+  g_autoptr (BsPlan) plan = bs_plan_new ();
+  g_autoptr (BsSession) session = bs_session_new (plan);
+  g_autoptr (GtkWidget) rack = g_object_ref_sink (bs_rack_table_new (session));
   GApplication *application = G_APPLICATION (gtk_window_get_application (GTK_WINDOW (window)));
   guint n;
   const BsAction *actions = bs_actions_get_all (&n);
@@ -85,6 +90,7 @@ test_installed (void)
       in_group = strchr (name, '.') + 1;
       g_test_message ("%s", name);
       g_assert_true (is_installed (GTK_WIDGET (window), name) || is_installed (page, name)
+                     || is_installed (rack, name)
                      || g_action_group_has_action (G_ACTION_GROUP (window), in_group)
                      || g_action_group_has_action (G_ACTION_GROUP (application), in_group));
     }
