@@ -66,19 +66,6 @@ attach_head (BsPurchaseView *self)
     attach (self, (int)i, 0, titles[i], "faint");
 }
 
-/* "150 to 230 mm" of a pile that is not picked from, since every one of its widths will be met. */
-static char *
-format_width (const BsPurchaseLine *line, const BsOffer *offer, BsUnitSystem units)
-{
-  g_autofree char *least = bs_units_format (line->width, BS_QUANTITY_LENGTH, units);
-  g_autofree char *most = bs_units_format (offer->width_most, BS_QUANTITY_LENGTH, units);
-
-  if (line->paid_width <= line->width)
-    return g_steal_pointer (&least);
-  /* Translators: the range that a number may well have: "86.9 to 88.4 mm". */
-  return g_strdup_printf (_ ("%s to %s"), least, most);
-}
-
 static void
 attach_line (BsPurchaseView *self, const BsPurchase *purchase, guint index)
 {
@@ -89,7 +76,7 @@ attach_line (BsPurchaseView *self, const BsPurchase *purchase, guint index)
   g_autofree char *count = g_strdup_printf ("%d", line->count);
   g_autofree char *name = bs_words_offer (plan, offer);
   g_autofree char *length = bs_words_board_length (line->length, plan->units);
-  g_autofree char *width = format_width (line, offer, plan->units);
+  g_autofree char *width = bs_words_purchase_width (purchase, line);
   g_autofree char *feet = g_strdup_printf ("%.2f", line->board_feet);
   g_autofree char *volume
       = bs_units_format (line->volume, BS_QUANTITY_VOLUME, BS_UNIT_SYSTEM_METRIC);

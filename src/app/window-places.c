@@ -4,8 +4,8 @@
 
 #include <glib/gi18n.h>
 
-#include "app/buying-page.h"
 #include "app/boards-page.h"
+#include "app/buying-page.h"
 #include "app/glue-up-page.h"
 #include "app/laminations-page.h"
 #include "app/schedule-page.h"
@@ -19,9 +19,9 @@ static const struct
   const char *title;
   GtkWidget *(*create) (BsSession *session);
 } places[] = {
-  { "buying", NC_ ("place", "Buying"), bs_buying_page_new },
   { "slab", NC_ ("place", "Slab"), bs_slab_page_new },
   { "boards", NC_ ("place", "Boards"), bs_boards_page_new },
+  { "buying", NC_ ("place", "Buying"), bs_buying_page_new },
   { "shop", NC_ ("place", "Shop"), bs_shop_page_new },
   { "laminations", NC_ ("place", "Laminations"), bs_laminations_page_new },
   { "glue-up", NC_ ("place", "Glue-up"), bs_glue_up_page_new },

@@ -90,6 +90,15 @@ find_schedule (BsWindow *self)
   return bs_study_is_current (study) ? bs_study_get_result (study) : NULL;
 }
 
+static const BsPurchase *
+find_purchase (BsWindow *self)
+{
+  BsStudy *study = bs_session_get_study (self->session, &bs_study_purchase);
+
+  return bs_study_is_current (study) && !bs_study_is_working (study) ? bs_study_get_result (study)
+                                                                     : NULL;
+}
+
 static BsSheet *
 sheet_new (BsWindow *self, double width, double height)
 {
@@ -98,6 +107,7 @@ sheet_new (BsWindow *self, double width, double height)
     .height = height,
     .with_workings = self->with_workings,
     .schedule = find_schedule (self),
+    .purchase = find_purchase (self),
   };
 
   return bs_sheet_new (bs_session_get_results (self->session), &options);

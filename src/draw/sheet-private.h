@@ -37,6 +37,9 @@ void bs_sheet_draw_caption (cairo_t *cr, const char *title, const char *text, do
 /* The presses over time, and what is done in each by the clock. Nothing without glue lines. */
 void bs_sheet_add_schedule (BsFlow *flow, const BsSchedule *schedule);
 
+/* What to take to the yard, and what it is for. */
+void bs_sheet_add_buying (BsFlow *flow, const BsPurchase *purchase);
+
 /* Everything in lists: order, clamps, findings, numbers, cautions; the workings. */
 void bs_sheet_add_lists (BsFlow *flow, const BsResults *results);
 void bs_sheet_add_workings (BsFlow *flow, const BsResults *results);

@@ -18,6 +18,7 @@ struct _BsSheet
   BsResults *results;
   double width, height; /* under the header */
   guint n_section_pages;
+  BsFlow *buying; /* NULL: the plan has no offers */
   BsFlow *schedule;
   BsFlow *lists;
   BsFlow *workings; /* NULL: none wanted */
@@ -41,6 +42,20 @@ add_schedule (BsSheet *self, const BsSchedule *schedule)
   bs_sheet_add_schedule (self->schedule, schedule);
 }
 
+static void
+add_buying (BsSheet *self, const BsPurchase *purchase)
+{
+  const BsPlan *plan = self->results->stack->plan;
+  g_autoptr (BsPurchase) own = NULL;
+
+  if (plan->offers->len == 0)
+    return;
+  if (purchase == NULL)
+    purchase = own = bs_purchase_new (plan, BS_PURCHASE_QUICK_ROUNDS, NULL);
+  self->buying = bs_flow_new (self->width, self->height, 1, BS_SHEET_TEXT);
+  bs_sheet_add_buying (self->buying, purchase);
+}
+
 BsSheet *
 bs_sheet_new (BsResults *results, const BsSheetOptions *options)
 {
@@ -51,6 +66,7 @@ bs_sheet_new (BsResults *results, const BsSheetOptions *options)
   self->height = options->height - HEADER;
   if (bs_sheet_front_is_small (results, self->width, self->height))
     self->n_section_pages = bs_sheet_count_section_pages (results, self->width, self->height);
+  add_buying (self, options->purchase);
   self->schedule = new_flow (self);
   add_schedule (self, options->schedule);
   self->lists = new_flow (self);
@@ -67,18 +83,24 @@ void
 bs_sheet_free (BsSheet *self)
 {
   bs_results_unref (self->results);
+  g_clear_pointer (&self->buying, bs_flow_free);
   bs_flow_free (self->schedule);
   bs_flow_free (self->lists);
   g_clear_pointer (&self->workings, bs_flow_free);
   g_free (self);
 }
 
+static guint
+count_pages (BsFlow *flow)
+{
+  return flow != NULL ? bs_flow_get_n_pages (flow) : 0;
+}
+
 guint
 bs_sheet_get_n_pages (const BsSheet *self)
 {
-  return 1 + self->n_section_pages + bs_flow_get_n_pages (self->schedule)
-         + bs_flow_get_n_pages (self->lists)
-         + (self->workings != NULL ? bs_flow_get_n_pages (self->workings) : 0);
+  return 1 + self->n_section_pages + count_pages (self->buying) + count_pages (self->schedule)
+         + count_pages (self->lists) + count_pages (self->workings);
 }
 
 /* "Glue-up diagram: 2100 × 620 × 90 mm, on edge". */
@@ -127,11 +149,11 @@ draw_header (const BsSheet *self, guint page, cairo_t *cr)
 static void
 draw_list_page (const BsSheet *self, guint page, cairo_t *cr)
 {
-  BsFlow *flows[] = { self->schedule, self->lists, self->workings };
+  BsFlow *flows[] = { self->buying, self->schedule, self->lists, self->workings };
   guint i = 0;
 
-  for (; page >= bs_flow_get_n_pages (flows[i]); i++)
-    page -= bs_flow_get_n_pages (flows[i]);
+  for (; page >= count_pages (flows[i]); i++)
+    page -= count_pages (flows[i]);
   bs_flow_draw_page (flows[i], page, cr);
 }
 

@@ -283,6 +283,39 @@ bs_words_purchase_layers (const BsPurchase *purchase)
 }
 
 char *
+bs_words_purchase_width (const BsPurchase *purchase, const BsPurchaseLine *line)
+{
+  BsUnitSystem units = purchase->plan->units;
+  const BsOffer *offer = g_ptr_array_index (purchase->plan->offers, line->offer);
+  g_autofree char *least = bs_units_format (line->width, BS_QUANTITY_LENGTH, units);
+  g_autofree char *most = bs_units_format (offer->width_most, BS_QUANTITY_LENGTH, units);
+
+  if (line->paid_width <= line->width)
+    return g_steal_pointer (&least);
+  /* Translators: the range that a number may well have: "86.9 to 88.4 mm". */
+  return g_strdup_printf (_ ("%s to %s"), least, most);
+}
+
+char *
+bs_words_purchase_size (const BsPurchase *purchase, const BsPurchaseLine *line)
+{
+  g_autofree char *length = bs_words_board_length (line->length, purchase->plan->units);
+  g_autofree char *width = bs_words_purchase_width (purchase, line);
+
+  return g_strdup_printf ("%s × %s", length, width);
+}
+
+char *
+bs_words_purchase_measure (const BsPurchaseLine *line)
+{
+  g_autofree char *volume
+      = bs_units_format (line->volume, BS_QUANTITY_VOLUME, BS_UNIT_SYSTEM_METRIC);
+
+  /* Translators: board feet, and cubic metres with their unit. */
+  return g_strdup_printf (_ ("%.2f bd ft, %s"), line->board_feet, volume);
+}
+
+char *
 bs_words_purchase_offcut (const BsPurchase *purchase, const BsPurchaseOffcut *offcut)
 {
   BsUnitSystem units = purchase->plan->units;
