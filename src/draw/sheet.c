@@ -18,6 +18,7 @@ struct _BsSheet
   BsResults *results;
   double width, height; /* under the header */
   guint n_section_pages;
+  BsPressure *pressure; /* a page of its own when there are pressures */
   BsFlow *lists;
   BsFlow *workings; /* NULL: none wanted */
 };
@@ -40,6 +41,7 @@ bs_sheet_new (BsResults *results, const BsSheetOptions *options)
   self->height = options->height - HEADER;
   if (bs_sheet_front_is_small (results, self->width, self->height))
     self->n_section_pages = bs_sheet_count_section_pages (results, self->width, self->height);
+  self->pressure = bs_pressure_new_quick (results->stack->plan);
   self->lists = new_flow (self);
   bs_sheet_add_lists (self->lists, results);
   if (options->with_workings)
@@ -54,15 +56,22 @@ void
 bs_sheet_free (BsSheet *self)
 {
   bs_results_unref (self->results);
+  bs_pressure_free (self->pressure);
   bs_flow_free (self->lists);
   g_clear_pointer (&self->workings, bs_flow_free);
   g_free (self);
 }
 
+static guint
+count_pressing_pages (const BsSheet *self)
+{
+  return bs_pressure_get_n_lines (self->pressure) > 0 ? 1 : 0;
+}
+
 guint
 bs_sheet_get_n_pages (const BsSheet *self)
 {
-  return 1 + self->n_section_pages + bs_flow_get_n_pages (self->lists)
+  return 1 + self->n_section_pages + count_pressing_pages (self) + bs_flow_get_n_pages (self->lists)
          + (self->workings != NULL ? bs_flow_get_n_pages (self->workings) : 0);
 }
 
@@ -108,23 +117,44 @@ draw_header (const BsSheet *self, guint page, cairo_t *cr)
   cairo_stroke (cr);
 }
 
-void
-bs_sheet_draw_page (const BsSheet *self, guint page, cairo_t *cr)
+/* One after another: the front, the section in rows, the pressing, the lists, the workings. */
+static void
+draw_content (const BsSheet *self, guint page, cairo_t *cr)
 {
   guint n_lists = bs_flow_get_n_pages (self->lists);
 
+  if (page == 0)
+    {
+      bs_sheet_draw_front (cr, self->results, self->width, self->height);
+      return;
+    }
+  page -= 1;
+  if (page < self->n_section_pages)
+    {
+      bs_sheet_draw_section_page (cr, self->results, self->width, self->height, page);
+      return;
+    }
+  page -= self->n_section_pages;
+  if (page < count_pressing_pages (self))
+    {
+      bs_sheet_draw_pressing_page (cr, self->results, self->pressure, self->width, self->height);
+      return;
+    }
+  page -= count_pressing_pages (self);
+  if (page < n_lists)
+    bs_flow_draw_page (self->lists, page, cr);
+  else
+    bs_flow_draw_page (self->workings, page - n_lists, cr);
+}
+
+void
+bs_sheet_draw_page (const BsSheet *self, guint page, cairo_t *cr)
+{
   g_return_if_fail (page < bs_sheet_get_n_pages (self));
 
   cairo_save (cr);
   draw_header (self, page, cr);
   cairo_translate (cr, 0.0, HEADER);
-  if (page == 0)
-    bs_sheet_draw_front (cr, self->results, self->width, self->height);
-  else if (page - 1 < self->n_section_pages)
-    bs_sheet_draw_section_page (cr, self->results, self->width, self->height, page - 1);
-  else if (page - 1 - self->n_section_pages < n_lists)
-    bs_flow_draw_page (self->lists, page - 1 - self->n_section_pages, cr);
-  else
-    bs_flow_draw_page (self->workings, page - 1 - self->n_section_pages - n_lists, cr);
+  draw_content (self, page, cr);
   cairo_restore (cr);
 }
