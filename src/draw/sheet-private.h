@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
+#include "core/pressure.h"
 #include "core/flatten-spread.h"
 #include "draw/flow.h"
 #include "draw/picture.h"
@@ -32,6 +33,11 @@ void bs_sheet_draw_section_page (cairo_t *cr, const BsResults *results, double w
 /* Heart sides, a row under a section from one lamination to before another. */
 void bs_sheet_draw_hearts (cairo_t *cr, const BsResults *results, guint first, guint last,
                            const BsScale *scale, double left, double y);
+
+/* The slab in its clamps with the pressure on every glue line, in greys, and the curve of the
+ * weakest. Only for pressures that there are. */
+void bs_sheet_draw_pressing_page (cairo_t *cr, const BsResults *results, const BsPressure *pressure,
+                                  double width, double height);
 
 /* A bold title, what there is to say about it, and a scale bar at the right. */
 void bs_sheet_draw_caption (cairo_t *cr, const char *title, const char *text, double width,
