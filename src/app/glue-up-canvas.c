@@ -7,6 +7,14 @@
 
 #include "app/appearance.h"
 
+enum
+{
+  RESCALED,
+  N_SIGNALS
+};
+
+static guint signals[N_SIGNALS];
+
 G_DEFINE_FINAL_TYPE (BsGlueUpCanvas, bs_glue_up_canvas, GTK_TYPE_WIDGET)
 
 void
@@ -75,10 +83,14 @@ view_size (GtkAdjustment *adjustment, int allocated, double zoom)
 static void
 update_layout (BsGlueUpCanvas *self, int width, int height)
 {
+  double per_mm = bs_glue_up_canvas_get_per_mm (self);
+
   bs_glue_up_layout_init (&self->layout, bs_glue_up_canvas_get_slab (self), self->rack,
                           view_size (self->horizontal, width, self->zoom),
                           view_size (self->vertical, height, self->zoom), self->zoom,
                           self->text_size);
+  if (fabs (bs_glue_up_canvas_get_per_mm (self) - per_mm) > 1e-9)
+    g_signal_emit (self, signals[RESCALED], 0);
   if (self->horizontal != NULL)
     bs_glue_up_layout_show_rack (&self->layout, gtk_adjustment_get_value (self->horizontal));
   bs_glue_up_scenery_forget (self);
@@ -319,6 +331,9 @@ bs_glue_up_canvas_class_init (BsGlueUpCanvasClass *class)
   widget_class->focus = bs_glue_up_canvas_focus;
   widget_class->grab_focus = bs_glue_up_canvas_grab_focus;
 
+  signals[RESCALED] = g_signal_new ("rescaled", BS_TYPE_GLUE_UP_CANVAS, G_SIGNAL_RUN_LAST, 0, NULL,
+                                    NULL, NULL, G_TYPE_NONE, 0);
+
   gtk_widget_class_set_css_name (widget_class, "glueup");
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_LIST);
 }
@@ -401,6 +416,14 @@ bs_glue_up_canvas_get_zoom (BsGlueUpCanvas *self)
   g_return_val_if_fail (BS_IS_GLUE_UP_CANVAS (self), 1.0);
 
   return self->zoom;
+}
+
+double
+bs_glue_up_canvas_get_per_mm (BsGlueUpCanvas *self)
+{
+  g_return_val_if_fail (BS_IS_GLUE_UP_CANVAS (self), 0.0);
+
+  return self->layout.section.per_mm_across / self->zoom;
 }
 
 double

@@ -147,6 +147,7 @@ bs_report_write (const BsResults *results)
   json_object_set_object_member (object, "stack", report_stack (results->stack));
   json_object_set_object_member (object, "flattening", bs_report_flattening (results));
   json_object_set_object_member (object, "clamps", report_clamps (&results->clamps));
+  json_object_set_object_member (object, "pressing", bs_report_pressing (results));
   json_object_set_object_member (object, "assembly", report_assembly (&results->assembly));
   json_object_set_object_member (object, "schedule", bs_report_schedule (results));
   json_object_set_object_member (object, "movement", bs_report_movement (results));
