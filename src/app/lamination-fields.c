@@ -50,6 +50,7 @@ static const char *const run_outs[] = {
 };
 
 const BsField bs_lamination_details[] = {
+  FIELD (BS_FIELD_WOOD, N_ ("Wood"), NULL, wood),
   FIELD (BS_FIELD_NUMBER, N_ ("Pith, front to back"),
          N_ ("Centre of the growth rings, from the middle of the end grain; mostly outside of the "
              "wood"),

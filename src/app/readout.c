@@ -14,21 +14,22 @@
 enum
 {
   ROW_THICKNESS,
-  ROW_FORCE,
-  ROW_CLAMPS,
   ROW_PRESSURE,
+  ROW_CLAMPS,
   ROW_TIME,
-  ROW_MASS,
+  ROW_ORDER,
   N_ROWS
 };
 
+/* The pressure is no result: see explain_pressure. */
 static const BsWorking *
 get_working (const BsResults *results, guint row)
 {
   const BsWorking *const workings[N_ROWS] = {
-    [ROW_THICKNESS] = &results->why_thickness, [ROW_FORCE] = &results->why_force,
-    [ROW_CLAMPS] = &results->why_clamps,       [ROW_TIME] = &results->why_time,
-    [ROW_MASS] = &results->why_mass, /* the pressure is no result: see explain_pressure */
+    [ROW_THICKNESS] = &results->why_thickness,
+    [ROW_CLAMPS] = &results->why_clamps,
+    [ROW_TIME] = &results->why_time,
+    [ROW_ORDER] = &results->why_order,
   };
 
   return workings[row];
@@ -68,7 +69,7 @@ explain_pressure (BsReadout *self)
 
   if (pressure != NULL)
     return pressure->why;
-  bs_working_init (&working, N_ ("Weakest glue-line pressure"), N_ ("Working…"), "",
+  bs_working_init (&working, N_ ("Weakest pressure"), N_ ("Working…"), "",
                    BS_QUANTITY_PRESSURE, NULL);
   return working;
 }

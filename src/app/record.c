@@ -108,6 +108,38 @@ edit_caul (BsPlan *copy, const char *id)
 const BsRecord bs_record_caul = { find_caul, edit_caul };
 
 static gconstpointer
+find_offer (const BsPlan *plan, const char *id)
+{
+  return find_thing (plan->offers, id);
+}
+
+static gpointer
+edit_offer (BsPlan *copy, const char *id)
+{
+  int i = find_index (copy->offers, id);
+  BsOffer *offer = bs_offer_copy (g_ptr_array_index (copy->offers, (guint)i));
+  return put_copy (copy->offers, i, offer, (GDestroyNotify)bs_offer_unref);
+}
+
+const BsRecord bs_record_offer = { find_offer, edit_offer };
+
+static gconstpointer
+find_part (const BsPlan *plan, const char *id)
+{
+  return find_thing (plan->parts, id);
+}
+
+static gpointer
+edit_part (BsPlan *copy, const char *id)
+{
+  int i = find_index (copy->parts, id);
+  BsPart *part = bs_part_copy (g_ptr_array_index (copy->parts, (guint)i));
+  return put_copy (copy->parts, i, part, (GDestroyNotify)bs_part_unref);
+}
+
+const BsRecord bs_record_part = { find_part, edit_part };
+
+static gconstpointer
 find_lamination (const BsPlan *plan, const char *id)
 {
   return id != NULL ? bs_plan_find_lamination (plan, id) : NULL;
@@ -122,6 +154,24 @@ edit_lamination (BsPlan *copy, const char *id)
 }
 
 const BsRecord bs_record_lamination = { find_lamination, edit_lamination };
+
+static gconstpointer
+find_placed_clamp (const BsPlan *plan, const char *id)
+{
+  guint place = (guint)strtoul (id, NULL, 10);
+
+  return place < plan->placed_clamps->len
+             ? &g_array_index (plan->placed_clamps, BsPlacedClamp, place)
+             : NULL;
+}
+
+static gpointer
+edit_placed_clamp (BsPlan *copy, const char *id)
+{
+  return &g_array_index (copy->placed_clamps, BsPlacedClamp, (guint)strtoul (id, NULL, 10));
+}
+
+const BsRecord bs_record_placed_clamp = { find_placed_clamp, edit_placed_clamp };
 
 /* "index lamination": the index first, since a lamination's id may hold anything. */
 char *

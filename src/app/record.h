@@ -22,8 +22,11 @@ extern const BsRecord bs_record_plan;     /* a BsPlan; the id does not matter */
 extern const BsRecord bs_record_adhesive; /* a BsAdhesive; editing marks its figures as one's own */
 extern const BsRecord bs_record_clamp;    /* a BsClampKind */
 extern const BsRecord bs_record_caul;     /* a BsCaulKind */
-extern const BsRecord bs_record_lamination; /* a BsLamination */
-extern const BsRecord bs_record_defect;     /* a BsDefect; id from bs_record_defect_id () */
+extern const BsRecord bs_record_offer;    /* a BsOffer */
+extern const BsRecord bs_record_part;     /* a BsPart */
+extern const BsRecord bs_record_placed_clamp; /* a BsPlacedClamp; id: its place, "0" the first */
+extern const BsRecord bs_record_lamination;   /* a BsLamination */
+extern const BsRecord bs_record_defect;       /* a BsDefect; id from bs_record_defect_id () */
 
 /* The id of a lamination's defect, for bs_record_defect: the caller's to free. */
 char *bs_record_defect_id (const char *lamination, guint index);

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/plan.h"
 
+#include "core/order-wishes.h"
 #include "core/text.h"
 
 #include <math.h>
@@ -71,7 +72,26 @@ new_placed_clamps (void)
   return clamps;
 }
 
-/* A place that is heated but dry in winter and damp in summer, and a slab to work on. */
+static void
+clear_pin (gpointer data)
+{
+  BsPin *pin = data;
+  bs_text_clear (&pin->lamination);
+  bs_text_clear (&pin->other);
+  bs_text_clear (&pin->unknown);
+}
+
+static GArray *
+new_pins (void)
+{
+  GArray *pins = g_array_new (FALSE, TRUE, sizeof (BsPin));
+  g_array_set_clear_func (pins, clear_pin);
+  return pins;
+}
+
+/* A place that is heated but dry in winter and damp in summer, and a slab to work on. What may be
+ * off is common practice, no source: heights by a caliper, warp by a straightedge and feelers,
+ * laminations tapped level by hand. */
 static void
 set_slab_defaults (BsSlab *slab)
 {
@@ -81,10 +101,13 @@ set_slab_defaults (BsSlab *slab)
   slab->layup = BS_LAYUP_ON_EDGE;
   slab->flatten_method = BS_FLATTEN_BY_HAND;
   slab->allowance = 0.5;
+  slab->uncertainty = (BsUncertainty){ .height = 0.15, .warp = 0.3, .offset = 0.4, .rock = 0.4 };
   slab->dry_season = (BsClimate){ 20.0, 35.0 };
   slab->damp_season = (BsClimate){ 20.0, 60.0 };
   slab->hardness_low_n = NAN;
   slab->hardness_high_n = NAN;
+  slab->wood_limits = (BsWoodLimits){ NAN, NAN, NAN, NAN, FALSE };
+  slab->fixing = (BsFixing){ BS_FIXED_MIDDLE, 6.0, 1.0 }; /* common practice, no source */
 }
 
 /* One pair of hands. The times are common practice, no source: a roller or brush, laminations that
@@ -143,6 +166,8 @@ bs_plan_new (void)
   bs_text_set (&self->note, "");
   bs_text_set (&self->currency, "EUR");
   self->units = BS_UNIT_SYSTEM_METRIC;
+  self->wishes = bs_order_wishes_default ();
+  self->pins = new_pins ();
   set_slab_defaults (&self->slab);
   set_shop_defaults (&self->shop);
   self->buying = buying_defaults;
@@ -171,6 +196,7 @@ clear_plan (gpointer data)
   BsPlan *self = data;
 
   bs_text_clear (&self->name);
+  g_array_unref (self->pins);
   bs_text_clear (&self->note);
   bs_text_clear (&self->currency);
   bs_text_clear (&self->unknown);
@@ -247,6 +273,22 @@ copy_placed_clamps (const GArray *clamps)
   return copy;
 }
 
+static GArray *
+copy_pins (const GArray *pins)
+{
+  GArray *copy = new_pins ();
+
+  g_array_append_vals (copy, pins->data, pins->len);
+  for (guint i = 0; i < copy->len; i++)
+    {
+      const BsPin *pin = &g_array_index (copy, BsPin, i);
+      bs_text_share (pin->lamination);
+      bs_text_share (pin->other);
+      bs_text_share (pin->unknown);
+    }
+  return copy;
+}
+
 BsPlan *
 bs_plan_copy (const BsPlan *self)
 {
@@ -267,6 +309,7 @@ bs_plan_copy (const BsPlan *self)
   copy->offers = copy_parts (self->offers);
   copy->parts = copy_parts (self->parts);
   copy->cuts = new_cuts ();
+  copy->pins = copy_pins (self->pins);
   for (guint i = 0; i < self->cuts->len; i++)
     bs_plan_add_cut (copy, &g_array_index (self->cuts, BsCut, i));
   copy->laminations = copy_parts (self->laminations);

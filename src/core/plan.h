@@ -15,8 +15,9 @@ G_BEGIN_DECLS
  * that copies share them. Units: mm, N, MPa, s, degrees C, per cent, kg, minor units of the
  * currency.
  *
- * A plan that is shared is whole: every placement names a lamination that it holds, none twice,
- * packs lie within the order, and every placed clamp is of a kind that the shop has.
+ * A plan that is shared is whole: every placement and pin names a lamination that it holds, no
+ * placement one twice, packs lie within the order, every placed clamp is of a kind that the shop
+ * has, and every cut is out of a board and for a piece that are there.
  *
  * `unknown` fields hold, as JSON text, the keys of the file that this version does not know;
  * nothing in the core reads them. They are NULL when there were none. */
@@ -33,6 +34,17 @@ typedef enum
   BS_FLATTEN_BY_SLED, /* a router on a sled */
   BS_FLATTEN_BY_PLANER,
 } BsFlattenMethod;
+
+/* Which face is cut first, and how the slab lies then: docs/flattening-model.md, "Orders of work".
+ */
+typedef enum
+{
+  BS_FLATTEN_SHIMMED,         /* shimmed to the best tilt before the first face is cut */
+  BS_FLATTEN_SHOW_FACE_FIRST, /* resting on its underside, show face cut first, then turned over */
+  BS_FLATTEN_UNDERSIDE_FIRST, /* resting on its show face, underside cut first */
+} BsFlattenWork;
+
+#define BS_N_FLATTEN_WORKS 3
 
 /* How the laminations are lined up along z when they are pressed. */
 typedef enum
@@ -51,11 +63,46 @@ typedef enum
   BS_UNIT_SYSTEM_INCH,
 } BsUnitSystem;
 
+/* What is asked of the slab's wood besides its hardness. NAN: not asked. */
+typedef struct
+{
+  double max_kg;               /* of the slab */
+  double max_movement;         /* of its width over the year, mm */
+  double max_cost_minor;       /* of its lumber */
+  double rough_thickness;      /* that the lumber must have, mm */
+  gboolean may_bond_difficult; /* woods that glue holds with difficulty are taken too */
+} BsWoodLimits;
+
+/* Where the slab is fastened so that it cannot move; elsewhere slots let it. */
+typedef enum
+{
+  BS_FIXED_MIDDLE,
+  BS_FIXED_FRONT,
+  BS_FIXED_BACK,
+} BsFixedLine;
+
+typedef struct
+{
+  BsFixedLine line;
+  double screw; /* diameter, mm */
+  double play;  /* left at each end of a slot, mm */
+} BsFixing;
+
 typedef struct
 {
   double temperature_c;
   double humidity_pct;
 } BsClimate;
+
+/* How far what was measured, and how the laminations come to lie, may be off: standard deviations,
+ * mm. */
+typedef struct
+{
+  double height; /* of the measured height at each end of a lamination */
+  double warp;   /* of the measured crook, cup (on flat) and twist */
+  double offset; /* of a lamination up or down in the press, against where the alignment wants it */
+  double rock;   /* of its right end against its left one */
+} BsUncertainty;
 
 typedef struct
 {
@@ -68,10 +115,14 @@ typedef struct
   gboolean shows_ends;
   BsAlignment alignment;
   BsFlattenMethod flatten_method;
-  double allowance;                  /* taken off each face beyond flat, for tool marks */
+  BsFlattenWork flatten_work;
+  double allowance; /* taken off each face beyond flat, for tool marks */
+  BsUncertainty uncertainty;
   BsClimate dry_season, damp_season; /* where it will live */
   double hardness_low_n;             /* side hardness that suits its use, from and to; NAN: not */
   double hardness_high_n;            /* said, see core/wood-compare.h */
+  BsWoodLimits wood_limits;
+  BsFixing fixing;
   GRefString *unknown;
 } BsSlab;
 
@@ -209,6 +260,44 @@ typedef struct
   GRefString *unknown;
 } BsPlacedClamp;
 
+/* How much something about the order matters to the person. */
+typedef enum
+{
+  BS_ORDER_WISH_OFF,
+  BS_ORDER_WISH_LITTLE,
+  BS_ORDER_WISH_NORMAL,
+  BS_ORDER_WISH_MUCH,
+} BsOrderWish;
+
+#define BS_N_ORDER_WISHES 4
+
+/* What counts when an order is judged or sought: core/order-wishes.h. */
+typedef struct
+{
+  BsOrderWish looks;        /* a show face without defects and without steps of colour */
+  BsOrderWish easy_planing; /* all run-out one way, no steps to plane down */
+  BsOrderWish stays_flat;   /* heart sides, bows and moisture that keep each other in check */
+  gboolean uses_rack; /* laminations of the rack may be proposed in place of those in the slab */
+} BsOrderWishes;
+
+/* What a proposed order must leave as the person fixed it. */
+typedef enum
+{
+  BS_PIN_PLACE,        /* stands at a place */
+  BS_PIN_NEIGHBOURS,   /* stands beside another one, on either side of it */
+  BS_PIN_TOP_UP,       /* its top, as marked, is up if it is used; */
+  BS_PIN_UNDERSIDE_UP, /* or its underside */
+} BsPinKind;
+
+typedef struct
+{
+  BsPinKind kind;
+  GRefString *lamination; /* id */
+  int place;              /* in the order, from 0; -1 but for BS_PIN_PLACE */
+  GRefString *other;      /* id of the neighbour; NULL but for BS_PIN_NEIGHBOURS */
+  GRefString *unknown;
+} BsPin;
+
 typedef struct
 {
   GRefString *name;
@@ -219,10 +308,12 @@ typedef struct
   BsShop shop;
   BsBuying buying;
   BsAdhesive adhesive;
-  GPtrArray *woods;       /* BsWood: those that the plan uses */
-  GPtrArray *boards;      /* BsBoard */
-  GPtrArray *offers;      /* BsOffer */
-  GPtrArray *parts;       /* BsPart: what is wanted besides the laminations */
+  GPtrArray *woods;  /* BsWood: those that the plan uses */
+  GPtrArray *boards; /* BsBoard */
+  GPtrArray *offers; /* BsOffer */
+  GPtrArray *parts;  /* BsPart: what is wanted besides the laminations */
+  BsOrderWishes wishes;
+  GArray *pins;           /* BsPin */
   GArray *cuts;           /* BsCut: no lamination twice, no part more often than it is wanted */
   GPtrArray *laminations; /* BsLamination: all, in the slab or in the rack */
   GArray *order;          /* BsPlacement: the slab; what is not in it stands in the rack */

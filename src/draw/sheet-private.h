@@ -34,6 +34,9 @@ void bs_sheet_draw_hearts (cairo_t *cr, const BsResults *results, guint first, g
 void bs_sheet_draw_caption (cairo_t *cr, const char *title, const char *text, double width,
                             double per_mm, BsUnitSystem units);
 
+/* The presses over time, and what is done in each by the clock. Nothing without glue lines. */
+void bs_sheet_add_schedule (BsFlow *flow, const BsSchedule *schedule);
+
 /* Everything in lists: order, clamps, findings, numbers, cautions; the workings. */
 void bs_sheet_add_lists (BsFlow *flow, const BsResults *results);
 void bs_sheet_add_workings (BsFlow *flow, const BsResults *results);

@@ -18,6 +18,7 @@ struct _BsSheet
   BsResults *results;
   double width, height; /* under the header */
   guint n_section_pages;
+  BsFlow *schedule;
   BsFlow *lists;
   BsFlow *workings; /* NULL: none wanted */
 };
@@ -30,6 +31,16 @@ new_flow (const BsSheet *self)
   return bs_flow_new (self->width, self->height, n_columns, BS_SHEET_TEXT);
 }
 
+static void
+add_schedule (BsSheet *self, const BsSchedule *schedule)
+{
+  g_autoptr (BsSchedule) own = NULL;
+
+  if (schedule == NULL)
+    schedule = own = bs_schedule_new (self->results->stack->plan, BS_SCHEDULE_BY_RULE, NULL);
+  bs_sheet_add_schedule (self->schedule, schedule);
+}
+
 BsSheet *
 bs_sheet_new (BsResults *results, const BsSheetOptions *options)
 {
@@ -40,6 +51,8 @@ bs_sheet_new (BsResults *results, const BsSheetOptions *options)
   self->height = options->height - HEADER;
   if (bs_sheet_front_is_small (results, self->width, self->height))
     self->n_section_pages = bs_sheet_count_section_pages (results, self->width, self->height);
+  self->schedule = new_flow (self);
+  add_schedule (self, options->schedule);
   self->lists = new_flow (self);
   bs_sheet_add_lists (self->lists, results);
   if (options->with_workings)
@@ -54,6 +67,7 @@ void
 bs_sheet_free (BsSheet *self)
 {
   bs_results_unref (self->results);
+  bs_flow_free (self->schedule);
   bs_flow_free (self->lists);
   g_clear_pointer (&self->workings, bs_flow_free);
   g_free (self);
@@ -62,7 +76,8 @@ bs_sheet_free (BsSheet *self)
 guint
 bs_sheet_get_n_pages (const BsSheet *self)
 {
-  return 1 + self->n_section_pages + bs_flow_get_n_pages (self->lists)
+  return 1 + self->n_section_pages + bs_flow_get_n_pages (self->schedule)
+         + bs_flow_get_n_pages (self->lists)
          + (self->workings != NULL ? bs_flow_get_n_pages (self->workings) : 0);
 }
 
@@ -108,11 +123,21 @@ draw_header (const BsSheet *self, guint page, cairo_t *cr)
   cairo_stroke (cr);
 }
 
+/* Draws a page of the lists behind the pictures. */
+static void
+draw_list_page (const BsSheet *self, guint page, cairo_t *cr)
+{
+  BsFlow *flows[] = { self->schedule, self->lists, self->workings };
+  guint i = 0;
+
+  for (; page >= bs_flow_get_n_pages (flows[i]); i++)
+    page -= bs_flow_get_n_pages (flows[i]);
+  bs_flow_draw_page (flows[i], page, cr);
+}
+
 void
 bs_sheet_draw_page (const BsSheet *self, guint page, cairo_t *cr)
 {
-  guint n_lists = bs_flow_get_n_pages (self->lists);
-
   g_return_if_fail (page < bs_sheet_get_n_pages (self));
 
   cairo_save (cr);
@@ -122,9 +147,7 @@ bs_sheet_draw_page (const BsSheet *self, guint page, cairo_t *cr)
     bs_sheet_draw_front (cr, self->results, self->width, self->height);
   else if (page - 1 < self->n_section_pages)
     bs_sheet_draw_section_page (cr, self->results, self->width, self->height, page - 1);
-  else if (page - 1 - self->n_section_pages < n_lists)
-    bs_flow_draw_page (self->lists, page - 1 - self->n_section_pages, cr);
   else
-    bs_flow_draw_page (self->workings, page - 1 - self->n_section_pages - n_lists, cr);
+    draw_list_page (self, page - 1 - self->n_section_pages, cr);
   cairo_restore (cr);
 }

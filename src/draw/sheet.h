@@ -5,6 +5,7 @@
 #include <cairo.h>
 
 #include "core/results.h"
+#include "core/schedule.h"
 
 G_BEGIN_DECLS
 
@@ -14,6 +15,8 @@ typedef struct
 {
   double width, height;   /* printable area */
   gboolean with_workings; /* an appendix that shows how each number came about */
+  const BsSchedule *schedule; /* of the results' plan, read while the sheet is made; NULL: it is
+                               * worked out, with clamps by the hand rule */
 } BsSheetOptions;
 
 typedef struct _BsSheet BsSheet;
@@ -35,9 +38,9 @@ typedef enum
 } BsSheetError;
 
 /* The diagram as a file: PDF (all pages), SVG or PNG (the first page), by the name's ending. A4
- * unless letter is asked for. The same plan gives the same bytes. */
-gboolean bs_sheet_export (BsResults *results, const char *filename, gboolean letter,
-                          GError **error);
+ * unless letter is asked for; schedule as in the options. The same plan gives the same bytes. */
+gboolean bs_sheet_export (BsResults *results, const BsSchedule *schedule, const char *filename,
+                          gboolean letter, GError **error);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsSheet, bs_sheet_free)
 

@@ -63,6 +63,15 @@ fail_number (Check *self, const char *expected, double value, const char *where_
   return FALSE;
 }
 
+static gboolean
+fail_missing (Check *self, const char *expected, const char *where)
+{
+  g_set_error (self->error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_VALUE,
+               /* Translators: the place in a file and what should stand there. */
+               _ ("%s is missing where %s is expected; add it"), where, expected);
+  return FALSE;
+}
+
 /* Collects the ids of a list, each of which may be there once. */
 static gboolean
 check_ids (Check *self, const GPtrArray *parts, GHashTable *ids, const char *key)
@@ -325,6 +334,38 @@ check_placed_clamps (Check *self)
   return TRUE;
 }
 
+static gboolean
+check_pin (Check *self, const BsPin *pin, guint i)
+{
+  g_autofree char *place = g_strdup_printf ("pins[%u].place", i);
+  g_autofree char *other = g_strdup_printf ("pins[%u].other", i);
+
+  if (!g_hash_table_contains (self->laminations, pin->lamination))
+    return fail_text (self, _ ("the id of one of the laminations"), pin->lamination,
+                      "pins[%u].lamination", i);
+  if (pin->kind == BS_PIN_PLACE && pin->place < 0)
+    return fail_missing (self, _ ("a place in the order"), place);
+  if (pin->kind != BS_PIN_PLACE && pin->place >= 0)
+    return fail_number (self, _ ("nothing in a pin of this kind"), pin->place, "%s", place);
+  if (pin->kind != BS_PIN_NEIGHBOURS)
+    return pin->other == NULL
+           || fail_text (self, _ ("nothing in a pin of this kind"), pin->other, "%s", other);
+  if (pin->other == NULL)
+    return fail_missing (self, _ ("the id of another lamination"), other);
+  return (g_hash_table_contains (self->laminations, pin->other)
+          && !g_str_equal (pin->other, pin->lamination))
+         || fail_text (self, _ ("the id of another lamination"), pin->other, "%s", other);
+}
+
+static gboolean
+check_pins (Check *self)
+{
+  for (guint i = 0; i < self->plan->pins->len; i++)
+    if (!check_pin (self, &g_array_index (self->plan->pins, BsPin, i), i))
+      return FALSE;
+  return TRUE;
+}
+
 gboolean
 bs_check_plan (const BsPlan *plan, GError **error)
 {
@@ -345,5 +386,5 @@ bs_check_plan (const BsPlan *plan, GError **error)
          && check_ids (&check, plan->parts, pieces, "parts") && check_boards (&check)
          && check_offers (&check) && check_parts (&check) && check_cuts (&check)
          && check_laminations (&check) && check_order (&check) && check_packs (&check)
-         && check_placed_clamps (&check);
+         && check_placed_clamps (&check) && check_pins (&check);
 }

@@ -42,6 +42,10 @@ static const char whole_plan[]
       " \"order\": [{\"lamination\": \"l2\", \"orientation\": \"over-and-end\", \"later\": 13},"
       "  {\"lamination\": \"l1\", \"start_mm\": 2.5}],"
       " \"packs\": [{\"first\": 0, \"count\": 2, \"later\": 14}],"
+      " \"wishes\": {\"looks\": \"much\", \"later\": 16},"
+      " \"pins\": [{\"kind\": \"place\", \"lamination\": \"l3\", \"place\": 0, \"later\": 17},"
+      "  {\"kind\": \"neighbours\", \"lamination\": \"l1\", \"other\": \"l3\"},"
+      "  {\"kind\": \"underside-up\", \"lamination\": \"l1\"}],"
       " \"errands\": [{\"id\": \"o1\"}], \"later\": 15}";
 
 static BsPlan *
@@ -105,6 +109,26 @@ test_values (void)
   g_assert_cmpint (g_array_index (plan->packs, BsPack, 0).count, ==, 2);
 }
 
+static void
+test_wishes (void)
+{
+  g_autoptr (BsPlan) plan = parse_good (whole_plan);
+  const BsPin *pins = &g_array_index (plan->pins, BsPin, 0);
+
+  g_assert_cmpint (plan->wishes.looks, ==, BS_ORDER_WISH_MUCH);
+  g_assert_cmpint (plan->wishes.stays_flat, ==, BS_ORDER_WISH_NORMAL);
+  g_assert_false (plan->wishes.uses_rack);
+  g_assert_cmpuint (plan->pins->len, ==, 3);
+  g_assert_cmpint (pins[0].kind, ==, BS_PIN_PLACE);
+  g_assert_cmpstr (pins[0].lamination, ==, "l3");
+  g_assert_cmpint (pins[0].place, ==, 0);
+  g_assert_null (pins[0].other);
+  g_assert_cmpint (pins[1].kind, ==, BS_PIN_NEIGHBOURS);
+  g_assert_cmpint (pins[1].place, ==, -1);
+  g_assert_cmpstr (pins[1].other, ==, "l3");
+  g_assert_cmpint (pins[2].kind, ==, BS_PIN_UNDERSIDE_UP);
+}
+
 /* The members called "later" in a tree. */
 static guint
 count_later (JsonNode *node)
@@ -138,8 +162,8 @@ test_unknown_keys (void)
   g_autoptr (JsonNode) before = json_from_string (whole_plan, NULL);
   g_autoptr (JsonNode) after = json_from_string (text, NULL);
 
-  g_assert_cmpuint (count_later (before), ==, 16);
-  g_assert_cmpuint (count_later (after), ==, 16);
+  g_assert_cmpuint (count_later (before), ==, 18);
+  g_assert_cmpuint (count_later (after), ==, 18);
 
   JsonObject *object = json_node_get_object (after);
   JsonArray *errands = json_object_get_array_member (object, "errands");
@@ -330,6 +354,23 @@ static const BadRow bad_rows[] = {
     "packs[1].first is 1 where a place after the pack before it is expected; correct it" },
   { "packs/of-one", "\"first\": 0, \"count\": 2", "\"first\": 0, \"count\": 1",
     "packs[0].count is 1 where a whole number from 2 to 500 is expected; correct it" },
+  { "pins/no-such", "\"lamination\": \"l3\"", "\"lamination\": \"l9\"",
+    "pins[0].lamination is the text “l9” where the id of one of the laminations is expected; "
+    "correct it" },
+  { "pins/without-a-place", "\"place\": 0, ", "",
+    "pins[0].place is missing where a place in the order is expected; add it" },
+  { "pins/behind-all", "\"place\": 0, ", "\"place\": 500, ",
+    "pins[0].place is 500 where a whole number from 0 to 499 is expected; correct it" },
+  { "pins/without-a-neighbour", ", \"other\": \"l3\"", "",
+    "pins[1].other is missing where the id of another lamination is expected; add it" },
+  { "pins/beside-itself", "\"other\": \"l3\"", "\"other\": \"l1\"",
+    "pins[1].other is the text “l1” where the id of another lamination is expected; correct it" },
+  { "pins/beside-nobody", "\"other\": \"l3\"", "\"other\": \"l9\"",
+    "pins[1].other is the text “l9” where the id of another lamination is expected; correct it" },
+  { "pins/place-of-neighbours", "\"other\": \"l3\"", "\"other\": \"l3\", \"place\": 4",
+    "pins[1].place is 4 where nothing in a pin of this kind is expected; correct it" },
+  { "pins/neighbour-of-a-face", "\"underside-up\"", "\"underside-up\", \"other\": \"l2\"",
+    "pins[2].other is the text “l2” where nothing in a pin of this kind is expected; correct it" },
 };
 
 static void
@@ -522,6 +563,7 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
 
   g_test_add_func ("/document/values", test_values);
+  g_test_add_func ("/document/wishes", test_wishes);
   g_test_add_func ("/document/unknown-keys", test_unknown_keys);
   g_test_add_func ("/document/same-bytes", test_same_bytes);
   g_test_add_func ("/document/new-plan", test_new_plan);

@@ -161,6 +161,11 @@ BROKEN = {
     'other-orientation': (('order', 0, 'orientation'), 'upside-down'),
     'start': (('order', 0, 'start_mm'), -1),
     'pack-of-one': (('packs',), [{'first': 0, 'count': 1}]),
+    'other-wish': (('wishes', 'looks'), 'very much'),
+    'rack-as-number': (('wishes', 'uses_rack'), 1),
+    'other-pin': (('pins',), [{'kind': 'end', 'lamination': 'a1'}]),
+    'pin-of-nobody': (('pins',), [{'kind': 'top-up'}]),
+    'pin-before-the-front': (('pins',), [{'kind': 'place', 'lamination': 'a1', 'place': -1}]),
     'currency': (('currency',), 'dollar'),
 }
 
