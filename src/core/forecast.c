@@ -11,7 +11,7 @@ BsForecast *
 bs_forecast_new (const BsPlan *plan, const BsProgress *progress)
 {
   g_autoptr (BsForecast) self = g_new0 (BsForecast, 1);
-  BsFlattenSpread spread = bs_flatten_spread_default ();
+  BsFlattenSpread spread = bs_flatten_spread_of (plan);
 
   self->stack = bs_stack_new (plan);
   self->odds = bs_flatten_odds (self->stack, &spread);
@@ -29,8 +29,7 @@ bs_forecast_free (BsForecast *self)
 void
 bs_forecast_add_odds (const BsForecast *self, BsWorking *thickness)
 {
-  const char *source = self != NULL ? N_ ("2,000 drawn slabs; spreads: common practice, no source")
-                                    : N_ ("working…");
+  const char *source = self != NULL ? N_ ("2,000 drawn slabs") : N_ ("working…");
 
   bs_working_add (thickness, N_ ("thickness reached in 50 of 100 slabs"), "",
                   self != NULL ? self->odds.at_50_pct : NAN, BS_QUANTITY_LENGTH, source);

@@ -14,6 +14,7 @@ JsonObject *bs_report_workings (const BsResults *results);
 
 JsonObject *bs_report_movement (const BsResults *results);
 JsonObject *bs_report_cost (const BsResults *results);
+JsonArray *bs_report_woods (const BsResults *results);
 JsonArray *bs_report_loads (const BsResults *results);
 
 JsonObject *bs_report_schedule (const BsResults *results);
