@@ -20,10 +20,15 @@ typedef struct
 
 extern const BsRecord bs_record_plan;     /* a BsPlan; the id does not matter */
 extern const BsRecord bs_record_adhesive; /* a BsAdhesive; editing marks its figures as one's own */
-extern const BsRecord bs_record_clamp;    /* a BsClampKind */
-extern const BsRecord bs_record_caul;     /* a BsCaulKind */
+extern const BsRecord bs_record_glue_price; /* a BsAdhesive; its figures stay the data sheet's */
+extern const BsRecord bs_record_clamp;      /* a BsClampKind */
+extern const BsRecord bs_record_caul;       /* a BsCaulKind */
+extern const BsRecord bs_record_wood;       /* a BsWood; see below */
 extern const BsRecord bs_record_lamination; /* a BsLamination */
 extern const BsRecord bs_record_defect;     /* a BsDefect; id from bs_record_defect_id () */
+
+/* A wood that the plan does not use is found in the table of woods; editing it brings it into the
+ * plan, and its source then says that some figures are the person's. */
 
 /* The id of a lamination's defect, for bs_record_defect: the caller's to free. */
 char *bs_record_defect_id (const char *lamination, guint index);

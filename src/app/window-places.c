@@ -9,6 +9,7 @@
 #include "app/schedule-page.h"
 #include "app/shop-page.h"
 #include "app/slab-page.h"
+#include "app/wood-page.h"
 
 /* The places of the window, in the order of the job; one can go to any of them at any time. */
 static const struct
@@ -18,6 +19,7 @@ static const struct
   GtkWidget *(*create) (BsSession *session);
 } places[] = {
   { "slab", NC_ ("place", "Slab"), bs_slab_page_new },
+  { "wood", NC_ ("place", "Wood"), bs_wood_page_new },
   { "shop", NC_ ("place", "Shop"), bs_shop_page_new },
   { "laminations", NC_ ("place", "Laminations"), bs_laminations_page_new },
   { "glue-up", NC_ ("place", "Glue-up"), bs_glue_up_page_new },
