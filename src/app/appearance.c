@@ -246,3 +246,15 @@ bs_appearance_find_palette (GtkWidget *widget)
   gtk_style_context_get_color (gtk_widget_get_style_context (widget), &text);
   return text.red + text.green + text.blue > 1.5f ? bs_palette_dark () : bs_palette_light ();
 }
+
+double
+bs_appearance_find_text_size (GtkWidget *widget)
+{
+  const PangoFontDescription *font
+      = pango_context_get_font_description (gtk_widget_get_pango_context (widget));
+  double size = (double)pango_font_description_get_size (font) / PANGO_SCALE;
+  double per_point
+      = pango_cairo_context_get_resolution (gtk_widget_get_pango_context (widget)) / 72.0;
+
+  return pango_font_description_get_size_is_absolute (font) ? size : size * per_point;
+}

@@ -20,21 +20,11 @@ struct _BsChartArea
 
 G_DEFINE_FINAL_TYPE (BsChartArea, bs_chart_area, GTK_TYPE_WIDGET)
 
-static double
-find_text_size (GtkWidget *widget)
-{
-  PangoFontDescription *font
-      = pango_context_get_font_description (gtk_widget_get_pango_context (widget));
-  const double size = (double)pango_font_description_get_size (font) / PANGO_SCALE;
-
-  return pango_font_description_get_size_is_absolute (font) ? size : size * 96.0 / 72.0;
-}
-
 static BsChart
 make_chart (GtkWidget *widget, int width)
 {
   return (BsChart){ .width = width,
-                    .text_size = find_text_size (widget),
+                    .text_size = bs_appearance_find_text_size (widget),
                     .hairline = 1.0,
                     .palette = bs_appearance_find_palette (widget) };
 }

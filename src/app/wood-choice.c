@@ -5,7 +5,7 @@
 #include "app/wood-table.h"
 #include "words/table-names.h"
 
-#define CHOSEN_CHARS 12
+#define CHOSEN_CHARS 10
 
 /* Long names are shown whole in the list, and as far as there is room where one is chosen. */
 static void

@@ -29,6 +29,7 @@ const BsLimits bs_limits = {
   .slab_width = LENGTH (20.0, 5000.0),
   .slab_thickness = LENGTH (5.0, 1000.0),
   .allowance = LENGTH (0.0, 20.0),
+  .uncertainty = { 0.0, 10.0, BS_QUANTITY_FINE_LENGTH },
   .temperature = { -40.0, 60.0, BS_QUANTITY_TEMPERATURE },
   .humidity = PERCENT (0.0, 100.0),
   .moisture = PERCENT (0.0, 150.0), /* green wood holds more water than its own dry mass */

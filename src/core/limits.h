@@ -19,6 +19,7 @@ typedef struct
 typedef struct
 {
   BsLimit slab_length, slab_width, slab_thickness, allowance;
+  BsLimit uncertainty;
   BsLimit temperature, humidity, moisture;
 
   BsLimit lamination_length, lamination_thickness, lamination_height;

@@ -24,7 +24,8 @@ typedef struct
 
 #define BS_MAX_TOUCHES 4
 
-/* Thickness after flattening: the largest slab that fits between the faces as built. */
+/* Thickness after flattening: the largest slab that fits between the faces as built, at the tilt of
+ * an order of work. */
 typedef struct
 {
   double thickness; /* mm along z, allowances taken off; 0 when nothing would be left; NAN for an

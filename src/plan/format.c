@@ -93,6 +93,8 @@ static const char *const bond_names[] = { "easy", "well", "satisfactory", "diffi
 const char *const bs_defect_names[]
     = { "knot", "check", "wane", "stain", "bark-pocket", "sapwood", "pith", "hole", NULL };
 const char *const bs_face_names[] = { "left", "right", "top", "underside", NULL };
+const char *const bs_flatten_work_keys[]
+    = { "shimmed", "show-face-first", "underside-first", NULL };
 const char *const bs_orientation_names[]
     = { "as-marked", "over", "end-for-end", "over-and-end", NULL };
 
@@ -103,6 +105,16 @@ static const BsMember climate_members[] = {
 };
 
 static const BsShape climate_shape = { climate_members, .unknown = -1 };
+
+static const BsMember uncertainty_members[] = {
+  NUMBER ("height_mm", BsUncertainty, height, uncertainty),
+  NUMBER ("warp_mm", BsUncertainty, warp, uncertainty),
+  NUMBER ("offset_mm", BsUncertainty, offset, uncertainty),
+  NUMBER ("rock_mm", BsUncertainty, rock, uncertainty),
+  END,
+};
+
+static const BsShape uncertainty_shape = { uncertainty_members, .unknown = -1 };
 
 static const BsMember wood_limit_members[] = {
   NUMBER ("max_mass_kg", BsWoodLimits, max_kg, slab_mass),
@@ -136,7 +148,9 @@ static const BsMember slab_members[] = {
   FLAG ("shows_ends", BsSlab, shows_ends),
   CHOICE ("alignment", BsSlab, alignment, alignment_names),
   CHOICE ("flatten_by", BsSlab, flatten_method, flatten_names),
+  CHOICE ("flatten_work", BsSlab, flatten_work, bs_flatten_work_keys),
   NUMBER ("allowance_mm", BsSlab, allowance, allowance),
+  OBJECT ("uncertainty", BsSlab, uncertainty, uncertainty_shape),
   OBJECT ("dry_season", BsSlab, dry_season, climate_shape),
   OBJECT ("damp_season", BsSlab, damp_season, climate_shape),
   NUMBER ("hardness_low_N", BsSlab, hardness_low_n, hardness),
