@@ -727,6 +727,36 @@ add_rows (const char *name, const PlaceRow *rows, guint n, GTestDataFunc test)
     }
 }
 
+/* One step for any number of laminations; a wood that the plan has keeps its figures there. */
+static void
+test_use_wood (void)
+{
+  static const char *const some[] = { "a", "c", NULL };
+  static const char *const nobody[] = { NULL };
+  g_autoptr (BsPlan) plan = bs_plan_new ();
+  g_autoptr (BsWood) ash = bs_wood_new ("ash");
+
+  bs_text_set (&ash->name, "Ash");
+  for (const char *id = "abc"; *id != '\0'; id++)
+    {
+      const char text[] = { *id, '\0' };
+      g_ptr_array_add (plan->laminations, bs_lamination_new (text));
+    }
+  g_autoptr (BsPlan) used = bs_edit_use_wood (plan, ash, some);
+  g_assert_cmpstr (bs_plan_find_lamination (used, "a")->wood, ==, "ash");
+  g_assert_null (bs_plan_find_lamination (used, "b")->wood);
+  g_assert_cmpstr (bs_plan_find_lamination (used, "c")->wood, ==, "ash");
+  g_assert_null (bs_plan_find_lamination (plan, "a")->wood);
+  g_assert_cmpuint (used->woods->len, ==, 1);
+
+  g_autoptr (BsWood) other = bs_wood_copy (ash);
+  other->side_hardness_n = 5000.0;
+  g_autoptr (BsPlan) again = bs_edit_use_wood (used, other, some);
+  g_assert_true (again == used);
+  g_autoptr (BsPlan) taken = bs_edit_use_wood (plan, ash, nobody);
+  g_assert_cmpuint (taken->woods->len, ==, 1);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -769,5 +799,6 @@ main (int argc, char **argv)
   g_test_add_func ("/edits/offers-and-parts", test_offers_and_parts);
   g_test_add_func ("/edits/cuts", test_cuts);
   g_test_add_func ("/edits/random-chain", test_random_chain);
+  g_test_add_func ("/edits/use-wood", test_use_wood);
   return g_test_run ();
 }
