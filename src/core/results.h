@@ -91,7 +91,7 @@ typedef struct
   BsCost cost;
   BsLoad loads[BS_N_LOAD_KINDS]; /* the heaviest thing lifted at each step */
   BsOrderCost order;
-  GArray *findings;              /* BsFinding, worst first, then by place */
+  GArray *findings; /* BsFinding, worst first, then by place */
 
   BsWorking why_thickness;
   BsWorking why_force;
