@@ -24,6 +24,7 @@ evaluate_timber (BsResults *self)
 
   bs_movement_slab (stack, width, thickness, &self->movement);
   bs_cupping_slab (stack, self->emc_low_pct, self->emc_high_pct, &self->cupping);
+  self->slots = bs_fixing_slots (stack, &self->movement);
   bs_cost (stack, thickness, self->glue_kg, &self->cost);
   bs_lift_loads (stack, self->mass_kg, (self->emc_low_pct + self->emc_high_pct) / 2.0, self->loads);
 }
@@ -38,6 +39,8 @@ explain_timber (BsResults *self)
   bs_movement_explain_thickness (&self->movement, &self->why_thickness_movement);
   bs_cupping_explain (&self->cupping, &self->why_cup);
   bs_cost_explain (&self->cost, plan, &self->why_cost);
+  bs_cost_explain_glue (&self->cost, plan, &self->why_glue);
+  bs_cost_explain_waste (&self->cost, &self->why_waste);
   bs_lift_explain (&self->loads[BS_LOAD_SLAB], &lift, plan->shop.people, &self->why_lifting);
 }
 

@@ -29,6 +29,7 @@ const BsLimits bs_limits = {
   .slab_width = LENGTH (20.0, 5000.0),
   .slab_thickness = LENGTH (5.0, 1000.0),
   .allowance = LENGTH (0.0, 20.0),
+  .uncertainty = { 0.0, 10.0, BS_QUANTITY_FINE_LENGTH },
   .temperature = { -40.0, 60.0, BS_QUANTITY_TEMPERATURE },
   .humidity = PERCENT (0.0, 100.0),
   .moisture = PERCENT (0.0, 150.0), /* green wood holds more water than its own dry mass */
@@ -77,6 +78,11 @@ const BsLimits bs_limits = {
   .comp_perp = { 0.2, 60.0, BS_QUANTITY_PRESSURE },
   .shrinkage = PERCENT (0.0, 25.0),
   .movement = RATIO (0.0, 0.01),
+
+  .slab_mass = { 0.1, 20000.0, BS_QUANTITY_MASS },
+  .slab_movement = LENGTH (0.0, 500.0),
+  .slot_screw = LENGTH (1.0, 50.0),
+  .slot_play = LENGTH (0.0, 50.0),
 
   .board_length = LENGTH (50.0, 15000.0),
   .board_width = LENGTH (10.0, 2000.0),

@@ -19,6 +19,7 @@ typedef struct
 typedef struct
 {
   BsLimit slab_length, slab_width, slab_thickness, allowance;
+  BsLimit uncertainty;
   BsLimit temperature, humidity, moisture;
 
   BsLimit lamination_length, lamination_thickness, lamination_height;
@@ -39,6 +40,8 @@ typedef struct
 
   BsLimit sg, hardness, moe, comp_perp, shrinkage;
   BsLimit movement; /* coefficient of movement, 1/% */
+
+  BsLimit slab_mass, slab_movement, slot_screw, slot_play;
 
   BsLimit board_length, board_width, board_thickness;
   BsLimit price;      /* minor units */

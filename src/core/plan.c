@@ -89,7 +89,9 @@ new_pins (void)
   return pins;
 }
 
-/* A place that is heated but dry in winter and damp in summer, and a slab to work on. */
+/* A place that is heated but dry in winter and damp in summer, and a slab to work on. What may be
+ * off is common practice, no source: heights by a caliper, warp by a straightedge and feelers,
+ * laminations tapped level by hand. */
 static void
 set_slab_defaults (BsSlab *slab)
 {
@@ -99,10 +101,13 @@ set_slab_defaults (BsSlab *slab)
   slab->layup = BS_LAYUP_ON_EDGE;
   slab->flatten_method = BS_FLATTEN_BY_HAND;
   slab->allowance = 0.5;
+  slab->uncertainty = (BsUncertainty){ .height = 0.15, .warp = 0.3, .offset = 0.4, .rock = 0.4 };
   slab->dry_season = (BsClimate){ 20.0, 35.0 };
   slab->damp_season = (BsClimate){ 20.0, 60.0 };
   slab->hardness_low_n = NAN;
   slab->hardness_high_n = NAN;
+  slab->wood_limits = (BsWoodLimits){ NAN, NAN, NAN, NAN, FALSE };
+  slab->fixing = (BsFixing){ BS_FIXED_MIDDLE, 6.0, 1.0 }; /* common practice, no source */
 }
 
 /* One pair of hands. The times are common practice, no source: a roller or brush, laminations that

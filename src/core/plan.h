@@ -35,6 +35,17 @@ typedef enum
   BS_FLATTEN_BY_PLANER,
 } BsFlattenMethod;
 
+/* Which face is cut first, and how the slab lies then: docs/flattening-model.md, "Orders of work".
+ */
+typedef enum
+{
+  BS_FLATTEN_SHIMMED,         /* shimmed to the best tilt before the first face is cut */
+  BS_FLATTEN_SHOW_FACE_FIRST, /* resting on its underside, show face cut first, then turned over */
+  BS_FLATTEN_UNDERSIDE_FIRST, /* resting on its show face, underside cut first */
+} BsFlattenWork;
+
+#define BS_N_FLATTEN_WORKS 3
+
 /* How the laminations are lined up along z when they are pressed. */
 typedef enum
 {
@@ -52,11 +63,46 @@ typedef enum
   BS_UNIT_SYSTEM_INCH,
 } BsUnitSystem;
 
+/* What is asked of the slab's wood besides its hardness. NAN: not asked. */
+typedef struct
+{
+  double max_kg;               /* of the slab */
+  double max_movement;         /* of its width over the year, mm */
+  double max_cost_minor;       /* of its lumber */
+  double rough_thickness;      /* that the lumber must have, mm */
+  gboolean may_bond_difficult; /* woods that glue holds with difficulty are taken too */
+} BsWoodLimits;
+
+/* Where the slab is fastened so that it cannot move; elsewhere slots let it. */
+typedef enum
+{
+  BS_FIXED_MIDDLE,
+  BS_FIXED_FRONT,
+  BS_FIXED_BACK,
+} BsFixedLine;
+
+typedef struct
+{
+  BsFixedLine line;
+  double screw; /* diameter, mm */
+  double play;  /* left at each end of a slot, mm */
+} BsFixing;
+
 typedef struct
 {
   double temperature_c;
   double humidity_pct;
 } BsClimate;
+
+/* How far what was measured, and how the laminations come to lie, may be off: standard deviations,
+ * mm. */
+typedef struct
+{
+  double height; /* of the measured height at each end of a lamination */
+  double warp;   /* of the measured crook, cup (on flat) and twist */
+  double offset; /* of a lamination up or down in the press, against where the alignment wants it */
+  double rock;   /* of its right end against its left one */
+} BsUncertainty;
 
 typedef struct
 {
@@ -69,10 +115,14 @@ typedef struct
   gboolean shows_ends;
   BsAlignment alignment;
   BsFlattenMethod flatten_method;
-  double allowance;                  /* taken off each face beyond flat, for tool marks */
+  BsFlattenWork flatten_work;
+  double allowance; /* taken off each face beyond flat, for tool marks */
+  BsUncertainty uncertainty;
   BsClimate dry_season, damp_season; /* where it will live */
   double hardness_low_n;             /* side hardness that suits its use, from and to; NAN: not */
   double hardness_high_n;            /* said, see core/wood-compare.h */
+  BsWoodLimits wood_limits;
+  BsFixing fixing;
   GRefString *unknown;
 } BsSlab;
 

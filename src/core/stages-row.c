@@ -45,6 +45,7 @@ glue_pack (const Search *self, BsWay *row, int first, int count)
   int n_clamps = MAX (bs_stages_clamps_for (input, first, 1),
                       bs_stages_clamps_for (input, first + count - 1, 1));
 
+  n_clamps = MAX (n_clamps, bs_stages_clamps_for_whole (input, first, count, 0));
   if (n_clamps > input->pack_clamps || count > self->most_pieces[n_clamps])
     return FALSE;
   if (row->clamps[ROUNDS] == 0 || row->clamps[IN_USE] + n_clamps > input->pack_clamps)
@@ -65,7 +66,7 @@ extend_row (Search *self, int before, int first, int count)
 {
   const BsStagesInput *input = self->input;
   BsWay row = { .row = before };
-  int outer = bs_stages_clamps_for (input, first, count);
+  int outer = bs_stages_clamps_for_slab (input, bs_stages_clamps_for (input, first, count), 0);
 
   if (before >= 0)
     row = *bs_ways_get (&self->ways, before);
@@ -84,7 +85,7 @@ extend_row (Search *self, int before, int first, int count)
   if (row.end == input->n)
     {
       /* The last stage; at the end only its clamps and time matter. */
-      int n_clamps = MAX (row.outer, outer);
+      int n_clamps = bs_stages_clamps_for_slab (input, MAX (row.outer, outer), row.n_pieces);
       if (n_clamps > input->clamps || row.n_pieces > self->most_pieces[n_clamps])
         return;
       row.time_us += assembly_us (self, row.n_pieces, n_clamps) - row.n_pieces * self->place_us;

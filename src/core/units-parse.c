@@ -303,6 +303,9 @@ bs_units_parse (const char *text, BsQuantity quantity, BsUnitSystem system, doub
 {
   g_return_val_if_fail (text != NULL && value != NULL, FALSE);
 
+  if (quantity == BS_QUANTITY_FINE_LENGTH)
+    quantity = BS_QUANTITY_LENGTH;
+
   Reader reader = { text, text, quantity };
   if (!g_utf8_validate (text, -1, NULL))
     {

@@ -195,12 +195,7 @@ bs_csv_read (const char *text, char separator)
   Reader reader = { .at = text, .line = 1, .separator = separator };
 
   while (*reader.at != '\0')
-    {
-      if (is_line_end (*reader.at))
-        skip_line_end (&reader);
-      else
-        g_ptr_array_add (rows, read_row (&reader));
-    }
+    g_ptr_array_add (rows, read_row (&reader));
   return rows;
 }
 

@@ -217,8 +217,8 @@ fit_defect (BsDefect *defect, double length, double breadth)
   return defect->x_from <= defect->x_to && defect->across_from <= defect->across_to;
 }
 
-static BsBoard *
-fit_board (const BsBoard *board)
+BsBoard *
+bs_edit_fit_board (const BsBoard *board)
 {
   BsBoard *fitted = bs_board_copy (board);
 
@@ -237,7 +237,7 @@ bs_edit_put_board (BsPlan *plan, BsBoard *board)
 {
   g_return_val_if_fail (board->wood == NULL || bs_plan_find_wood (plan, board->wood) != NULL, NULL);
 
-  g_autoptr (BsBoard) fitted = fit_board (board);
+  g_autoptr (BsBoard) fitted = bs_edit_fit_board (board);
   return put_part (plan, G_STRUCT_OFFSET (BsPlan, boards), &bs_board_shape, fitted);
 }
 
@@ -301,22 +301,28 @@ replace_lamination (GPtrArray *laminations, guint i, BsLamination *lamination)
   laminations->pdata[i] = lamination;
 }
 
-BsPlan *
-bs_edit_remove_board (BsPlan *plan, const char *board)
+void
+bs_edit_forget_boards (BsPlan *edited)
 {
-  BsPlan *edited = remove_part (plan, G_STRUCT_OFFSET (BsPlan, boards), board);
-  g_return_val_if_fail (edited != NULL, NULL);
-
   for (guint i = 0; i < edited->laminations->len; i++)
     {
       const BsLamination *lamination = edited->laminations->pdata[i];
-      if (g_strcmp0 (lamination->board, board) != 0)
+      if (lamination->board == NULL || bs_plan_find_board (edited, lamination->board) != NULL)
         continue;
       BsLamination *copy = bs_lamination_copy (lamination);
       bs_text_clear (&copy->board);
       replace_lamination (edited->laminations, i, copy);
     }
   fit_cuts (edited);
+}
+
+BsPlan *
+bs_edit_remove_board (BsPlan *plan, const char *board)
+{
+  BsPlan *edited = remove_part (plan, G_STRUCT_OFFSET (BsPlan, boards), board);
+  g_return_val_if_fail (edited != NULL, NULL);
+
+  bs_edit_forget_boards (edited);
   return edited;
 }
 

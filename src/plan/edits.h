@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/clamp-layout.h"
-#include "core/plan.h"
+#include "core/purchase.h"
 
 G_BEGIN_DECLS
 
@@ -85,9 +85,26 @@ BsPlan *bs_edit_put_part (BsPlan *plan, BsPart *part);
 BsPlan *bs_edit_remove_part (BsPlan *plan, const char *part);
 BsPlan *bs_edit_put_board (BsPlan *plan, BsBoard *board);
 BsPlan *bs_edit_remove_board (BsPlan *plan, const char *board);
+/* Many boards at once. Those of an id that the plan has take its place, those whose id is empty are
+ * given one and put in before the board at place `at`, or at the end. `woods` are added where the
+ * plan lacks them; NULL: none. */
+BsPlan *bs_edit_put_boards (BsPlan *plan, const GPtrArray *boards, const GPtrArray *woods,
+                            guint at);
+BsPlan *bs_edit_remove_boards (BsPlan *plan, const char *const *ids);
+/* A board to add, its id empty: of the wood and the size of the last one. */
+BsBoard *bs_edit_next_board (const BsPlan *plan);
 
 /* What is cut where, as a whole; cuts that no board or piece belongs to, and those that are more
  * than wanted, are left out. Cuts go with their board and their piece when those are removed. */
 BsPlan *bs_edit_set_cuts (BsPlan *plan, const BsCut *cuts, guint n);
+
+/* For a plan without laminations: those that its slab asks for (core/slab-wish.h), of its first
+ * wood, in the slab. */
+BsPlan *bs_edit_make_laminations (BsPlan *plan);
+
+/* Puts the boards of a purchase in the rack, and what is cut from them and from free boards of the
+ * rack among the cuts, not pinned. The purchase is of this plan. Makes the laminations when there
+ * are none; spare ones are new and stand in the rack. */
+BsPlan *bs_edit_put_purchase (BsPlan *plan, const BsPurchase *purchase);
 
 G_END_DECLS

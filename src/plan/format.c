@@ -81,6 +81,7 @@ static const char *const layup_names[] = { "on-edge", "on-flat", NULL };
 static const char *const alignment_names[]
     = { "undersides-down", "show-faces-down", "ends-flush", "middles-level", NULL };
 static const char *const flatten_names[] = { "hand", "sled", "planer", NULL };
+static const char *const fixed_line_names[] = { "middle", "front", "back", NULL };
 static const char *const unit_names[] = { "metric", "inch", NULL };
 static const char *const wood_kind_names[] = { "softwood", "hardwood", NULL };
 static const char *const wish_names[] = { "off", "little", "normal", "much", NULL };
@@ -92,6 +93,8 @@ static const char *const bond_names[] = { "easy", "well", "satisfactory", "diffi
 const char *const bs_defect_names[]
     = { "knot", "check", "wane", "stain", "bark-pocket", "sapwood", "pith", "hole", NULL };
 const char *const bs_face_names[] = { "left", "right", "top", "underside", NULL };
+const char *const bs_flatten_work_keys[]
+    = { "shimmed", "show-face-first", "underside-first", NULL };
 const char *const bs_orientation_names[]
     = { "as-marked", "over", "end-for-end", "over-and-end", NULL };
 
@@ -102,6 +105,36 @@ static const BsMember climate_members[] = {
 };
 
 static const BsShape climate_shape = { climate_members, .unknown = -1 };
+
+static const BsMember uncertainty_members[] = {
+  NUMBER ("height_mm", BsUncertainty, height, uncertainty),
+  NUMBER ("warp_mm", BsUncertainty, warp, uncertainty),
+  NUMBER ("offset_mm", BsUncertainty, offset, uncertainty),
+  NUMBER ("rock_mm", BsUncertainty, rock, uncertainty),
+  END,
+};
+
+static const BsShape uncertainty_shape = { uncertainty_members, .unknown = -1 };
+
+static const BsMember wood_limit_members[] = {
+  NUMBER ("max_mass_kg", BsWoodLimits, max_kg, slab_mass),
+  NUMBER ("max_movement_mm", BsWoodLimits, max_movement, slab_movement),
+  NUMBER ("max_cost_minor", BsWoodLimits, max_cost_minor, price),
+  NUMBER ("rough_thickness_mm", BsWoodLimits, rough_thickness, board_thickness),
+  FLAG ("may_bond_difficult", BsWoodLimits, may_bond_difficult),
+  END,
+};
+
+static const BsShape wood_limits_shape = { wood_limit_members, .unknown = -1 };
+
+static const BsMember fixing_members[] = {
+  CHOICE ("line", BsFixing, line, fixed_line_names),
+  NUMBER ("screw_mm", BsFixing, screw, slot_screw),
+  NUMBER ("play_mm", BsFixing, play, slot_play),
+  END,
+};
+
+static const BsShape fixing_shape = { fixing_members, .unknown = -1 };
 
 static const BsMember slab_members[] = {
   NEED_NUMBER ("length_mm", BsSlab, length, slab_length),
@@ -115,11 +148,15 @@ static const BsMember slab_members[] = {
   FLAG ("shows_ends", BsSlab, shows_ends),
   CHOICE ("alignment", BsSlab, alignment, alignment_names),
   CHOICE ("flatten_by", BsSlab, flatten_method, flatten_names),
+  CHOICE ("flatten_work", BsSlab, flatten_work, bs_flatten_work_keys),
   NUMBER ("allowance_mm", BsSlab, allowance, allowance),
+  OBJECT ("uncertainty", BsSlab, uncertainty, uncertainty_shape),
   OBJECT ("dry_season", BsSlab, dry_season, climate_shape),
   OBJECT ("damp_season", BsSlab, damp_season, climate_shape),
   NUMBER ("hardness_low_N", BsSlab, hardness_low_n, hardness),
   NUMBER ("hardness_high_N", BsSlab, hardness_high_n, hardness),
+  OBJECT ("wood_limits", BsSlab, wood_limits, wood_limits_shape),
+  OBJECT ("fixing", BsSlab, fixing, fixing_shape),
   END,
 };
 

@@ -4,6 +4,7 @@
 
 #include <json-glib/json-glib.h>
 
+#include "core/pressure.h"
 #include "core/results.h"
 
 G_BEGIN_DECLS
@@ -11,10 +12,17 @@ G_BEGIN_DECLS
 /* The parts of a report; each returns a new object or array. */
 JsonArray *bs_report_findings (const BsResults *results);
 JsonObject *bs_report_workings (const BsResults *results);
+JsonObject *bs_report_working (const BsWorking *working);
+JsonObject *bs_report_pressing (const BsResults *results);
+
+JsonObject *bs_report_flattening (const BsResults *results);
 
 JsonObject *bs_report_movement (const BsResults *results);
 JsonObject *bs_report_cost (const BsResults *results);
+JsonArray *bs_report_woods (const BsResults *results);
 JsonArray *bs_report_loads (const BsResults *results);
+
+JsonObject *bs_report_schedule (const BsResults *results);
 
 /* Id of the lamination at a place of the order, borrowed; NULL outside it. */
 const char *bs_report_id_at (const BsResults *results, int place);

@@ -437,10 +437,11 @@ static const Refusal refusals[] = {
   { "negative-quantity", set_negative_quantity, BS_CUTTING_ERROR_INPUT, "quantity" },
   { "wider-than-any-board", set_too_wide, BS_CUTTING_ERROR_PART, "Part 1" },
   { "empty-yard", set_empty_yard, BS_CUTTING_ERROR_PART, "No board" },
-  { "defect-ends-before-it-begins", set_backward_defect, BS_CUTTING_ERROR_INPUT, "defects" },
+  { "defect-ends-before-it-begins", set_backward_defect, BS_CUTTING_ERROR_INPUT,
+    "defect of board 1" },
   { "defect-of-many-boards", set_shared_defect, BS_CUTTING_ERROR_INPUT, "single board" },
-  { "pin-over-the-end", set_pin_over_edge, BS_CUTTING_ERROR_PIN, "Pin 1" },
-  { "pin-without-board", set_pin_without_board, BS_CUTTING_ERROR_PIN, "Pin 1" },
+  { "pin-over-the-end", set_pin_over_edge, BS_CUTTING_ERROR_PIN, "Pinned piece 1" },
+  { "pin-without-board", set_pin_without_board, BS_CUTTING_ERROR_PIN, "Pinned piece 1" },
   { "pins-overlap", set_pins_overlapping, BS_CUTTING_ERROR_PIN, "pinned" },
 };
 

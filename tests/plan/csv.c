@@ -29,7 +29,7 @@ static const Row rows[] = {
   { "inch-marks", "8/4,4 1/2\",8'\n", ',', "1[8/4|4 1/2\"|8']" },
   { "unix-line-ends", "a\nb\n", ',', "1[a] 2[b]" },
   { "old-line-ends", "a\rb\r", ',', "1[a] 2[b]" },
-  { "empty-lines", "a\n\n\r\n\nb", ',', "1[a] 5[b]" },
+  { "empty-lines", "a\n\n\r\n\nb", ',', "1[a] 2[] 3[] 4[] 5[b]" },
   { "semicolons", "a;4,5;b", ';', "1[a|4,5|b]" },
   { "tabs", "a\t\tb", '\t', "1[a||b]" },
   { "never-closed", "a,\"b\nc,d\n", ',', "1![a|\"b] 2[c|d]" },

@@ -144,7 +144,7 @@ test_workings (void)
   JsonObject *force = json_object_get_object_member (workings, "force");
   JsonArray *terms = json_object_get_array_member (force, "terms");
 
-  g_assert_cmpuint (json_object_get_size (workings), ==, 12);
+  g_assert_cmpuint (json_object_get_size (workings), ==, 16);
   g_assert_cmpstr (json_object_get_string_member (force, "unit"), ==, "N");
   g_assert_cmpfloat_with_epsilon (json_object_get_double_member (force, "value"),
                                   results->why_force.value, 1e-9);
@@ -171,9 +171,28 @@ test_timber (void)
                    results->stack->plan->currency);
   g_assert_cmpfloat_with_epsilon (json_object_get_double_member (cost, "waste_pct"),
                                   results->cost.waste_pct, 1e-12);
+  g_assert_cmpuint (json_array_get_length (json_object_get_array_member (movement, "slots")), ==,
+                    results->slots->len);
   g_assert_cmpstr (json_object_get_string_member (slab, "what"), ==, "slab");
   g_assert_cmpfloat_with_epsilon (json_object_get_double_member (slab, "mass_kg"), results->mass_kg,
                                   1e-12);
+}
+
+/* Beech of 5800 N is harder than the 4200 N that a plan asks at most by itself. */
+static void
+test_woods (void)
+{
+  g_autoptr (BsResults) results = evaluate ("bakery-counter.broadstave");
+  g_autoptr (JsonNode) node = report (results);
+  JsonArray *woods = json_object_get_array_member (json_node_get_object (node), "woods");
+  JsonObject *beech = json_array_get_object_element (woods, 0);
+  JsonArray *unfit = json_object_get_array_member (beech, "unfit");
+
+  g_assert_cmpuint (json_array_get_length (woods), ==, results->stack->plan->woods->len);
+  g_assert_cmpstr (json_object_get_string_member (beech, "id"), ==, "american-beech");
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (beech, "side_hardness_N"), 5800.0,
+                                  1e-12);
+  g_assert_cmpstr (json_array_get_string_element (unfit, 0), ==, "hard");
 }
 
 /* What cannot be told is left out; an empty plan is reported all the same. */
@@ -188,6 +207,43 @@ test_empty_plan (void)
   g_assert_false (json_object_has_member (json_node_get_object (node), "final_thickness_mm"));
 }
 
+/* The person's packs and what would be shorter, a press each with its round. */
+static void
+test_schedule (void)
+{
+  g_autoptr (BsResults) results = evaluate ("library-counter.broadstave");
+  g_autoptr (JsonNode) node = report (results);
+  JsonObject *schedule = json_object_get_object_member (json_node_get_object (node), "schedule");
+  JsonObject *own = json_object_get_object_member (schedule, "own");
+  JsonArray *presses = json_object_get_array_member (own, "presses");
+  JsonObject *last = json_array_get_object_element (presses, json_array_get_length (presses) - 1);
+
+  g_assert_cmpstr (json_object_get_string_member (schedule, "clamps_by"), ==, "hand_rule");
+  g_assert_true (json_object_get_boolean_member (schedule, "is_possible"));
+  g_assert_cmpuint (json_array_get_length (presses), ==, results->stack->plan->packs->len + 1);
+  g_assert_false (json_object_get_boolean_member (last, "is_pack"));
+  g_assert_cmpint (json_object_get_int_member (last, "round"), ==,
+                   json_object_get_int_member (own, "rounds"));
+  g_assert_cmpint (json_object_get_int_member (last, "clamps"), ==, results->set_clamps->len);
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (last, "clamps_off_at_s"),
+                                  json_object_get_double_member (own, "elapsed_s"), 1e-6);
+  g_assert_true (json_object_has_member (schedule, "shortest"));
+}
+
+/* What stands in the way, and what would help. */
+static void
+test_schedule_impossible (void)
+{
+  g_autoptr (BsResults) results = evaluate ("wedging-table.broadstave");
+  g_autoptr (JsonNode) node = report (results);
+  JsonObject *schedule = json_object_get_object_member (json_node_get_object (node), "schedule");
+
+  g_assert_false (json_object_get_boolean_member (schedule, "is_possible"));
+  g_assert_cmpstr (json_object_get_string_member (schedule, "in_the_way"), ==, "clamps");
+  g_assert_cmpuint (json_array_get_length (json_object_get_array_member (schedule, "remedies")), >,
+                    0);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -200,6 +256,9 @@ main (int argc, char **argv)
   g_test_add_func ("/report/finding-values", test_finding_values);
   g_test_add_func ("/report/workings", test_workings);
   g_test_add_func ("/report/timber", test_timber);
+  g_test_add_func ("/report/woods", test_woods);
   g_test_add_func ("/report/empty-plan", test_empty_plan);
+  g_test_add_func ("/report/schedule", test_schedule);
+  g_test_add_func ("/report/schedule-impossible", test_schedule_impossible);
   return g_test_run ();
 }
