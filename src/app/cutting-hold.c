@@ -355,13 +355,12 @@ scroll (BsCuttingCanvas *self)
 
   if (self->vertical == NULL)
     return;
-  from = gtk_adjustment_get_value (self->vertical);
-  page = gtk_adjustment_get_page_size (self->vertical);
+  bs_cutting_canvas_get_view (self, &from, &page);
   if (y - from < SCROLL_ZONE)
     by = -SCROLL_STEP;
   else if (y - from > page - SCROLL_ZONE)
     by = SCROLL_STEP;
-  gtk_adjustment_set_value (self->vertical, from + by);
+  gtk_adjustment_set_value (self->vertical, gtk_adjustment_get_value (self->vertical) + by);
 }
 
 static void
