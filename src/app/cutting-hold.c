@@ -84,6 +84,9 @@ push (BsCuttingCanvas *self)
 
   let_go (self);
   bs_session_push (self->session, plan, label, NULL);
+  int selected = bs_cutting_canvas_get_selected (self);
+  if (selected >= 0)
+    gtk_widget_grab_focus (self->pieces->pdata[selected]);
 }
 
 /* The held piece is the selected one in every plan that is shown. */
