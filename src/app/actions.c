@@ -84,10 +84,23 @@ static const BsAction actions[] = {
     BS_ACTION_GROUP_LAMINATION,
     N_ ("Bring back"),
     { "Insert", "<Alt>Up" } },
+  { "lamination.pin-place", BS_ACTION_GROUP_LAMINATION, N_ ("Pin at its place"), { "p" } },
+  { "lamination.pin-neighbour",
+    BS_ACTION_GROUP_LAMINATION,
+    N_ ("Pin beside the one behind it"),
+    { "n" } },
+  { "lamination.pin-face", BS_ACTION_GROUP_LAMINATION, N_ ("Pin this face up"), { "f" } },
   { "lamination.menu",
     BS_ACTION_GROUP_LAMINATION,
     N_ ("What can be done with it"),
     { "Menu", "<Shift>F10" } },
+
+  { "win.propose", BS_ACTION_GROUP_ORDER, N_ ("Propose an order"), { "<Control>r" } },
+  { "order.look", BS_ACTION_GROUP_ORDER, N_ ("Look for an order"), { "<Control>l" } },
+  { "order.stop", BS_ACTION_GROUP_ORDER, N_ ("Stop looking"), { "<Control>period" } },
+  { "order.use", BS_ACTION_GROUP_ORDER, N_ ("Use this order"), { "<Control>Return" } },
+  { "order.discard", BS_ACTION_GROUP_ORDER, N_ ("Discard"), { "<Control>BackSpace" } },
+  { "order.close", BS_ACTION_GROUP_ORDER, N_ ("Close the proposal"), { "<Control><Shift>r" } },
 
   { "clamp.choose(-1)", BS_ACTION_GROUP_CLAMP, N_ ("Choose the one before"), { "Page_Up" } },
   { "clamp.choose(1)", BS_ACTION_GROUP_CLAMP, N_ ("Choose the one after"), { "Page_Down" } },
@@ -140,13 +153,9 @@ const char *
 bs_actions_group_title (BsActionGroup group)
 {
   static const char *const titles[BS_N_ACTION_GROUPS] = {
-    [BS_ACTION_GROUP_PLAN] = N_ ("Plan"),
-    [BS_ACTION_GROUP_EDIT] = N_ ("Changes"),
-    [BS_ACTION_GROUP_BOARD] = N_ ("Board"),
-    [BS_ACTION_GROUP_CUTTING] = N_ ("Cutting"),
-    [BS_ACTION_GROUP_LAMINATION] = N_ ("Lamination"),
-    [BS_ACTION_GROUP_CLAMP] = N_ ("Clamp"),
-    [BS_ACTION_GROUP_VIEW] = N_ ("View"),
+    [BS_ACTION_GROUP_PLAN] = N_ ("Plan"),   [BS_ACTION_GROUP_EDIT] = N_ ("Changes"),
+    [BS_ACTION_GROUP_BOARD] = N_ ("Board"), [BS_ACTION_GROUP_LAMINATION] = N_ ("Lamination"),
+    [BS_ACTION_GROUP_VIEW] = N_ ("View"),   [BS_ACTION_GROUP_CLAMP] = N_ ("Clamp"),
   };
 
   return _ (titles[group]);

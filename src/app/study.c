@@ -5,11 +5,11 @@
 #include "core/clamp-advice.h"
 #include "core/forecast.h"
 #include "core/purchase.h"
+#include "core/schedule.h"
 
 /* How long a plan stands before what is slow begins: longer than from one step of a drag to the
  * next. */
 #define REST_MS 120
-#include "core/schedule.h"
 
 const BsStudyKind bs_study_forecast = {
   (gpointer (*) (const BsPlan *, const BsProgress *))bs_forecast_new,
@@ -25,6 +25,7 @@ work_out_schedule (const BsPlan *plan, const BsProgress *progress)
 const BsStudyKind bs_study_schedule = {
   work_out_schedule,
   (GDestroyNotify)bs_schedule_free,
+  REST_MS,
 };
 
 /* Never stopped: while a hand moves on, the pressures a little behind it are what there is to see.
@@ -32,7 +33,10 @@ const BsStudyKind bs_study_schedule = {
 static gpointer
 press_live (const BsPlan *plan, const BsProgress *progress)
 {
-  return bs_pressure_new (plan, BS_PRESS_MODEL_TIMOSHENKO, NULL);
+  BsPressure *pressure = bs_pressure_new (plan, BS_PRESS_MODEL_TIMOSHENKO);
+
+  bs_pressure_explain (pressure);
+  return pressure;
 }
 
 const BsStudyKind bs_study_live_pressing = { press_live, (GDestroyNotify)bs_pressure_free };
@@ -40,7 +44,12 @@ const BsStudyKind bs_study_live_pressing = { press_live, (GDestroyNotify)bs_pres
 static gpointer
 press_exactly (const BsPlan *plan, const BsProgress *progress)
 {
-  return bs_pressure_new (plan, BS_PRESS_MODEL_SQUEEZE, progress);
+  g_autoptr (BsPressure) pressure = bs_pressure_new (plan, BS_PRESS_MODEL_SQUEEZE);
+
+  if (!bs_progress_report (progress, 0.4))
+    return NULL;
+  bs_pressure_explain (pressure);
+  return g_steal_pointer (&pressure);
 }
 
 const BsStudyKind bs_study_pressing = {
