@@ -17,6 +17,7 @@
 #include "draw/removal.h"
 #include "draw/season-chart.h"
 #include "draw/sheet.h"
+#include "draw/timeline.h"
 #include "image.h"
 #include "plan/document.h"
 #include "plan/tables.h"
@@ -161,6 +162,33 @@ test_hardness (gconstpointer data)
   keep (cr, "woods", picture);
 }
 
+/* Of each way there is to press the slab. */
+static void
+draw_timelines (const BsPlan *plan, const char *name, const BsPalette *palette, const char *look)
+{
+  g_autoptr (BsSchedule) schedule = bs_schedule_new (plan, BS_SCHEDULE_BY_RULE, NULL);
+  const BsStagesPlan *ways[3] = { schedule->own };
+
+  if (schedule->stages != NULL)
+    {
+      ways[1] = schedule->stages->shortest;
+      ways[2] = schedule->stages->balanced;
+    }
+  for (guint i = 0; i < G_N_ELEMENTS (ways); i++)
+    {
+      BsTimeline timeline = { schedule, ways[i], WIDTH, 13.0, 1.0, palette };
+      g_autofree char *picture = g_strdup_printf ("timeline-%u-%s", i, look);
+
+      if (ways[i] == NULL)
+        continue;
+      cairo_t *cr = image_new (WIDTH, (int)bs_timeline_get_height (&timeline));
+      bs_color_set (&palette->ground, cr);
+      cairo_paint (cr);
+      bs_timeline_draw (&timeline, cr);
+      keep (cr, name, picture);
+    }
+}
+
 static void
 draw_pages (BsResults *results, const char *plan)
 {
@@ -187,6 +215,8 @@ draw_plan (const BsPlan *plan, const char *name)
   draw_screen (results, name, "light", bs_palette_light ());
   draw_screen (results, name, "dark", bs_palette_dark ());
   draw_charts (results, name, "charts", bs_palette_light ());
+  draw_timelines (plan, name, bs_palette_light (), "light");
+  draw_timelines (plan, name, bs_palette_dark (), "dark");
   draw_flattening (results, name, "flattening-light", bs_palette_light ());
   draw_flattening (results, name, "flattening-dark", bs_palette_dark ());
   draw_pages (results, name);
