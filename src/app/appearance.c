@@ -250,9 +250,11 @@ bs_appearance_find_palette (GtkWidget *widget)
 double
 bs_appearance_find_text_size (GtkWidget *widget)
 {
-  PangoFontDescription *font
+  const PangoFontDescription *font
       = pango_context_get_font_description (gtk_widget_get_pango_context (widget));
   double size = (double)pango_font_description_get_size (font) / PANGO_SCALE;
+  double per_point
+      = pango_cairo_context_get_resolution (gtk_widget_get_pango_context (widget)) / 72.0;
 
-  return pango_font_description_get_size_is_absolute (font) ? size : size * 96.0 / 72.0;
+  return pango_font_description_get_size_is_absolute (font) ? size : size * per_point;
 }

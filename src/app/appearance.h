@@ -22,7 +22,7 @@ GAction *bs_appearance_create_action (BsAppearance *self);
  * so. */
 const BsPalette *bs_appearance_find_palette (GtkWidget *widget);
 
-/* Size of the widget's text in pixels, for pictures that write. */
+/* Of the text in a widget, in pixels. */
 double bs_appearance_find_text_size (GtkWidget *widget);
 
 G_END_DECLS

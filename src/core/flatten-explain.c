@@ -12,7 +12,7 @@
 
 #define SET_BY_YOU N_ ("set by you")
 
-const char *const bs_flatten_work_names[BS_N_FLATTEN_WORKS] = {
+const char *const bs_flatten_work_names[BS_N_FLATTEN_WORKS + 1] = {
   [BS_FLATTEN_SHIMMED] = N_ ("Shimmed to the best tilt"),
   [BS_FLATTEN_SHOW_FACE_FIRST] = N_ ("As it rests, show face first"),
   [BS_FLATTEN_UNDERSIDE_FIRST] = N_ ("As it rests, underside first"),
@@ -92,29 +92,17 @@ bs_flatten_explain (const BsFlattenResult *result, BsFlattenWork work, const BsS
                   BS_QUANTITY_LENGTH, SET_BY_YOU);
   bs_working_add (why, N_ ("thickness wanted"), "", slab->thickness, BS_QUANTITY_LENGTH,
                   SET_BY_YOU);
+  bs_working_add (why, N_ ("most that comes off the show face, allowance included"), "",
+                  result->top_most, BS_QUANTITY_LENGTH, NULL);
+  bs_working_add (why, N_ ("most that comes off the underside, allowance included"), "",
+                  result->underside_most, BS_QUANTITY_LENGTH, NULL);
 }
 
-void
-bs_flatten_explain_removal (const BsFlattenResult *result, gboolean is_top, const BsStack *stack,
-                            BsWorking *why)
+/* Why nothing can be told of slabs that are drawn. */
+static const char *
+tell_unknown (const BsStack *stack, gboolean is_working)
 {
-  bs_working_init (
-      why, is_top ? N_ ("Most off the show face") : N_ ("Most off the underside"),
-      isnan (result->thickness)
-          ? tell_missing (stack)
-          : N_ ("From the highest spot of the face down to the finished plane, measured square to "
-                "the bench. The least that comes off anywhere is the allowance."),
-      "d = p + a", BS_QUANTITY_LENGTH,
-      isnan (result->thickness)
-          ? N_ ("Nothing to go by.")
-          : N_ ("As sure as the warp was measured, and the laminations come to lie as planned."));
-  if (isnan (result->thickness))
-    return;
-  why->value = is_top ? result->top_most : result->underside_most;
-  bs_working_add (why, N_ ("how far its most proud spot stands off the plane that just touches it"),
-                  "p", why->value - stack->plan->slab.allowance, BS_QUANTITY_LENGTH, NULL);
-  bs_working_add (why, N_ ("allowance for tool marks on each face"), "a",
-                  stack->plan->slab.allowance, BS_QUANTITY_LENGTH, SET_BY_YOU);
+  return is_working ? N_ ("It is being worked out.") : tell_missing (stack);
 }
 
 /* What all that is drawn from chance rests on. */
@@ -161,11 +149,11 @@ void
 bs_flatten_explain_odds (const BsFlattenOdds *odds, BsSure sure, const BsStack *stack,
                          BsWorking *why)
 {
-  double value = bs_flatten_odds_get (odds, sure);
+  double value = odds != NULL ? bs_flatten_odds_get (odds, sure) : NAN;
 
   bs_working_init (
       why, sures[sure].title,
-      isnan (value) ? tell_missing (stack)
+      isnan (value) ? tell_unknown (stack, odds == NULL)
                     : N_ ("Heights, warp and the places of the laminations in the press are "
                           "drawn from normal distributions about what was measured, and each "
                           "such slab is flattened by the order of work. The thickness is the "
@@ -182,12 +170,12 @@ bs_flatten_explain_odds (const BsFlattenOdds *odds, BsSure sure, const BsStack *
 void
 bs_flatten_explain_wanted (const BsFlattenOdds *odds, const BsStack *stack, BsWorking *why)
 {
-  gboolean is_known = !isnan (odds->wanted_pct);
+  gboolean is_known = odds != NULL && !isnan (odds->wanted_pct);
 
   bs_working_init (why, N_ ("Chance of the thickness that is wanted"),
                    is_known ? N_ ("The share of the slabs drawn that come out at least as thick as "
                                   "wanted.")
-                            : tell_missing (stack),
+                            : tell_unknown (stack, odds == NULL),
                    "", BS_QUANTITY_PERCENT, is_known ? DRAWN_CERTAINTY : N_ ("Nothing to go by."));
   if (!is_known)
     return;
@@ -198,9 +186,9 @@ bs_flatten_explain_wanted (const BsFlattenOdds *odds, const BsStack *stack, BsWo
 }
 
 void
-bs_flatten_explain_height (double height, const BsStack *stack, BsWorking *why)
+bs_flatten_explain_height (const double *height, const BsStack *stack, BsWorking *why)
 {
-  gboolean is_known = !isnan (height);
+  gboolean is_known = height != NULL && !isnan (*height);
   double wanted = stack->plan->slab.thickness;
 
   bs_working_init (
@@ -208,14 +196,14 @@ bs_flatten_explain_height (double height, const BsStack *stack, BsWorking *why)
       is_known ? N_ ("The one height of all laminations, warped as they are, at which 95 of 100 "
                      "slabs come out at least as thick as wanted. A millimetre more on every "
                      "lamination is a millimetre more of slab.")
-               : tell_missing (stack),
+               : tell_unknown (stack, height == NULL),
       "H = t + e", BS_QUANTITY_LENGTH, is_known ? DRAWN_CERTAINTY : N_ ("Nothing to go by."));
   if (!is_known)
     return;
-  why->value = height;
+  why->value = *height;
   bs_working_add (why, N_ ("thickness wanted"), "t", wanted, BS_QUANTITY_LENGTH, SET_BY_YOU);
   bs_working_add (why, N_ ("lost in no more than 5 of 100 slabs, allowances included"), "e",
-                  height - wanted, BS_QUANTITY_LENGTH, NULL);
+                  *height - wanted, BS_QUANTITY_LENGTH, NULL);
   add_deviations (stack, why);
 }
 

@@ -85,8 +85,8 @@ add_rack (BsPurchase *self, GPtrArray *woods)
     {
       BsBoard *board = g_ptr_array_index (self->plan->boards, i);
       BsCutStock stock = {
-        .length = round_down (board->length),
-        .width = round_down (board->width),
+        .length = board->length,
+        .width = board->width,
         .thickness = fmax (board->thickness + find_thickness_saved (self, board), 0.0),
         .supply = 1,
         .wood = number_wood (woods, board->wood),
@@ -95,7 +95,7 @@ add_rack (BsPurchase *self, GPtrArray *woods)
       if (!is_free (self->plan, board->id))
         continue;
       g_ptr_array_add (self->rack, board);
-      g_array_append_val (self->stock, stock);
+      g_array_append_val (self->as_sold, stock);
     }
 }
 
@@ -143,14 +143,20 @@ add_yard (BsPurchase *self, GPtrArray *woods)
       self->problem = g_strdup (error->message);
       return;
     }
-  for (guint i = 0; i < yard->stock->len; i++)
+  g_array_append_vals (self->as_sold, yard->stock->data, yard->stock->len);
+  g_array_append_vals (self->yard_offers, yard->offers->data, yard->offers->len);
+}
+
+static void
+round_stock (BsPurchase *self)
+{
+  g_array_append_vals (self->stock, self->as_sold->data, self->as_sold->len);
+  for (guint i = 0; i < self->stock->len; i++)
     {
-      BsCutStock *stock = &g_array_index (yard->stock, BsCutStock, i);
+      BsCutStock *stock = &g_array_index (self->stock, BsCutStock, i);
       stock->length = round_down (stock->length);
       stock->width = round_down (stock->width);
     }
-  g_array_append_vals (self->stock, yard->stock->data, yard->stock->len);
-  g_array_append_vals (self->yard_offers, yard->offers->data, yard->offers->len);
 }
 
 /* The edge that is made straight first takes the crook of the longest piece with it. */
@@ -263,6 +269,7 @@ purchase_prepare (const BsPlan *plan)
   self->wanted = bs_wanted_new (plan);
   self->shortfalls = g_array_new (FALSE, FALSE, sizeof (BsShortfall));
   self->stock = g_array_new (FALSE, FALSE, sizeof (BsCutStock));
+  self->as_sold = g_array_new (FALSE, FALSE, sizeof (BsCutStock));
   self->parts = g_array_new (FALSE, FALSE, sizeof (BsCutPart));
   self->part_wants = g_array_new (FALSE, FALSE, sizeof (guint));
   self->rack = g_ptr_array_new ();
@@ -271,6 +278,7 @@ purchase_prepare (const BsPlan *plan)
   self->offcuts = g_array_new (FALSE, FALSE, sizeof (BsPurchaseOffcut));
   add_rack (self, woods);
   add_yard (self, woods);
+  round_stock (self);
   set_saw (self);
   add_parts (self, woods);
   self->cutting.stock = (const BsCutStock *)self->stock->data;
@@ -287,6 +295,7 @@ bs_purchase_free (BsPurchase *self)
   g_array_unref (self->wanted);
   g_array_unref (self->shortfalls);
   g_array_unref (self->stock);
+  g_array_unref (self->as_sold);
   g_array_unref (self->parts);
   g_array_unref (self->part_wants);
   g_ptr_array_unref (self->rack);
@@ -324,7 +333,7 @@ find_paid_width (const BsPurchase *self, const BsCutStock *stock, const BsOffer 
 static void
 add_line (BsPurchase *self, guint kind, int count, BsTally *tally)
 {
-  const BsCutStock *stock = &g_array_index (self->stock, BsCutStock, kind);
+  const BsCutStock *stock = &g_array_index (self->as_sold, BsCutStock, kind);
   guint index = g_array_index (self->yard_offers, guint, kind - self->rack->len);
   const BsOffer *offer = g_ptr_array_index (self->plan->offers, index);
   BsPurchaseLine line = {

@@ -59,7 +59,8 @@ typedef struct
   GArray *shortfalls; /* BsShortfall, for each want */
 
   BsCutting cutting;   /* what was solved; its stock is first `rack`, then boards of the yard */
-  GArray *stock;       /* BsCutStock */
+  GArray *stock;       /* BsCutStock, in whole steps */
+  GArray *as_sold;     /* likewise, with the sizes as they are */
   GArray *parts;       /* BsCutPart */
   GArray *part_wants;  /* guint: the want of each part */
   GPtrArray *rack;     /* BsBoard, borrowed from the plan */

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/clamp-layout.h"
-#include "core/plan.h"
+#include "core/purchase.h"
 
 G_BEGIN_DECLS
 
@@ -77,6 +77,9 @@ BsPlan *bs_edit_put_clamp (BsPlan *plan, BsClampKind *clamp);
 BsPlan *bs_edit_remove_clamp (BsPlan *plan, const char *clamp);
 BsPlan *bs_edit_put_caul (BsPlan *plan, BsCaulKind *caul);
 BsPlan *bs_edit_remove_caul (BsPlan *plan, const char *caul);
+/* Gives all these laminations (ids, NULL-terminated) one wood, which comes into the plan unless it
+ * has one of that id. */
+BsPlan *bs_edit_use_wood (BsPlan *plan, BsWood *wood, const char *const *laminations);
 BsPlan *bs_edit_put_wood (BsPlan *plan, BsWood *wood);
 BsPlan *bs_edit_remove_wood (BsPlan *plan, const char *wood);
 BsPlan *bs_edit_put_offer (BsPlan *plan, BsOffer *offer);
@@ -98,5 +101,14 @@ BsBoard *bs_edit_next_board (const BsPlan *plan);
 /* What is cut where, as a whole; cuts that no board or piece belongs to, and those that are more
  * than wanted, are left out. Cuts go with their board and their piece when those are removed. */
 BsPlan *bs_edit_set_cuts (BsPlan *plan, const BsCut *cuts, guint n);
+
+/* For a plan without laminations: those that its slab asks for (core/slab-wish.h), of its first
+ * wood, in the slab. */
+BsPlan *bs_edit_make_laminations (BsPlan *plan);
+
+/* Puts the boards of a purchase in the rack, and what is cut from them and from free boards of the
+ * rack among the cuts, not pinned. The purchase is of this plan. Makes the laminations when there
+ * are none; spare ones are new and stand in the rack. */
+BsPlan *bs_edit_put_purchase (BsPlan *plan, const BsPurchase *purchase);
 
 G_END_DECLS

@@ -19,6 +19,14 @@ const char *bs_words_severity (BsSeverity severity);
  * a popover or the paper's appendix. */
 char *bs_words_working (const BsWorking *working, BsUnitSystem units);
 
+/* One value of a working: money in its currency, all else in the person's units. */
+char *bs_words_value (const BsWorking *working, double value, BsQuantity quantity,
+                      BsUnitSystem units);
+
+/* One value of a working: money in its currency, the rest in the units. */
+char *bs_words_value (const BsWorking *working, double value, BsQuantity quantity,
+                      BsUnitSystem units);
+
 const char *bs_words_defect (BsDefectKind kind);
 
 /* The names to choose from, NULL-terminated: message ids in these contexts. */
@@ -35,5 +43,8 @@ const char *bs_words_orientation (BsOrientation orientation);
 /* The usual cautions for this plan (adhesive, dust, lifting, clamps), NULL-terminated; defer to
  * data sheets, local rules and licensed practice. Free with g_strfreev. */
 char **bs_words_cautions (const BsPlan *plan, const BsResults *results);
+
+/* The one of them that is about the clamps as they are set; the caller's. */
+char *bs_words_clamp_caution (const BsResults *results);
 
 G_END_DECLS

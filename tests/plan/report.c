@@ -42,6 +42,28 @@ test_same_bytes (void)
   g_assert_cmpstr (first_text, ==, second_text);
 }
 
+/* The three orders of work, three spots of each face, the deepest as deep as is said of the face;
+ * the surer, the thinner. */
+static void
+check_flattening (JsonObject *object, const BsResults *results)
+{
+  JsonArray *works = json_object_get_array_member (object, "by_work");
+  JsonArray *spots = json_object_get_array_member (object, "deepest_spots");
+  JsonObject *sure = json_object_get_object_member (object, "how_sure");
+  JsonObject *shimmed = json_array_get_object_element (works, 0);
+
+  g_assert_cmpstr (json_object_get_string_member (object, "flatten_work"), ==, "shimmed");
+  g_assert_cmpuint (json_array_get_length (works), ==, 3);
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (shimmed, "thickness_mm"),
+                                  results->flatten.thickness, 1e-12);
+  g_assert_cmpuint (json_array_get_length (spots), ==, 6);
+  g_assert_cmpfloat_with_epsilon (
+      json_object_get_double_member (json_array_get_object_element (spots, 0), "depth_mm"),
+      results->flatten.top_most, 1e-9);
+  g_assert_cmpfloat (json_object_get_double_member (sure, "at_95_pct_mm"), <,
+                     json_object_get_double_member (sure, "at_50_pct_mm"));
+}
+
 static void
 test_numbers (void)
 {
@@ -60,6 +82,7 @@ test_numbers (void)
   g_assert_cmpuint (json_array_get_length (json_object_get_array_member (clamps, "positions_mm")),
                     ==, results->clamps.positions->len);
   g_assert_cmpuint (json_array_get_length (order), ==, 16);
+  check_flattening (json_object_get_object_member (object, "flattening"), results);
   g_assert_cmpstr (
       json_object_get_string_member (json_array_get_object_element (order, 0), "lamination"), ==,
       "a1");
@@ -144,7 +167,7 @@ test_workings (void)
   JsonObject *force = json_object_get_object_member (workings, "force");
   JsonArray *terms = json_object_get_array_member (force, "terms");
 
-  g_assert_cmpuint (json_object_get_size (workings), ==, 15);
+  g_assert_cmpuint (json_object_get_size (workings), ==, 14);
   g_assert_cmpstr (json_object_get_string_member (force, "unit"), ==, "N");
   g_assert_cmpfloat_with_epsilon (json_object_get_double_member (force, "value"),
                                   results->why_force.value, 1e-9);
@@ -207,6 +230,43 @@ test_empty_plan (void)
   g_assert_false (json_object_has_member (json_node_get_object (node), "final_thickness_mm"));
 }
 
+/* The person's packs and what would be shorter, a press each with its round. */
+static void
+test_schedule (void)
+{
+  g_autoptr (BsResults) results = evaluate ("library-counter.broadstave");
+  g_autoptr (JsonNode) node = report (results);
+  JsonObject *schedule = json_object_get_object_member (json_node_get_object (node), "schedule");
+  JsonObject *own = json_object_get_object_member (schedule, "own");
+  JsonArray *presses = json_object_get_array_member (own, "presses");
+  JsonObject *last = json_array_get_object_element (presses, json_array_get_length (presses) - 1);
+
+  g_assert_cmpstr (json_object_get_string_member (schedule, "clamps_by"), ==, "hand_rule");
+  g_assert_true (json_object_get_boolean_member (schedule, "is_possible"));
+  g_assert_cmpuint (json_array_get_length (presses), ==, results->stack->plan->packs->len + 1);
+  g_assert_false (json_object_get_boolean_member (last, "is_pack"));
+  g_assert_cmpint (json_object_get_int_member (last, "round"), ==,
+                   json_object_get_int_member (own, "rounds"));
+  g_assert_cmpint (json_object_get_int_member (last, "clamps"), ==, results->set_clamps->len);
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (last, "clamps_off_at_s"),
+                                  json_object_get_double_member (own, "elapsed_s"), 1e-6);
+  g_assert_true (json_object_has_member (schedule, "shortest"));
+}
+
+/* What stands in the way, and what would help. */
+static void
+test_schedule_impossible (void)
+{
+  g_autoptr (BsResults) results = evaluate ("wedging-table.broadstave");
+  g_autoptr (JsonNode) node = report (results);
+  JsonObject *schedule = json_object_get_object_member (json_node_get_object (node), "schedule");
+
+  g_assert_false (json_object_get_boolean_member (schedule, "is_possible"));
+  g_assert_cmpstr (json_object_get_string_member (schedule, "in_the_way"), ==, "clamps");
+  g_assert_cmpuint (json_array_get_length (json_object_get_array_member (schedule, "remedies")), >,
+                    0);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -221,5 +281,7 @@ main (int argc, char **argv)
   g_test_add_func ("/report/timber", test_timber);
   g_test_add_func ("/report/woods", test_woods);
   g_test_add_func ("/report/empty-plan", test_empty_plan);
+  g_test_add_func ("/report/schedule", test_schedule);
+  g_test_add_func ("/report/schedule-impossible", test_schedule_impossible);
   return g_test_run ();
 }
