@@ -20,6 +20,44 @@ static const BsAction actions[] = {
   { "win.undo", BS_ACTION_GROUP_EDIT, N_ ("Undo"), { "<Control>z" } },
   { "win.redo", BS_ACTION_GROUP_EDIT, N_ ("Redo"), { "<Control><Shift>z", "<Control>y" } },
 
+  { "board.add", BS_ACTION_GROUP_BOARD, N_ ("Add a board"), { "<Control>Return" } },
+  { "board.more(1)", BS_ACTION_GROUP_BOARD, N_ ("One more like this"), { "<Control>d" } },
+  { "board.strike-out", BS_ACTION_GROUP_BOARD, N_ ("Strike out"), { "<Control>Delete" } },
+  { "board.copy", BS_ACTION_GROUP_BOARD, N_ ("Copy as a table"), { "<Control>c" } },
+  { "board.paste", BS_ACTION_GROUP_BOARD, N_ ("Paste from a table"), { "<Control>v" } },
+  { "board.read-table", BS_ACTION_GROUP_BOARD, N_ ("Read boards from a CSV file…"), { NULL } },
+  { "board.write-table", BS_ACTION_GROUP_BOARD, N_ ("Write boards to a CSV file…"), { NULL } },
+
+  { "cuts.plan", BS_ACTION_GROUP_CUTTING, N_ ("Plan the cuts"), { NULL } },
+  { "cuts.stop", BS_ACTION_GROUP_CUTTING, N_ ("Stop"), { NULL } },
+  { "cuts.lay-out", BS_ACTION_GROUP_CUTTING, N_ ("Lay out the laminations"), { NULL } },
+  { "piece.pin", BS_ACTION_GROUP_CUTTING, N_ ("Pin or release"), { "p" } },
+  { "piece.cut", BS_ACTION_GROUP_CUTTING, N_ ("Mark as cut or not"), { "c" } },
+  { "piece.along(-1)",
+    BS_ACTION_GROUP_CUTTING,
+    N_ ("Move the piece towards the left end"),
+    { "<Shift>Left" } },
+  { "piece.along(1)",
+    BS_ACTION_GROUP_CUTTING,
+    N_ ("Move the piece towards the right end"),
+    { "<Shift>Right" } },
+  { "piece.across(1)",
+    BS_ACTION_GROUP_CUTTING,
+    N_ ("Move the piece towards the back edge"),
+    { "<Shift>Up" } },
+  { "piece.across(-1)",
+    BS_ACTION_GROUP_CUTTING,
+    N_ ("Move the piece towards the front edge"),
+    { "<Shift>Down" } },
+  { "piece.board(-1)",
+    BS_ACTION_GROUP_CUTTING,
+    N_ ("Move the piece to a board further up"),
+    { "<Shift>Page_Up" } },
+  { "piece.board(1)",
+    BS_ACTION_GROUP_CUTTING,
+    N_ ("Move the piece to a board further down"),
+    { "<Shift>Page_Down" } },
+
   { "lamination.move(-1)",
     BS_ACTION_GROUP_LAMINATION,
     N_ ("Move towards the front"),
@@ -46,10 +84,23 @@ static const BsAction actions[] = {
     BS_ACTION_GROUP_LAMINATION,
     N_ ("Bring back"),
     { "Insert", "<Alt>Up" } },
+  { "lamination.pin-place", BS_ACTION_GROUP_LAMINATION, N_ ("Pin at its place"), { "p" } },
+  { "lamination.pin-neighbour",
+    BS_ACTION_GROUP_LAMINATION,
+    N_ ("Pin beside the one behind it"),
+    { "n" } },
+  { "lamination.pin-face", BS_ACTION_GROUP_LAMINATION, N_ ("Pin this face up"), { "f" } },
   { "lamination.menu",
     BS_ACTION_GROUP_LAMINATION,
     N_ ("What can be done with it"),
     { "Menu", "<Shift>F10" } },
+
+  { "win.propose", BS_ACTION_GROUP_ORDER, N_ ("Propose an order"), { "<Control>r" } },
+  { "order.look", BS_ACTION_GROUP_ORDER, N_ ("Look for an order"), { "<Control>l" } },
+  { "order.stop", BS_ACTION_GROUP_ORDER, N_ ("Stop looking"), { "<Control>period" } },
+  { "order.use", BS_ACTION_GROUP_ORDER, N_ ("Use this order"), { "<Control>Return" } },
+  { "order.discard", BS_ACTION_GROUP_ORDER, N_ ("Discard"), { "<Control>BackSpace" } },
+  { "order.close", BS_ACTION_GROUP_ORDER, N_ ("Close the proposal"), { "<Control><Shift>r" } },
 
   { "clamp.choose(-1)", BS_ACTION_GROUP_CLAMP, N_ ("Choose the one before"), { "Page_Up" } },
   { "clamp.choose(1)", BS_ACTION_GROUP_CLAMP, N_ ("Choose the one after"), { "Page_Down" } },
@@ -102,11 +153,9 @@ const char *
 bs_actions_group_title (BsActionGroup group)
 {
   static const char *const titles[BS_N_ACTION_GROUPS] = {
-    [BS_ACTION_GROUP_PLAN] = N_ ("Plan"),
-    [BS_ACTION_GROUP_EDIT] = N_ ("Changes"),
-    [BS_ACTION_GROUP_LAMINATION] = N_ ("Lamination"),
-    [BS_ACTION_GROUP_CLAMP] = N_ ("Clamp"),
-    [BS_ACTION_GROUP_VIEW] = N_ ("View"),
+    [BS_ACTION_GROUP_PLAN] = N_ ("Plan"),   [BS_ACTION_GROUP_EDIT] = N_ ("Changes"),
+    [BS_ACTION_GROUP_BOARD] = N_ ("Board"), [BS_ACTION_GROUP_LAMINATION] = N_ ("Lamination"),
+    [BS_ACTION_GROUP_VIEW] = N_ ("View"),   [BS_ACTION_GROUP_CLAMP] = N_ ("Clamp"),
   };
 
   return _ (titles[group]);
@@ -132,6 +181,24 @@ has_modifier (const char *key)
   return key[0] == '<' || (key[0] == 'F' && g_ascii_isdigit (key[1]));
 }
 
+/* The keys with a modifier go to one controller, bare ones to the other. */
+static void
+add_shortcuts (const char *prefix, GtkEventController *modified, GtkEventController *bare)
+{
+  for (guint i = 0; i < G_N_ELEMENTS (actions); i++)
+    {
+      if (!g_str_has_prefix (actions[i].name, prefix))
+        continue;
+      for (guint k = 0; k < BS_ACTION_MAX_KEYS && actions[i].keys[k] != NULL; k++)
+        {
+          const char *key = actions[i].keys[k];
+          GtkEventController *where = has_modifier (key) ? modified : bare;
+          gtk_shortcut_controller_add_shortcut (GTK_SHORTCUT_CONTROLLER (where),
+                                                shortcut_new (&actions[i], key));
+        }
+    }
+}
+
 void
 bs_actions_add_shortcuts (GtkWidget *widget, const char *prefix)
 {
@@ -140,19 +207,18 @@ bs_actions_add_shortcuts (GtkWidget *widget, const char *prefix)
   GtkEventController *anywhere = gtk_shortcut_controller_new ();
   GtkEventController *inside = gtk_shortcut_controller_new ();
   gtk_shortcut_controller_set_scope (GTK_SHORTCUT_CONTROLLER (anywhere), GTK_SHORTCUT_SCOPE_GLOBAL);
-  for (guint i = 0; i < G_N_ELEMENTS (actions); i++)
-    {
-      if (!g_str_has_prefix (actions[i].name, prefix))
-        continue;
-      for (guint k = 0; k < BS_ACTION_MAX_KEYS && actions[i].keys[k] != NULL; k++)
-        {
-          const char *key = actions[i].keys[k];
-          GtkEventController *where = has_modifier (key) ? anywhere : inside;
-          gtk_shortcut_controller_add_shortcut (GTK_SHORTCUT_CONTROLLER (where),
-                                                shortcut_new (&actions[i], key));
-        }
-    }
+  add_shortcuts (prefix, anywhere, inside);
   gtk_widget_add_controller (widget, anywhere);
+  gtk_widget_add_controller (widget, inside);
+}
+
+void
+bs_actions_add_inner_shortcuts (GtkWidget *widget, const char *prefix)
+{
+  g_return_if_fail (GTK_IS_WIDGET (widget));
+
+  GtkEventController *inside = gtk_shortcut_controller_new ();
+  add_shortcuts (prefix, inside, inside);
   gtk_widget_add_controller (widget, inside);
 }
 

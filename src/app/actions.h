@@ -14,12 +14,15 @@ typedef enum
 {
   BS_ACTION_GROUP_PLAN,
   BS_ACTION_GROUP_EDIT,
+  BS_ACTION_GROUP_BOARD,
+  BS_ACTION_GROUP_CUTTING,
   BS_ACTION_GROUP_LAMINATION,
+  BS_ACTION_GROUP_ORDER,
   BS_ACTION_GROUP_CLAMP,
   BS_ACTION_GROUP_VIEW,
+  BS_N_ACTION_GROUPS,
 } BsActionGroup;
 
-#define BS_N_ACTION_GROUPS 5
 #define BS_ACTION_MAX_KEYS 3
 
 typedef struct
@@ -43,6 +46,9 @@ const char *bs_actions_group_title (BsActionGroup group);
  * A key with a modifier works anywhere in the window, a bare one only with the focus inside the
  * widget, so that letters can still be typed elsewhere. */
 void bs_actions_add_shortcuts (GtkWidget *widget, const char *prefix);
+
+/* The same with every key only inside: for keys that have a meaning of their own elsewhere. */
+void bs_actions_add_inner_shortcuts (GtkWidget *widget, const char *prefix);
 
 /* Lets Escape close a window that only shows or asks something. */
 void bs_actions_add_escape (GtkWindow *window);

@@ -98,6 +98,15 @@ print_report (const BsResults *results, GError **error)
 }
 
 static gboolean
+export_sheet (BsResults *results, const char *filename, GError **error)
+{
+  g_autoptr (BsSchedule) schedule
+      = bs_schedule_new (results->stack->plan, BS_SCHEDULE_BY_LAYOUT, NULL);
+
+  return bs_sheet_export (results, schedule, filename, FALSE, error);
+}
+
+static gboolean
 work (const Options *options, int *status, GError **error)
 {
   if (options->plans == NULL || g_strv_length (options->plans) != 1)
@@ -111,7 +120,7 @@ work (const Options *options, int *status, GError **error)
     return FALSE;
 
   g_autoptr (BsResults) results = bs_evaluate (plan);
-  if (options->export != NULL && !bs_sheet_export (results, options->export, FALSE, error))
+  if (options->export != NULL && !export_sheet (results, options->export, error))
     return FALSE;
   if (options->report && !print_report (results, error))
     return FALSE;

@@ -5,6 +5,8 @@
 #include <glib/gi18n.h>
 #include <math.h>
 
+#include "app/wood-choice.h"
+#include "core/money.h"
 #include "core/text.h"
 #include "core/units.h"
 #include "plan/edits.h"
@@ -35,12 +37,29 @@ static gboolean
 is_typed (const BsField *field)
 {
   return field->kind == BS_FIELD_NUMBER || field->kind == BS_FIELD_WHOLE
-         || field->kind == BS_FIELD_TEXT;
+         || field->kind == BS_FIELD_TEXT || field->kind == BS_FIELD_MONEY
+         || field->kind == BS_FIELD_OWN;
 }
 
 static char *
-format_value (const BsField *field, gconstpointer place, BsUnitSystem units)
+format_money (const BsField *field, gint64 minor, const char *currency)
 {
+  if (minor == 0)
+    return g_strdup ("");
+  return field->without_unit ? bs_money_format_number ((double)minor, currency)
+                             : bs_money_format ((double)minor, currency);
+}
+
+static char *
+format_value (const BsField *field, const char *record, const BsPlan *plan)
+{
+  gconstpointer place = record + field->offset;
+  BsUnitSystem units = plan->units;
+
+  if (field->kind == BS_FIELD_OWN)
+    return field->format (record, plan);
+  if (field->kind == BS_FIELD_MONEY)
+    return format_money (field, *(const gint64 *)place, plan->currency);
   if (field->kind == BS_FIELD_TEXT)
     return g_strdup (*(char *const *)place != NULL ? *(char *const *)place : "");
 
@@ -79,9 +98,11 @@ refresh (BsFieldEditor *self)
   self->is_refreshing = TRUE;
   if (is_typed (self->field))
     {
-      g_autofree char *text = format_value (self->field, place, plan->units);
+      g_autofree char *text = format_value (self->field, record, plan);
       gtk_editable_set_text (GTK_EDITABLE (self->control), text);
     }
+  else if (self->field->kind == BS_FIELD_WOOD)
+    bs_wood_choice_show (GTK_DROP_DOWN (self->control), *(char *const *)place);
   else if (self->field->kind == BS_FIELD_CHOICE)
     gtk_drop_down_set_selected (GTK_DROP_DOWN (self->control),
                                 (guint)(*(const int *)place - self->field->first_choice));
@@ -106,7 +127,16 @@ session_changed_cb (BsFieldEditor *self, BsSession *session)
   refresh (self);
 }
 
-/* Writes the value into a copy of the plan and makes that the present one. */
+/* Makes a copy of the plan, in which the record was written to, the present one. */
+static void
+push_copy (BsFieldEditor *self, BsPlan *copy)
+{
+  /* Translators: %s is the name of a field, for instance Length */
+  g_autofree char *label = g_strdup_printf (_ ("Change of “%s”"), _ (self->field->label));
+  g_autoptr (BsPlan) fitted = bs_edit_fit (copy);
+  bs_session_push (self->session, fitted, label, NULL);
+}
+
 static void
 push_value (BsFieldEditor *self, double number, const char *text)
 {
@@ -114,17 +144,43 @@ push_value (BsFieldEditor *self, double number, const char *text)
   char *record = self->record->edit (copy, self->id);
   gpointer place = record + self->field->offset;
 
-  if (self->field->kind == BS_FIELD_TEXT)
+  if (self->field->kind == BS_FIELD_TEXT || self->field->kind == BS_FIELD_WOOD)
     bs_text_set (place, text);
   else if (self->field->kind == BS_FIELD_NUMBER)
     *(double *)place = number;
+  else if (self->field->kind == BS_FIELD_MONEY)
+    *(gint64 *)place = (gint64)number;
   else
     *(int *)place = (int)number;
+  push_copy (self, copy);
+}
 
-  /* Translators: %s is the name of a field, for instance Length */
-  g_autofree char *label = g_strdup_printf (_ ("Change of “%s”"), _ (self->field->label));
-  g_autoptr (BsPlan) fitted = bs_edit_fit (copy);
-  bs_session_push (self->session, fitted, label, NULL);
+static void
+take_own (BsFieldEditor *self, const char *text)
+{
+  const BsPlan *plan = bs_session_get_plan (self->session);
+  g_autoptr (BsPlan) copy = bs_plan_copy (plan);
+  g_autoptr (GError) error = NULL;
+
+  if (self->field->parse (self->record->edit (copy, self->id), plan, text, &error))
+    push_copy (self, copy);
+  else
+    show_problem (self, error->message);
+}
+
+static void
+take_money (BsFieldEditor *self, const char *text)
+{
+  const char *currency = bs_session_get_plan (self->session)->currency;
+  g_autoptr (GError) error = NULL;
+  double minor = 0.0;
+
+  if (*text != '\0' && !bs_money_parse (text, currency, &minor, &error))
+    show_problem (self, error->message);
+  else if (!bs_limit_contains (&bs_limits.price, minor))
+    show_problem (self, _ ("Expected is a price that is not negative and not far too large."));
+  else
+    push_value (self, minor, NULL);
 }
 
 static char *
@@ -167,9 +223,13 @@ take_text (BsFieldEditor *self)
 
   g_autofree char *typed
       = g_strstrip (g_strdup (gtk_editable_get_text (GTK_EDITABLE (self->control))));
-  g_autofree char *present = format_value (self->field, record + self->field->offset, plan->units);
+  g_autofree char *present = format_value (self->field, record, plan);
   if (g_str_equal (typed, present))
     refresh (self);
+  else if (self->field->kind == BS_FIELD_OWN)
+    take_own (self, typed);
+  else if (self->field->kind == BS_FIELD_MONEY)
+    take_money (self, typed);
   else if (self->field->kind == BS_FIELD_TEXT)
     push_value (self, 0.0, typed);
   else
@@ -208,6 +268,22 @@ chosen_cb (BsFieldEditor *self, GParamSpec *pspec, GtkDropDown *control)
     push_value (self, (int)chosen + self->field->first_choice, NULL);
 }
 
+/* The plan carries the figures of every wood that it uses. */
+static void
+wood_chosen_cb (BsFieldEditor *self, GParamSpec *pspec, GtkDropDown *control)
+{
+  BsWood *wood = bs_wood_choice_get (control);
+
+  if (self->is_refreshing || wood == NULL)
+    return;
+  g_autoptr (BsPlan) copy = bs_plan_copy (bs_session_get_plan (self->session));
+  if (bs_plan_find_wood (copy, wood->id) == NULL)
+    g_ptr_array_add (copy->woods, bs_wood_ref (wood));
+  char *record = self->record->edit (copy, self->id);
+  bs_text_set ((GRefString **)(gpointer)(record + self->field->offset), wood->id);
+  push_copy (self, copy);
+}
+
 static void
 switched_cb (BsFieldEditor *self, GParamSpec *pspec, GtkSwitch *control)
 {
@@ -219,6 +295,10 @@ switched_cb (BsFieldEditor *self, GParamSpec *pspec, GtkSwitch *control)
 static int
 count_chars (const BsField *field)
 {
+  if (field->chars > 0)
+    return field->chars;
+  if (field->kind == BS_FIELD_MONEY || field->kind == BS_FIELD_OWN)
+    return 10;
   if (field->kind == BS_FIELD_TEXT || field->without_unit)
     return 6;
   switch (field->limit->quantity)
@@ -239,7 +319,7 @@ static GtkWidget *
 new_entry (BsFieldEditor *self)
 {
   GtkWidget *entry = gtk_entry_new ();
-  gboolean is_text = self->field->kind == BS_FIELD_TEXT;
+  gboolean is_text = self->field->kind == BS_FIELD_TEXT || self->field->kind == BS_FIELD_OWN;
   int chars = count_chars (self->field);
 
   gtk_editable_set_width_chars (GTK_EDITABLE (entry), chars);
@@ -269,6 +349,14 @@ new_drop_down (BsFieldEditor *self)
 }
 
 static GtkWidget *
+new_wood_choice (BsFieldEditor *self)
+{
+  GtkWidget *control = bs_wood_choice_new ();
+  g_signal_connect_swapped (control, "notify::selected", G_CALLBACK (wood_chosen_cb), self);
+  return control;
+}
+
+static GtkWidget *
 new_switch (BsFieldEditor *self)
 {
   GtkWidget *control = gtk_switch_new ();
@@ -282,6 +370,8 @@ build_control (BsFieldEditor *self)
 {
   if (is_typed (self->field))
     self->control = new_entry (self);
+  else if (self->field->kind == BS_FIELD_WOOD)
+    self->control = new_wood_choice (self);
   else
     self->control = self->field->kind == BS_FIELD_CHOICE ? new_drop_down (self) : new_switch (self);
 

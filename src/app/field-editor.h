@@ -17,6 +17,9 @@ typedef enum
   BS_FIELD_TEXT,   /* a GRefString * */
   BS_FIELD_CHOICE, /* an int or enum, one of the choices */
   BS_FIELD_SWITCH, /* a gboolean */
+  BS_FIELD_MONEY,  /* a gint64, minor units of the plan's currency; 0 is left empty */
+  BS_FIELD_WOOD,   /* a GRefString *, the id of a wood; choosing one brings it into the plan */
+  BS_FIELD_OWN,    /* typed; read and written by functions of its own */
 } BsFieldKind;
 
 /* One field of a record: what it is called, where it lies and what it accepts. */
@@ -32,6 +35,12 @@ typedef struct
   const char *const *choices; /* N_() or, with a context, NC_(); NULL-terminated, */
   int first_choice;           /* and the value of the first of them */
   const char *choices_context;
+  int chars; /* of what is typed: room for so many; 0: what its kind usually needs */
+
+  /* Of BS_FIELD_OWN, with the whole record: the text is the caller's; FALSE with an error that says
+   * what was found and what is expected, and the record left as it was. */
+  char *(*format) (gconstpointer record, const BsPlan *plan);
+  gboolean (*parse) (gpointer record, const BsPlan *plan, const char *text, GError **error);
 } BsField;
 
 /* Shows one field of one record of the session's plan and lets a person change it: numbers are

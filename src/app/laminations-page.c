@@ -8,7 +8,6 @@
 #include "app/appearance.h"
 #include "app/form.h"
 #include "app/lamination-fields.h"
-#include "app/wood-choice.h"
 #include "core/text.h"
 #include "core/units.h"
 #include "draw/picture.h"
@@ -230,11 +229,8 @@ show_details (BsLaminationsPage *self)
   gtk_widget_set_valign (self->picture, GTK_ALIGN_START);
   gtk_box_append (GTK_BOX (self->details), self->picture);
 
-  GtkWidget *measures = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
-  gtk_box_append (GTK_BOX (measures), bs_wood_choice_new (self->session, selected));
-  gtk_box_append (GTK_BOX (measures),
-                  bs_form_new (self->session, NULL, &bs_record_lamination, selected,
-                               bs_lamination_details, bs_n_lamination_details));
+  GtkWidget *measures = bs_form_new (self->session, NULL, &bs_record_lamination, selected,
+                                     bs_lamination_details, bs_n_lamination_details);
   gtk_widget_set_halign (measures, GTK_ALIGN_START);
 
   /* Under one another: a defect's fields take the whole width. */

@@ -53,3 +53,17 @@ bs_page_add_wide (GtkWidget *page, GtkWidget *block)
 {
   gtk_box_append (GTK_BOX (get_column (page)), block);
 }
+
+GtkWidget *
+bs_page_text_new (const char *text, const char *css_class)
+{
+  GtkWidget *label = gtk_label_new (text);
+
+  gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
+  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
+  gtk_label_set_selectable (GTK_LABEL (label), TRUE);
+  gtk_widget_set_focusable (label, FALSE); /* or all of it is selected at once */
+  if (css_class != NULL)
+    gtk_widget_add_css_class (label, css_class);
+  return label;
+}

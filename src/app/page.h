@@ -14,4 +14,7 @@ void bs_page_add (GtkWidget *page, GtkWidget *block);
 /* Under all that was added so far, over the whole width. */
 void bs_page_add_wide (GtkWidget *page, GtkWidget *block);
 
+/* Text that wraps and can be copied; `text` is translated or NULL, `css_class` may be NULL. */
+GtkWidget *bs_page_text_new (const char *text, const char *css_class);
+
 G_END_DECLS

@@ -65,10 +65,12 @@ buttons_new (GtkWindow *window, const char *const *answers)
 }
 
 void
-bs_question_ask_async (GtkWindow *parent, const char *heading, const char *body,
-                       const char *const *answers, GAsyncReadyCallback callback, gpointer user_data)
+bs_question_ask_with_async (GtkWindow *parent, const char *heading, GtkWidget *body,
+                            const char *const *answers, GAsyncReadyCallback callback,
+                            gpointer user_data)
 {
   g_return_if_fail (GTK_IS_WINDOW (parent));
+  g_return_if_fail (GTK_IS_WIDGET (body));
   g_return_if_fail (answers != NULL && answers[0] != NULL);
 
   GTask *task = g_task_new (parent, NULL, callback, user_data);
@@ -81,7 +83,7 @@ bs_question_ask_async (GtkWindow *parent, const char *heading, const char *body,
   gtk_window_set_resizable (window, FALSE);
   gtk_widget_add_css_class (GTK_WIDGET (window), "question");
   gtk_box_append (GTK_BOX (box), label_new (heading, "strong"));
-  gtk_box_append (GTK_BOX (box), label_new (body, NULL));
+  gtk_box_append (GTK_BOX (box), body);
   gtk_box_append (GTK_BOX (box), buttons_new (window, answers));
   gtk_window_set_child (window, box);
   bs_actions_add_escape (window);
@@ -89,6 +91,14 @@ bs_question_ask_async (GtkWindow *parent, const char *heading, const char *body,
   g_signal_connect (window, "destroy", G_CALLBACK (destroyed_cb), NULL);
   gtk_widget_grab_focus (gtk_window_get_default_widget (window));
   gtk_window_present (window);
+}
+
+void
+bs_question_ask_async (GtkWindow *parent, const char *heading, const char *body,
+                       const char *const *answers, GAsyncReadyCallback callback, gpointer user_data)
+{
+  bs_question_ask_with_async (parent, heading, label_new (body, NULL), answers, callback,
+                              user_data);
 }
 
 int

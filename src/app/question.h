@@ -13,6 +13,11 @@ G_BEGIN_DECLS
 void bs_question_ask_async (GtkWindow *parent, const char *heading, const char *body,
                             const char *const *answers, GAsyncReadyCallback callback,
                             gpointer user_data);
+
+/* The same with something to look at in place of the sentences; its reference is sunk. */
+void bs_question_ask_with_async (GtkWindow *parent, const char *heading, GtkWidget *body,
+                                 const char *const *answers, GAsyncReadyCallback callback,
+                                 gpointer user_data);
 int bs_question_ask_finish (GAsyncResult *result);
 
 /* Tells something that needs no answer. */

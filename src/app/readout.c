@@ -9,26 +9,28 @@
 #include "app/number-row.h"
 #include "core/forecast.h"
 #include "core/units.h"
+#include "words/flattening.h"
 
 /* Which workings are shown, in this order. */
 enum
 {
   ROW_THICKNESS,
-  ROW_FORCE,
-  ROW_CLAMPS,
   ROW_PRESSURE,
+  ROW_CLAMPS,
   ROW_TIME,
-  ROW_MASS,
+  ROW_ORDER,
   N_ROWS
 };
 
+/* The pressure is no result: see explain_pressure. */
 static const BsWorking *
 get_working (const BsResults *results, guint row)
 {
   const BsWorking *const workings[N_ROWS] = {
-    [ROW_THICKNESS] = &results->why_thickness, [ROW_FORCE] = &results->why_force,
-    [ROW_CLAMPS] = &results->why_clamps,       [ROW_TIME] = &results->why_time,
-    [ROW_MASS] = &results->why_mass, /* the pressure is no result: see explain_pressure */
+    [ROW_THICKNESS] = &results->why_thickness,
+    [ROW_CLAMPS] = &results->why_clamps,
+    [ROW_TIME] = &results->why_time,
+    [ROW_ORDER] = &results->why_order,
   };
 
   return workings[row];
@@ -68,7 +70,7 @@ explain_pressure (BsReadout *self)
 
   if (pressure != NULL)
     return pressure->why;
-  bs_working_init (&working, N_ ("Weakest glue-line pressure"), N_ ("Working…"), "",
+  bs_working_init (&working, N_ ("Weakest pressure"), N_ ("Working…"), "",
                    BS_QUANTITY_PRESSURE, NULL);
   return working;
 }
@@ -83,6 +85,18 @@ describe_pressure (const BsResults *results)
 
   /* Translators: a pressure. */
   return g_strdup_printf (_ ("%s wanted"), least);
+}
+
+/* Beside the thickness as measured: what it is likely to be at least. */
+static char *
+describe_sure (BsReadout *self, const BsResults *results)
+{
+  BsStudy *study = bs_session_get_study (self->session, &bs_study_forecast);
+  const BsForecast *forecast = bs_study_is_current (study) ? bs_study_get_result (study) : NULL;
+
+  if (isnan (results->flatten.thickness))
+    return NULL;
+  return bs_words_sure (forecast != NULL ? &forecast->odds : NULL, results->stack->plan->units);
 }
 
 /* A time alone says little: what matters is what the glue leaves of it. */
@@ -109,7 +123,9 @@ changed_cb (BsReadout *self)
   g_autofree char *wanted = describe_pressure (results);
   BsWorking thickness = explain_thickness (self, results);
   BsWorking pressure = explain_pressure (self);
-  const char *const notes[N_ROWS] = { [ROW_TIME] = time_left, [ROW_PRESSURE] = wanted };
+  g_autofree char *sure = describe_sure (self, results);
+  const char *const notes[N_ROWS]
+      = { [ROW_THICKNESS] = sure, [ROW_TIME] = time_left, [ROW_PRESSURE] = wanted };
 
   for (guint i = 0; i < N_ROWS; i++)
     {

@@ -108,6 +108,38 @@ edit_caul (BsPlan *copy, const char *id)
 const BsRecord bs_record_caul = { find_caul, edit_caul };
 
 static gconstpointer
+find_offer (const BsPlan *plan, const char *id)
+{
+  return find_thing (plan->offers, id);
+}
+
+static gpointer
+edit_offer (BsPlan *copy, const char *id)
+{
+  int i = find_index (copy->offers, id);
+  BsOffer *offer = bs_offer_copy (g_ptr_array_index (copy->offers, (guint)i));
+  return put_copy (copy->offers, i, offer, (GDestroyNotify)bs_offer_unref);
+}
+
+const BsRecord bs_record_offer = { find_offer, edit_offer };
+
+static gconstpointer
+find_part (const BsPlan *plan, const char *id)
+{
+  return find_thing (plan->parts, id);
+}
+
+static gpointer
+edit_part (BsPlan *copy, const char *id)
+{
+  int i = find_index (copy->parts, id);
+  BsPart *part = bs_part_copy (g_ptr_array_index (copy->parts, (guint)i));
+  return put_copy (copy->parts, i, part, (GDestroyNotify)bs_part_unref);
+}
+
+const BsRecord bs_record_part = { find_part, edit_part };
+
+static gconstpointer
 find_lamination (const BsPlan *plan, const char *id)
 {
   return id != NULL ? bs_plan_find_lamination (plan, id) : NULL;
@@ -141,11 +173,27 @@ edit_placed_clamp (BsPlan *copy, const char *id)
 
 const BsRecord bs_record_placed_clamp = { find_placed_clamp, edit_placed_clamp };
 
-/* "index lamination": the index first, since a lamination's id may hold anything. */
-char *
-bs_record_defect_id (const char *lamination, guint index)
+static gconstpointer
+find_board (const BsPlan *plan, const char *id)
 {
-  return g_strdup_printf ("%u %s", index, lamination);
+  return id != NULL ? bs_plan_find_board (plan, id) : NULL;
+}
+
+static gpointer
+edit_board (BsPlan *copy, const char *id)
+{
+  int i = find_index (copy->boards, id);
+  BsBoard *board = bs_board_copy (g_ptr_array_index (copy->boards, (guint)i));
+  return put_copy (copy->boards, i, board, (GDestroyNotify)bs_board_unref);
+}
+
+const BsRecord bs_record_board = { find_board, edit_board };
+
+/* "index owner": the index first, since an id may hold anything. */
+char *
+bs_record_defect_id (const char *owner, guint index)
+{
+  return g_strdup_printf ("%u %s", index, owner);
 }
 
 static const char *
@@ -175,3 +223,23 @@ edit_defect (BsPlan *copy, const char *id)
 }
 
 const BsRecord bs_record_defect = { find_defect, edit_defect };
+
+static gconstpointer
+find_board_defect (const BsPlan *plan, const char *id)
+{
+  guint index = 0;
+  const BsBoard *board = bs_plan_find_board (plan, split_defect_id (id, &index));
+  if (board == NULL || index >= board->defects->len)
+    return NULL;
+  return &g_array_index (board->defects, BsDefect, index);
+}
+
+static gpointer
+edit_board_defect (BsPlan *copy, const char *id)
+{
+  guint index = 0;
+  BsBoard *board = edit_board (copy, split_defect_id (id, &index));
+  return &g_array_index (board->defects, BsDefect, index);
+}
+
+const BsRecord bs_record_board_defect = { find_board_defect, edit_board_defect };

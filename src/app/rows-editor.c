@@ -4,6 +4,8 @@
 
 #include <glib/gi18n.h>
 
+#include "core/units.h"
+
 struct _BsRowsEditor
 {
   GtkWidget parent_instance;
@@ -17,7 +19,8 @@ struct _BsRowsEditor
   /* owned */
   BsSession *session;
   char *owner;
-  GPtrArray *ids; /* char *: of the rows that are shown */
+  GPtrArray *ids;     /* char *: of the rows that are shown */
+  BsUnitSystem units; /* in the titles */
 
   /* borrowed */
   const BsRows *rows;
@@ -47,13 +50,37 @@ take_off_cb (GtkButton *button, BsRowsEditor *self)
   push (self, self->rows->take_off (plan, self->owner, index), _ ("Take off a row"));
 }
 
-static void
-attach_title (BsRowsEditor *self, const char *text, int column, gboolean is_at_left)
+/* "Length, mm" where the fields themselves show no unit. */
+static char *
+make_title (BsRowsEditor *self, const BsField *field)
 {
-  GtkWidget *title = gtk_label_new (_ (text));
+  const BsPlan *plan = bs_session_get_plan (self->session);
+
+  if (!field->without_unit)
+    return g_strdup (_ (field->label));
+  const char *unit = field->kind == BS_FIELD_MONEY
+                         ? plan->currency
+                         : bs_units_symbol (field->limit->quantity, plan->units);
+  /* Translators: a column's title: what is measured, its unit */
+  return g_strdup_printf (_ ("%s, %s"), _ (field->label), unit);
+}
+
+static gboolean
+is_left (const BsField *field)
+{
+  return field->kind != BS_FIELD_NUMBER && field->kind != BS_FIELD_WHOLE
+         && field->kind != BS_FIELD_MONEY;
+}
+
+static void
+attach_title (BsRowsEditor *self, const char *text, const char *hint, int column,
+              gboolean is_at_left)
+{
+  GtkWidget *title = gtk_label_new (text);
 
   gtk_widget_add_css_class (title, "faint");
   gtk_label_set_xalign (GTK_LABEL (title), is_at_left ? 0.0f : 1.0f);
+  gtk_widget_set_tooltip_text (title, hint);
   gtk_grid_attach (GTK_GRID (self->grid), title, column, 0, 1, 1);
 }
 
@@ -63,10 +90,15 @@ attach_titles (BsRowsEditor *self)
   const BsRows *rows = self->rows;
 
   for (guint i = 0; i < rows->n_fields; i++)
-    attach_title (self, rows->fields[i].label, (int)i,
-                  rows->fields[i].kind == BS_FIELD_TEXT || rows->fields[i].kind == BS_FIELD_CHOICE);
+    {
+      const BsField *field = &rows->fields[i];
+      g_autofree char *text = make_title (self, field);
+
+      attach_title (self, text, field->hint != NULL ? _ (field->hint) : NULL, (int)i,
+                    is_left (field));
+    }
   for (guint i = 0; i < rows->n_columns; i++)
-    attach_title (self, rows->columns[i].title, (int)(rows->n_fields + i), TRUE);
+    attach_title (self, _ (rows->columns[i].title), NULL, (int)(rows->n_fields + i), TRUE);
 }
 
 static GtkWidget *
@@ -132,10 +164,12 @@ static void
 show_rows (BsRowsEditor *self)
 {
   g_autoptr (GPtrArray) ids = list_ids (self);
+  BsUnitSystem units = bs_session_get_plan (self->session)->units;
   GtkWidget *child;
 
-  if (self->ids != NULL && are_same (ids, self->ids))
+  if (self->ids != NULL && are_same (ids, self->ids) && units == self->units)
     return;
+  self->units = units;
   g_clear_pointer (&self->ids, g_ptr_array_unref);
   self->ids = g_steal_pointer (&ids);
 

@@ -7,10 +7,15 @@
 
 #include "app/appearance.h"
 #include "app/number-row.h"
+#include "app/packs-editor.h"
 #include "app/page.h"
-#include "core/units.h"
+#include "app/press-row.h"
+#include "app/schedule-choices.h"
 #include "draw/timeline.h"
 #include "words/schedule.h"
+
+/* Of what belongs to an older plan, while the newer one is worked out. */
+#define STALE_OPACITY 0.45
 
 struct _BsSchedulePage
 {
@@ -19,21 +24,22 @@ struct _BsSchedulePage
   BsSession *session;
   GtkWidget *page;
   /* borrowed from the page */
+  GtkWidget *progress;
+  GtkWidget *result; /* all that follows from the plan */
   GtkLabel *summary;
-  GtkLabel *numbers;
-  GtkWidget *longest; /* BsNumberRow */
+  GtkBox *remedies;
+  BsScheduleChoices *choices;
+  GtkWidget *elapsed; /* BsNumberRow */
   GtkWidget *picture;
   GtkBox *presses;
 };
 
 G_DEFINE_FINAL_TYPE (BsSchedulePage, bs_schedule_page, GTK_TYPE_WIDGET)
 
-static const BsForecast *
-get_forecast (BsSchedulePage *self)
+static BsStudy *
+get_study (BsSchedulePage *self)
 {
-  BsStudy *study = bs_session_get_study (self->session, &bs_study_forecast);
-
-  return bs_study_is_current (study) ? bs_study_get_result (study) : NULL;
+  return bs_session_get_study (self->session, &bs_study_schedule);
 }
 
 static double
@@ -46,154 +52,126 @@ find_text_size (GtkWidget *widget)
   return pango_font_description_get_size_is_absolute (font) ? size : size * 96.0 / 72.0;
 }
 
+/* The picture of what is looked at; its presses are NULL when there is nothing. */
+static BsTimeline
+find_timeline (BsSchedulePage *self, double width)
+{
+  const BsSchedule *schedule = bs_study_get_result (get_study (self));
+
+  return (BsTimeline){
+    .schedule = schedule,
+    .presses = bs_schedule_choices_find (self->choices, schedule),
+    .width = width,
+    .text_size = find_text_size (self->picture),
+    .hairline = 1.0,
+    .palette = bs_appearance_find_palette (self->picture),
+  };
+}
+
 static void
 draw_cb (GtkDrawingArea *area, cairo_t *cr, int width, int height, gpointer user_data)
 {
-  const BsForecast *forecast = get_forecast (BS_SCHEDULE_PAGE (user_data));
+  BsTimeline timeline = find_timeline (BS_SCHEDULE_PAGE (user_data), width);
 
-  if (forecast != NULL)
-    bs_draw_timeline (cr, forecast, width, find_text_size (GTK_WIDGET (area)), 1.0,
-                      bs_appearance_find_palette (GTK_WIDGET (area)));
+  if (timeline.presses != NULL)
+    bs_timeline_draw (&timeline, cr);
 }
 
-static GtkLabel *
-label_new (const char *text, const char *css_class)
+/* The key takes more lines when it is narrow. */
+static void
+fit_picture_cb (BsSchedulePage *self)
 {
-  GtkWidget *label = gtk_label_new (text);
+  int width = gtk_widget_get_width (self->picture);
+  BsTimeline timeline = find_timeline (self, width > 0 ? width : 600);
 
-  gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
-  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
-  gtk_label_set_selectable (GTK_LABEL (label), TRUE);
-  gtk_widget_set_focusable (label, FALSE); /* or all of it is selected at once */
-  if (css_class != NULL)
-    gtk_widget_add_css_class (label, css_class);
-  return GTK_LABEL (label);
+  if (timeline.presses != NULL)
+    gtk_drawing_area_set_content_height (GTK_DRAWING_AREA (self->picture),
+                                         (int)ceil (bs_timeline_get_height (&timeline)));
 }
 
 static void
-add_words (BsSchedulePage *self, const char *heading, const char *text)
+empty_box (GtkBox *box)
 {
-  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
-
-  if (heading != NULL)
-    gtk_box_append (GTK_BOX (box), GTK_WIDGET (label_new (heading, "strong")));
-  gtk_box_append (GTK_BOX (box), GTK_WIDGET (label_new (text, NULL)));
-  gtk_box_append (self->presses, box);
+  for (GtkWidget *child; (child = gtk_widget_get_first_child (GTK_WIDGET (box))) != NULL;)
+    gtk_box_remove (box, child);
 }
 
 static void
-add_press (BsSchedulePage *self, const BsForecast *forecast, const BsStage *stage, guint number)
+show_remedies (BsSchedulePage *self, const BsSchedule *schedule)
 {
-  g_autofree char *name = bs_words_press_name (forecast, stage);
-  g_autofree char *text = bs_words_press (forecast, stage);
-  /* Translators: number of the press, number of the round, and its laminations: "A1 to B2". */
-  g_autofree char *heading
-      = g_strdup_printf (_ ("Press %u, round %d: %s"), number, stage->round + 1, name);
-
-  add_words (self, heading, text);
-}
-
-static void
-add_remedies (BsSchedulePage *self, const BsForecast *forecast)
-{
-  const BsPlan *plan = forecast->stack->plan;
-  const char *heading = _ ("Any one of these would make it possible");
-
-  for (guint i = 0; i < forecast->remedies->len; i++)
+  empty_box (self->remedies);
+  gtk_widget_set_visible (GTK_WIDGET (self->remedies), !bs_schedule_is_possible (schedule));
+  gtk_box_append (self->remedies,
+                  bs_press_text_new (schedule->remedies->len > 0
+                                         ? _ ("Any one of these would make it possible:")
+                                         : _ ("No single change would make it possible."),
+                                     "strong"));
+  for (guint i = 0; i < schedule->remedies->len; i++)
     {
-      const BsStagesRemedy *remedy = &g_array_index (forecast->remedies, BsStagesRemedy, i);
-      g_autofree char *text = bs_words_stages_remedy (remedy, plan->units);
+      const BsStagesRemedy *remedy = &g_array_index (schedule->remedies, BsStagesRemedy, i);
+      g_autofree char *text = bs_words_stages_remedy (remedy, schedule->stack->plan->units);
+      g_autofree char *line = g_strdup_printf ("•  %s", text);
 
-      add_words (self, i == 0 ? heading : NULL, text);
+      gtk_box_append (self->remedies, bs_press_text_new (line, NULL));
     }
 }
 
-static gboolean
-is_impossible (const BsForecast *forecast)
-{
-  const BsStagesPlan *schedule = bs_forecast_get_schedule (forecast);
-
-  return forecast->has_job && (schedule == NULL || !bs_stages_plan_is_possible (schedule));
-}
-
-static const BsStage *
-find_longest (const BsStagesPlan *schedule)
-{
-  const BsStage *longest = &g_array_index (schedule->stages, BsStage, 0);
-
-  for (guint i = 1; i < schedule->stages->len; i++)
-    {
-      const BsStage *stage = &g_array_index (schedule->stages, BsStage, i);
-
-      if (stage->times.total_s > longest->times.total_s)
-        longest = stage;
-    }
-  return longest;
-}
-
 static void
-show_numbers (BsSchedulePage *self, const BsForecast *forecast, const BsStagesPlan *schedule)
+show_presses (BsSchedulePage *self, const BsSchedule *schedule)
 {
-  BsUnitSystem units = forecast->stack->plan->units;
-  g_autofree char *elapsed = bs_units_format (schedule->elapsed_s, BS_QUANTITY_TIME, units);
-  g_autofree char *presses = g_strdup_printf (
-      ngettext ("%u press", "%u presses", schedule->stages->len), schedule->stages->len);
-  g_autofree char *rounds = g_strdup_printf (
-      ngettext ("%d round", "%d rounds", (unsigned long)schedule->n_rounds), schedule->n_rounds);
-  /* Translators: "5 presses in 2 rounds; 26 h 20 min from the first glue to the last clamp off". */
-  g_autofree char *text = g_strdup_printf (
-      _ ("%s in %s; %s from the first glue to the last clamp off"), presses, rounds, elapsed);
+  const BsStagesPlan *presses = bs_schedule_choices_find (self->choices, schedule);
+  gboolean has_presses = presses != NULL;
   BsWorking why;
 
-  gtk_label_set_text (self->numbers, text);
-  bs_forecast_why_assembly (forecast, find_longest (schedule), &why);
-  bs_number_row_show (BS_NUMBER_ROW (self->longest), &why, units, NULL);
+  empty_box (self->presses);
+  gtk_widget_set_visible (self->picture, has_presses);
+  gtk_widget_set_visible (self->elapsed, has_presses);
+  if (!has_presses)
+    return;
+  bs_schedule_why_elapsed (schedule, presses, &why);
+  bs_number_row_show (BS_NUMBER_ROW (self->elapsed), &why, schedule->stack->plan->units, NULL);
+  fit_picture_cb (self);
+  gtk_widget_queue_draw (self->picture);
+  for (guint i = 0; i < presses->stages->len; i++)
+    gtk_box_append (self->presses, bs_press_row_new (schedule, presses, i));
 }
 
 static void
-forget (BsSchedulePage *self)
+look_cb (BsSchedulePage *self)
 {
-  for (GtkWidget *child; (child = gtk_widget_get_first_child (GTK_WIDGET (self->presses))) != NULL;)
-    gtk_box_remove (self->presses, child);
-  gtk_label_set_text (self->numbers, "");
-}
+  const BsSchedule *schedule = bs_study_get_result (get_study (self));
 
-static void
-show_forecast (BsSchedulePage *self, const BsForecast *forecast)
-{
-  const BsStagesPlan *schedule = bs_forecast_get_schedule (forecast);
-  g_autofree char *summary = bs_words_schedule (forecast);
-
-  gtk_label_set_text (self->summary, summary);
-  add_remedies (self, forecast);
-  if (is_impossible (forecast) && forecast->remedies->len == 0)
-    add_words (self, NULL, _ ("No single change would make it possible."));
   if (schedule == NULL)
     return;
-  show_numbers (self, forecast, schedule);
-  for (guint i = 0; i < schedule->stages->len; i++)
-    add_press (self, forecast, &g_array_index (schedule->stages, BsStage, i), i + 1);
+  bs_schedule_choices_show (self->choices, schedule);
+  show_presses (self, schedule);
 }
 
 static void
 changed_cb (BsSchedulePage *self)
 {
-  const BsForecast *forecast = get_forecast (self);
-  gboolean has_schedule = forecast != NULL && bs_forecast_get_schedule (forecast) != NULL;
-  double text_size = find_text_size (self->picture);
+  BsStudy *study = get_study (self);
+  const BsSchedule *schedule = bs_study_get_result (study);
+  gboolean is_current = bs_study_is_current (study);
 
-  forget (self);
-  gtk_widget_set_visible (self->picture, has_schedule);
-  gtk_widget_set_visible (GTK_WIDGET (self->numbers), has_schedule);
-  gtk_widget_set_visible (self->longest, has_schedule);
-  if (has_schedule)
-    gtk_drawing_area_set_content_height (GTK_DRAWING_AREA (self->picture),
-                                         (int)ceil (bs_timeline_get_height (forecast, text_size)));
-  gtk_widget_queue_draw (self->picture);
-  if (forecast == NULL)
-    gtk_label_set_text (self->summary, _ ("Working…"));
-  else
-    show_forecast (self, forecast);
+  gtk_widget_set_visible (self->progress, !is_current);
+  gtk_widget_set_visible (self->result, schedule != NULL);
+  gtk_widget_set_opacity (self->result, is_current ? 1.0 : STALE_OPACITY);
+  gtk_widget_set_sensitive (self->result, is_current);
+  if (!is_current)
+    return;
+
+  g_autofree char *summary = bs_words_schedule (schedule);
+  gtk_label_set_text (self->summary, summary);
+  show_remedies (self, schedule);
+  look_cb (self);
+}
+
+static void
+progress_cb (BsSchedulePage *self)
+{
+  gtk_progress_bar_set_fraction (GTK_PROGRESS_BAR (self->progress),
+                                 bs_study_get_progress (get_study (self)));
 }
 
 static void
@@ -218,22 +196,47 @@ bs_schedule_page_class_init (BsSchedulePageClass *class)
 static void
 bs_schedule_page_init (BsSchedulePage *self)
 {
-  self->page = bs_page_new ();
-  self->summary = label_new (NULL, NULL);
-  self->numbers = label_new (NULL, "strong");
-  self->longest = bs_number_row_new ();
+  self->progress = gtk_progress_bar_new ();
+  self->result = gtk_box_new (GTK_ORIENTATION_VERTICAL, 18);
+  self->summary = GTK_LABEL (bs_press_text_new (NULL, NULL));
+  self->remedies = GTK_BOX (gtk_box_new (GTK_ORIENTATION_VERTICAL, 6));
+  self->elapsed = bs_number_row_new ();
   self->picture = gtk_drawing_area_new ();
-  self->presses = GTK_BOX (gtk_box_new (GTK_ORIENTATION_VERTICAL, 12));
-  gtk_widget_set_size_request (self->longest, 320, -1);
-  gtk_widget_set_halign (self->longest, GTK_ALIGN_START);
+  self->presses = GTK_BOX (gtk_box_new (GTK_ORIENTATION_VERTICAL, 18));
+  gtk_progress_bar_set_show_text (GTK_PROGRESS_BAR (self->progress), TRUE);
+  gtk_progress_bar_set_text (GTK_PROGRESS_BAR (self->progress), _ ("Working…"));
+  gtk_widget_set_size_request (self->elapsed, 320, -1);
+  gtk_widget_set_halign (self->elapsed, GTK_ALIGN_START);
   gtk_drawing_area_set_draw_func (GTK_DRAWING_AREA (self->picture), draw_cb, self, NULL);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->picture), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   _ ("The presses over time; each is told in words below"), -1);
-  bs_page_add_wide (self->page, GTK_WIDGET (self->numbers));
-  bs_page_add_wide (self->page, GTK_WIDGET (self->summary));
-  bs_page_add_wide (self->page, self->picture);
-  bs_page_add_wide (self->page, self->longest);
-  bs_page_add_wide (self->page, GTK_WIDGET (self->presses));
+  g_signal_connect_object (self->picture, "resize", G_CALLBACK (fit_picture_cb), self,
+                           G_CONNECT_SWAPPED);
+}
+
+/* In the order in which they stand under one another. */
+static void
+build (BsSchedulePage *self)
+{
+  GtkWidget *children[] = { GTK_WIDGET (self->summary),
+                            GTK_WIDGET (self->remedies),
+                            GTK_WIDGET (self->choices),
+                            self->elapsed,
+                            self->picture,
+                            GTK_WIDGET (self->presses) };
+
+  for (guint i = 0; i < G_N_ELEMENTS (children); i++)
+    gtk_box_append (GTK_BOX (self->result), children[i]);
+  self->page = bs_page_new ();
+  bs_page_add_wide (self->page, self->progress);
+  bs_page_add_wide (self->page, self->result);
+  bs_page_add_wide (self->page, bs_packs_editor_new (self->session));
+  bs_page_add_wide (
+      self->page,
+      bs_press_text_new (_ ("The times are those of the hands in Shop: time yourselves once and "
+                            "type them there. Try the hardest press dry, with a watch, before any "
+                            "glue is spread, and go by the adhesive's data sheet."),
+                         "faint"));
   gtk_widget_set_parent (self->page, GTK_WIDGET (self));
 }
 
@@ -244,8 +247,13 @@ bs_schedule_page_new (BsSession *session)
 
   BsSchedulePage *self = g_object_new (BS_TYPE_SCHEDULE_PAGE, NULL);
   self->session = g_object_ref (session);
-  g_signal_connect_object (bs_session_get_study (session, &bs_study_forecast), "changed",
-                           G_CALLBACK (changed_cb), self, G_CONNECT_SWAPPED);
+  self->choices = BS_SCHEDULE_CHOICES (bs_schedule_choices_new (session));
+  build (self);
+  g_signal_connect_object (self->choices, "changed", G_CALLBACK (look_cb), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (get_study (self), "changed", G_CALLBACK (changed_cb), self,
+                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (get_study (self), "notify::progress", G_CALLBACK (progress_cb), self,
+                           G_CONNECT_SWAPPED);
   changed_cb (self);
   return GTK_WIDGET (self);
 }

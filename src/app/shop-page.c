@@ -10,6 +10,7 @@
 #include "core/text.h"
 #include "plan/edits.h"
 #include "plan/tables.h"
+#include "words/table-names.h"
 
 #define FIELD(kind, label, hint, type, member, ...)                                                \
   {                                                                                                \
@@ -118,7 +119,7 @@ new_adhesive_choice (BsSession *session)
   const GPtrArray *adhesives = bs_tables_get_adhesives ();
   GtkStringList *names = gtk_string_list_new (NULL);
   for (guint i = 0; i < adhesives->len; i++)
-    gtk_string_list_append (names, _ (((BsAdhesive *)g_ptr_array_index (adhesives, i))->name));
+    gtk_string_list_append (names, bs_words_adhesive (g_ptr_array_index (adhesives, i)));
 
   GtkWidget *choice = gtk_drop_down_new (G_LIST_MODEL (names), NULL);
   gtk_accessible_update_property (GTK_ACCESSIBLE (choice), GTK_ACCESSIBLE_PROPERTY_LABEL,

@@ -4,6 +4,8 @@
 
 #include "core/clamp-advice.h"
 #include "core/forecast.h"
+#include "core/purchase.h"
+#include "core/schedule.h"
 
 /* How long a plan stands before what is slow begins: longer than from one step of a drag to the
  * next. */
@@ -12,6 +14,18 @@
 const BsStudyKind bs_study_forecast = {
   (gpointer (*) (const BsPlan *, const BsProgress *))bs_forecast_new,
   (GDestroyNotify)bs_forecast_free,
+};
+
+static gpointer
+work_out_schedule (const BsPlan *plan, const BsProgress *progress)
+{
+  return bs_schedule_new (plan, BS_SCHEDULE_BY_LAYOUT, progress);
+}
+
+const BsStudyKind bs_study_schedule = {
+  work_out_schedule,
+  (GDestroyNotify)bs_schedule_free,
+  REST_MS,
 };
 
 /* Never stopped: while a hand moves on, the pressures a little behind it are what there is to see.
@@ -50,6 +64,18 @@ const BsStudyKind bs_study_clamp_advice = {
   REST_MS,
 };
 
+static gpointer
+purchase (const BsPlan *plan, const BsProgress *progress)
+{
+  BsPurchase *found = bs_purchase_new (plan, BS_PURCHASE_ROUNDS, progress);
+
+  if (!bs_progress_report (progress, 1.0))
+    g_clear_pointer (&found, bs_purchase_free);
+  return found;
+}
+
+const BsStudyKind bs_study_purchase = { purchase, (GDestroyNotify)bs_purchase_free, REST_MS };
+
 struct _BsStudy
 {
   GObject parent_instance;
@@ -63,6 +89,8 @@ struct _BsStudy
   guint watch;           /* source that looks how far it is */
   GMutex mutex;          /* of the next one */
   double done;           /* told by the thread */
+  gpointer better;       /* likewise; not shown yet */
+  gboolean is_stopped;   /* by the person: what is shown will do */
   double progress;       /* as seen by the main thread */
 };
 
@@ -98,12 +126,39 @@ report (double done, gpointer task)
 }
 
 static void
+take_better (gpointer result, gpointer task)
+{
+  BsStudy *self = g_task_get_source_object (task);
+
+  g_mutex_lock (&self->mutex);
+  g_clear_pointer (&self->better, self->kind->free);
+  self->better = result;
+  g_mutex_unlock (&self->mutex);
+}
+
+static void
 work (GTask *task, gpointer source, gpointer plan, GCancellable *cancellable)
 {
   BsStudy *self = source;
-  BsProgress progress = { report, task };
+  BsProgress progress = { report, task, take_better };
 
   g_task_return_pointer (task, self->kind->work_out (plan, &progress), self->kind->free);
+}
+
+static void
+set_progress (BsStudy *self, double done)
+{
+  self->progress = done;
+  g_object_notify_by_pspec (G_OBJECT (self), props[PROP_PROGRESS]);
+}
+
+/* Takes the result. */
+static void
+set_result (BsStudy *self, gpointer result, gboolean is_current)
+{
+  g_clear_pointer (&self->result, self->kind->free);
+  self->result = result;
+  self->is_current = is_current;
 }
 
 static gboolean
@@ -113,12 +168,17 @@ watch_cb (gpointer user_data)
 
   g_mutex_lock (&self->mutex);
   double done = self->done;
+  gpointer better = g_steal_pointer (&self->better);
   g_mutex_unlock (&self->mutex);
-  if (done > self->progress)
+  if (better != NULL && !g_cancellable_is_cancelled (self->working))
     {
-      self->progress = done;
-      g_object_notify_by_pspec (G_OBJECT (self), props[PROP_PROGRESS]);
+      set_result (self, better, TRUE);
+      g_signal_emit (self, signals[CHANGED], 0);
     }
+  else
+    g_clear_pointer (&better, self->kind->free);
+  if (done > self->progress)
+    set_progress (self, done);
   return G_SOURCE_CONTINUE;
 }
 
@@ -133,14 +193,13 @@ done_cb (GObject *object, GAsyncResult *result, gpointer user_data)
 
   g_clear_object (&self->working);
   g_clear_handle_id (&self->watch, g_source_remove);
+  g_clear_pointer (&self->better, self->kind->free);
   if (found != NULL)
-    {
-      g_clear_pointer (&self->result, self->kind->free);
-      self->result = found;
-      self->is_current = plan == self->plan;
-    }
-  if (plan != self->plan || found == NULL)
+    set_result (self, found, plan == self->plan);
+  if (plan != self->plan || (found == NULL && !self->is_stopped))
     start (self);
+  else
+    set_progress (self, 1.0);
   if (found != NULL)
     g_signal_emit (self, signals[CHANGED], 0);
 }
@@ -154,6 +213,7 @@ work_in_thread (BsStudy *self)
   self->working = g_cancellable_new ();
   g_autoptr (GTask) task = g_task_new (self, self->working, done_cb, NULL);
   g_task_set_source_tag (task, start);
+  g_task_set_check_cancellable (task, FALSE); /* what cannot be stopped is the latest there is */
   g_task_set_task_data (task, bs_plan_ref (self->plan), (GDestroyNotify)bs_plan_unref);
   g_task_run_in_thread (task, work);
 }
@@ -187,6 +247,7 @@ bs_study_finalize (GObject *object)
 
   g_clear_pointer (&self->plan, bs_plan_unref);
   g_clear_pointer (&self->result, self->kind->free);
+  g_clear_pointer (&self->better, self->kind->free);
   g_clear_object (&self->working);
   g_clear_handle_id (&self->resting, g_source_remove);
   g_clear_handle_id (&self->watch, g_source_remove);
@@ -250,6 +311,7 @@ bs_study_set_plan (BsStudy *self, BsPlan *plan)
   BsPlan *before = self->plan;
   self->plan = plan != NULL ? bs_plan_ref (plan) : NULL;
   g_clear_pointer (&before, bs_plan_unref);
+  self->is_stopped = FALSE;
   if (self->working != NULL)
     g_cancellable_cancel (self->working);
   else
@@ -282,4 +344,24 @@ bs_study_get_progress (BsStudy *self)
   g_return_val_if_fail (BS_IS_STUDY (self), 0.0);
 
   return self->progress;
+}
+
+gboolean
+bs_study_is_working (BsStudy *self)
+{
+  g_return_val_if_fail (BS_IS_STUDY (self), FALSE);
+
+  return (self->working != NULL || self->resting != 0) && !self->is_stopped;
+}
+
+void
+bs_study_stop (BsStudy *self)
+{
+  g_return_if_fail (BS_IS_STUDY (self));
+
+  if (self->working == NULL || self->is_stopped || !self->is_current)
+    return;
+  self->is_stopped = TRUE;
+  g_cancellable_cancel (self->working);
+  set_progress (self, 1.0);
 }

@@ -81,6 +81,23 @@ workings_cb (GSimpleAction *action, GVariant *state, gpointer user_data)
 
 /* Printing. */
 
+/* NULL while it is being worked out. */
+static const BsSchedule *
+find_schedule (BsWindow *self)
+{
+  BsStudy *study = bs_session_get_study (self->session, &bs_study_schedule);
+
+  return bs_study_is_current (study) ? bs_study_get_result (study) : NULL;
+}
+
+static const BsForecast *
+find_forecast (BsWindow *self)
+{
+  BsStudy *study = bs_session_get_study (self->session, &bs_study_forecast);
+
+  return bs_study_is_current (study) ? bs_study_get_result (study) : NULL;
+}
+
 static BsSheet *
 sheet_new (BsWindow *self, double width, double height)
 {
@@ -88,6 +105,8 @@ sheet_new (BsWindow *self, double width, double height)
     .width = width,
     .height = height,
     .with_workings = self->with_workings,
+    .forecast = find_forecast (self),
+    .schedule = find_schedule (self),
   };
 
   return bs_sheet_new (bs_session_get_results (self->session), &options);
@@ -194,7 +213,7 @@ bs_window_export (BsWindow *self, const char *filename, GError **error)
   g_autofree char *lower = g_ascii_strdown (filename, -1);
 
   if (!g_str_has_suffix (lower, ".pdf"))
-    return bs_sheet_export (bs_session_get_results (self->session), filename,
+    return bs_sheet_export (bs_session_get_results (self->session), find_schedule (self), filename,
                             g_str_equal (paper, GTK_PAPER_NAME_LETTER), error);
 
   g_autoptr (GtkPrintOperation) operation = operation_new (self);

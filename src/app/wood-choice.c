@@ -2,57 +2,53 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/wood-choice.h"
 
-#include <glib/gi18n.h>
-
-#include "app/record.h"
-#include "core/text.h"
 #include "plan/tables.h"
 
-static const char LAMINATION[] = "lamination";
+#define CHOSEN_CHARS 12
 
-static const BsLamination *
-get_lamination (GtkDropDown *choice, BsSession *session)
-{
-  const char *id = g_object_get_data (G_OBJECT (choice), LAMINATION);
-  return bs_plan_find_lamination (bs_session_get_plan (session), id);
-}
-
-static guint
-find_row (const BsLamination *lamination)
-{
-  const GPtrArray *woods = bs_tables_get_woods ();
-  for (guint i = 0; lamination != NULL && lamination->wood != NULL && i < woods->len; i++)
-    if (g_str_equal (((BsWood *)g_ptr_array_index (woods, i))->id, lamination->wood))
-      return i;
-  return GTK_INVALID_LIST_POSITION;
-}
-
-/* The plan carries the figures of every wood that it uses. */
+/* Long names are shown whole in the list, and as far as there is room where one is chosen. */
 static void
-chosen_cb (GtkDropDown *choice, GParamSpec *pspec, BsSession *session)
+setup_chosen_cb (GtkSignalListItemFactory *factory, GtkListItem *item)
 {
-  const BsLamination *lamination = get_lamination (choice, session);
-  guint row = gtk_drop_down_get_selected (choice);
+  GtkWidget *label = gtk_label_new (NULL);
 
-  if (lamination == NULL || row == GTK_INVALID_LIST_POSITION || row == find_row (lamination))
-    return;
-  BsWood *wood = g_ptr_array_index (bs_tables_get_woods (), row);
-  g_autoptr (BsPlan) copy = bs_plan_copy (bs_session_get_plan (session));
-  if (bs_plan_find_wood (copy, wood->id) == NULL)
-    g_ptr_array_add (copy->woods, bs_wood_ref (wood));
-  BsLamination *changed = bs_record_lamination.edit (copy, lamination->id);
-  bs_text_set (&changed->wood, wood->id);
-  bs_session_push (session, copy, _ ("Choose wood"), NULL);
+  gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
+  gtk_label_set_ellipsize (GTK_LABEL (label), PANGO_ELLIPSIZE_END);
+  gtk_label_set_width_chars (GTK_LABEL (label), CHOSEN_CHARS);
+  gtk_list_item_set_child (item, label);
 }
 
 static void
-show_cb (GtkDropDown *choice, BsSession *session)
+setup_listed_cb (GtkSignalListItemFactory *factory, GtkListItem *item)
 {
-  gtk_drop_down_set_selected (choice, find_row (get_lamination (choice, session)));
+  GtkWidget *label = gtk_label_new (NULL);
+
+  gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
+  gtk_list_item_set_child (item, label);
+}
+
+static void
+bind_cb (GtkSignalListItemFactory *factory, GtkListItem *item)
+{
+  GtkStringObject *name = GTK_STRING_OBJECT (gtk_list_item_get_item (item));
+  GtkWidget *label = gtk_list_item_get_child (item);
+
+  gtk_label_set_text (GTK_LABEL (label), gtk_string_object_get_string (name));
+  gtk_widget_set_tooltip_text (label, gtk_string_object_get_string (name));
+}
+
+static GtkListItemFactory *
+factory_new (GCallback setup)
+{
+  GtkListItemFactory *factory = gtk_signal_list_item_factory_new ();
+
+  g_signal_connect (factory, "setup", setup, NULL);
+  g_signal_connect (factory, "bind", G_CALLBACK (bind_cb), NULL);
+  return factory;
 }
 
 GtkWidget *
-bs_wood_choice_new (BsSession *session, const char *lamination)
+bs_wood_choice_new (void)
 {
   const GPtrArray *woods = bs_tables_get_woods ();
   GtkStringList *names = gtk_string_list_new (NULL);
@@ -60,13 +56,32 @@ bs_wood_choice_new (BsSession *session, const char *lamination)
     gtk_string_list_append (names, ((BsWood *)g_ptr_array_index (woods, i))->name);
 
   GtkExpression *name = gtk_property_expression_new (GTK_TYPE_STRING_OBJECT, NULL, "string");
-  GtkWidget *choice = gtk_drop_down_new (G_LIST_MODEL (names), name);
-  gtk_drop_down_set_enable_search (GTK_DROP_DOWN (choice), TRUE);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (choice), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _ ("Wood"), -1);
-  g_object_set_data_full (G_OBJECT (choice), LAMINATION, g_strdup (lamination), g_free);
-  show_cb (GTK_DROP_DOWN (choice), session);
-  g_signal_connect_object (choice, "notify::selected", G_CALLBACK (chosen_cb), session, 0);
-  g_signal_connect_object (session, "changed", G_CALLBACK (show_cb), choice, G_CONNECT_SWAPPED);
-  return choice;
+  GtkWidget *self = gtk_drop_down_new (G_LIST_MODEL (names), name);
+  g_autoptr (GtkListItemFactory) chosen = factory_new (G_CALLBACK (setup_chosen_cb));
+  g_autoptr (GtkListItemFactory) listed = factory_new (G_CALLBACK (setup_listed_cb));
+
+  gtk_drop_down_set_factory (GTK_DROP_DOWN (self), chosen);
+  gtk_drop_down_set_list_factory (GTK_DROP_DOWN (self), listed);
+  gtk_drop_down_set_enable_search (GTK_DROP_DOWN (self), TRUE);
+  return self;
+}
+
+void
+bs_wood_choice_show (GtkDropDown *self, const char *id)
+{
+  const GPtrArray *woods = bs_tables_get_woods ();
+  guint row = GTK_INVALID_LIST_POSITION;
+
+  for (guint i = 0; id != NULL && i < woods->len && row == GTK_INVALID_LIST_POSITION; i++)
+    if (g_str_equal (((BsWood *)g_ptr_array_index (woods, i))->id, id))
+      row = i;
+  gtk_drop_down_set_selected (self, row);
+}
+
+BsWood *
+bs_wood_choice_get (GtkDropDown *self)
+{
+  guint row = gtk_drop_down_get_selected (self);
+
+  return row != GTK_INVALID_LIST_POSITION ? g_ptr_array_index (bs_tables_get_woods (), row) : NULL;
 }

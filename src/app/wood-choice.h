@@ -4,12 +4,17 @@
 
 #include <gtk/gtk.h>
 
-#include "app/session.h"
+#include "core/plan.h"
 
 G_BEGIN_DECLS
 
-/* A list of all woods to choose a lamination's from; the figures of the one chosen come into the
- * plan. */
-GtkWidget *bs_wood_choice_new (BsSession *session, const char *lamination);
+/* A drop-down (GtkDropDown) of all woods of the table, with a search. */
+GtkWidget *bs_wood_choice_new (void);
+
+/* Shows the wood of an id; none when it is NULL or not in the table. */
+void bs_wood_choice_show (GtkDropDown *self, const char *id);
+
+/* The wood that is chosen, borrowed; NULL: none. */
+BsWood *bs_wood_choice_get (GtkDropDown *self);
 
 G_END_DECLS

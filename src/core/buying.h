@@ -3,18 +3,12 @@
 #pragma once
 
 #include "core/cutting.h"
+#include "core/lumber.h"
 
 G_BEGIN_DECLS
 
 /* What a yard offers, as boards that a cutting can take: docs/cutting-model.md, Buying. Sizes in
  * mm. */
-
-typedef enum
-{
-  BS_PRICE_PIECE,
-  BS_PRICE_BOARD_FOOT, /* tallied as the trade does, see core/board-measure.h */
-  BS_PRICE_CUBIC_METRE,
-} BsPriceUnit;
 
 typedef struct
 {

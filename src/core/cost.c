@@ -9,18 +9,6 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
-static const BsBoard *
-find_board (const BsPlan *plan, const char *id)
-{
-  for (guint i = 0; id != NULL && i < plan->boards->len; i++)
-    {
-      const BsBoard *board = plan->boards->pdata[i];
-      if (g_str_equal (board->id, id))
-        return board;
-    }
-  return NULL;
-}
-
 /* One price not known makes the sum not known. */
 static void
 add_price (BsCost *cost, double minor)
@@ -47,7 +35,7 @@ add_wood (const BsStack *stack, BsCost *cost)
   for (guint i = 0; i < stack->n; i++)
     {
       const BsPlaced *placed = &stack->placed[i];
-      const BsBoard *board = find_board (plan, placed->lamination->board);
+      const BsBoard *board = bs_plan_find_board (plan, placed->lamination->board);
 
       if (board == NULL)
         add_volume (cost,
@@ -66,7 +54,7 @@ bs_cost (const BsStack *stack, double thickness, double glue_kg, BsCost *cost)
   const BsSlab *slab = &stack->plan->slab;
   double rate = stack->plan->adhesive.price_minor_per_kg;
 
-  *cost = (BsCost){ .glue_kg = glue_kg };
+  *cost = (BsCost){ .glue_area = bs_mass_glue_area (stack), .glue_kg = glue_kg };
   add_wood (stack, cost);
   if (stack->n == 0)
     cost->wood_minor = NAN;
@@ -100,4 +88,45 @@ bs_cost_explain (const BsCost *cost, const BsPlan *plan, BsWorking *why)
                   NULL);
   bs_working_add (why, N_ ("boards and laminations without a price"), "", cost->n_unpriced,
                   BS_QUANTITY_COUNT, NULL);
+}
+
+void
+bs_cost_explain_glue (const BsCost *cost, const BsPlan *plan, BsWorking *why)
+{
+  const BsAdhesive *adhesive = &plan->adhesive;
+
+  bs_working_init (
+      why, N_ ("Glue on all glue lines"),
+      N_ ("What the glue lines take by the spread of the data sheet. What stays in the "
+          "pot and on the brush comes on top."),
+      "m = s A", BS_QUANTITY_MASS,
+      N_ ("Hands spread a fifth more or less than the data sheet says: common "
+          "practice, no source."));
+  why->currency = plan->currency;
+  why->value = cost->glue_kg;
+  bs_working_add (why, N_ ("spread on one glue line"), "s", adhesive->spread_g_per_m2,
+                  BS_QUANTITY_SPREAD,
+                  adhesive->is_own_figures ? N_ ("set by you") : adhesive->source);
+  bs_working_add (why, N_ ("area of all glue lines"), "A", cost->glue_area, BS_QUANTITY_AREA, NULL);
+  bs_working_add (why, N_ ("price of a kilogram of glue"), "", adhesive->price_minor_per_kg,
+                  BS_QUANTITY_MONEY, N_ ("set by you"));
+  bs_working_add (why, N_ ("what that much glue costs"), "", cost->glue_minor, BS_QUANTITY_MONEY,
+                  NULL);
+}
+
+void
+bs_cost_explain_waste (const BsCost *cost, BsWorking *why)
+{
+  bs_working_init (why, N_ ("Waste"),
+                   isnan (cost->waste_pct)
+                       ? N_ ("There is no slab yet, or no size of it.")
+                       : N_ ("What of the lumber does not end in the slab: chips, dust, kerfs, and "
+                             "offcuts, even those that serve for something else."),
+                   "w = 1 − V / G", BS_QUANTITY_PERCENT,
+                   N_ ("It follows from the sizes of the boards, or of the laminations where they "
+                       "are of no board."));
+  why->value = cost->waste_pct;
+  bs_working_add (why, N_ ("volume of the finished slab"), "V", cost->net, BS_QUANTITY_VOLUME,
+                  NULL);
+  bs_working_add (why, N_ ("volume of the boards"), "G", cost->gross, BS_QUANTITY_VOLUME, NULL);
 }

@@ -19,12 +19,16 @@ typedef struct
   double glue_minor;  /* likewise */
   double total_minor; /* likewise */
   guint n_unpriced;   /* boards and laminations without a price */
+  double glue_area;   /* of all glue lines, mm2 */
 } BsCost;
 
 /* A board costs what the plan says, or where it says nothing (0) its volume at its wood's price, as
  * does a lamination of no board. Boards are counted once, offcuts and all. */
 void bs_cost (const BsStack *stack, double thickness, double glue_kg, BsCost *cost);
 
+/* How the sum, the mass of the glue and the waste came about. */
 void bs_cost_explain (const BsCost *cost, const BsPlan *plan, BsWorking *why);
+void bs_cost_explain_glue (const BsCost *cost, const BsPlan *plan, BsWorking *why);
+void bs_cost_explain_waste (const BsCost *cost, BsWorking *why);
 
 G_END_DECLS

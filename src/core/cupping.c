@@ -10,22 +10,17 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
-typedef struct
-{
-  double y, z;
-} Spot;
-
 /* Where a spot of the board comes to rest. Wood shrinks towards the pith by the radial ratio; its
  * rings shorten by the tangential one, which closes every angle about the pith by the ratio of the
  * two. A turn of the whole board does not matter, so angles are taken from the axis that points
  * away from the pith. */
-static Spot
+static BsCupSpot
 move_spot (double y, double z, double radial, double tangential)
 {
   double distance = hypot (y, z) * (1.0 + radial);
   double angle = atan2 (y, z) * (1.0 + tangential) / (1.0 + radial);
 
-  return (Spot){ distance * sin (angle), distance * cos (angle) };
+  return (BsCupSpot){ distance * sin (angle), distance * cos (angle) };
 }
 
 /* Source: docs/timber-model.md, Cup, equation (1). */
@@ -33,55 +28,13 @@ double
 bs_cupping_board (double width, double pith_y, double pith_z, double radial, double tangential)
 {
   double away = fabs (pith_z); /* as if the pith lay below */
-  Spot left = move_spot (-width / 2.0 - pith_y, away, radial, tangential);
-  Spot middle = move_spot (-pith_y, away, radial, tangential);
-  Spot right = move_spot (width / 2.0 - pith_y, away, radial, tangential);
+  BsCupSpot left = move_spot (-width / 2.0 - pith_y, away, radial, tangential);
+  BsCupSpot middle = move_spot (-pith_y, away, radial, tangential);
+  BsCupSpot right = move_spot (width / 2.0 - pith_y, away, radial, tangential);
   double dy = right.y - left.y, dz = right.z - left.z;
   double above = ((middle.z - left.z) * dy - (middle.y - left.y) * dz) / sqrt (dy * dy + dz * dz);
 
   return pith_z > 0.0 ? -above : above;
-}
-
-/* A lamination as an arc. */
-typedef struct
-{
-  double width;
-  double cup;
-} Arc;
-
-/* Laminations glued edge to edge go on with the slope of the one before, so the slab is a row of
- * arcs. Heights are taken at the edges and in the middle of each. */
-static BsCup
-join_arcs (const Arc *arcs, guint n, const double sides[])
-{
-  const gsize last = 2 * (gsize)n;
-  g_autofree Spot *spots = g_new0 (Spot, last + 1);
-  double slope = 0.0, highest = 0.0, lowest = 0.0;
-  Spot *spot = spots;
-
-  for (guint i = 0; i < n; i++)
-    {
-      const Spot from = *spot;
-      double turn = -8.0 * sides[i] * arcs[i].cup / arcs[i].width;
-
-      for (guint half = 1; half <= 2; half++)
-        {
-          double part = half / 2.0;
-          *++spot = (Spot){ from.y + part * arcs[i].width,
-                            from.z + arcs[i].width * part * (slope + turn * part / 2.0) };
-        }
-      slope += turn;
-    }
-  if (isnan (spots[last].z))
-    return (BsCup){ NAN, NAN };
-  for (gsize i = 0; i <= last; i++)
-    {
-      double above = spots[i].z - spots[last].z * spots[i].y / spots[last].y;
-
-      highest = fmax (highest, above);
-      lowest = fmin (lowest, above);
-    }
-  return (BsCup){ .cup = highest >= -lowest ? highest : lowest, .waves = highest - lowest };
 }
 
 static double
@@ -102,46 +55,119 @@ find_board_cup (const BsPlaced *placed, double glued_pct, double to_pct)
                            bs_movement_ratio (&tangential, from, to_pct));
 }
 
-static BsCupping
-find_cupping (const BsStack *stack, double glued_pct, double to_pct)
+/* Whether a lamination lies as it does (1) or the other way up (-1). Hearts down count as the first
+ * way. */
+static double
+find_side (const BsPlaced *placed, guint place, BsCupLayup layup)
 {
-  g_autofree Arc *arcs = g_new (Arc, stack->n);
-  g_autofree double *as_laid = g_new (double, stack->n);
-  g_autofree double *same = g_new (double, stack->n);
-  g_autofree double *by_turns = g_new (double, stack->n);
+  double heart = placed->pith_z > 0.0 ? -1.0 : 1.0;
+
+  if (layup == BS_CUP_AS_LAID)
+    return 1.0;
+  return layup == BS_CUP_ALTERNATING && place % 2 == 1 ? -heart : heart;
+}
+
+static double
+find_middle_moisture (const BsStack *stack)
+{
+  double dry, damp;
+
+  bs_moisture_seasons (&stack->plan->slab, &dry, &damp);
+  return (dry + damp) / 2.0;
+}
+
+/* Heights over the line from the first spot to the last. */
+static void
+level (GArray *profile)
+{
+  const BsCupSpot last = g_array_index (profile, BsCupSpot, profile->len - 1);
+
+  for (guint i = 0; i < profile->len; i++)
+    {
+      BsCupSpot *spot = &g_array_index (profile, BsCupSpot, i);
+      spot->z -= last.z * spot->y / last.y;
+    }
+}
+
+/* Laminations glued edge to edge go on with the slope of the one before, so the slab is a row of
+ * arcs. */
+GArray *
+bs_cupping_profile (const BsStack *stack, double to_pct, BsCupLayup layup)
+{
+  const double glued = find_middle_moisture (stack);
+  GArray *profile = g_array_sized_new (FALSE, TRUE, sizeof (BsCupSpot), 2 * stack->n + 1);
+  BsCupSpot from = { 0.0, 0.0 };
+  double slope = 0.0;
+
+  g_array_append_val (profile, from);
+  for (guint i = 0; i < stack->n; i++)
+    {
+      const BsPlaced *placed = &stack->placed[i];
+      double cup = find_side (placed, i, layup) * find_board_cup (placed, glued, to_pct);
+      double turn = -8.0 * cup / placed->thickness;
+
+      for (guint half = 1; half <= 2; half++)
+        {
+          double along = half / 2.0 * placed->thickness;
+          BsCupSpot spot = { from.y + along, from.z + along * (slope + turn * half / 4.0) };
+          g_array_append_val (profile, spot);
+        }
+      from = g_array_index (profile, BsCupSpot, profile->len - 1);
+      slope += turn;
+    }
+  if (stack->n > 0)
+    level (profile);
+  return profile;
+}
+
+static BsCup
+measure (const BsStack *stack, double to_pct, BsCupLayup layup)
+{
+  g_autoptr (GArray) profile = bs_cupping_profile (stack, to_pct, layup);
+  double highest = 0.0, lowest = 0.0;
+
+  for (guint i = 0; i < profile->len; i++)
+    {
+      double z = g_array_index (profile, BsCupSpot, i).z;
+
+      if (isnan (z))
+        return (BsCup){ NAN, NAN };
+      highest = fmax (highest, z);
+      lowest = fmin (lowest, z);
+    }
+  return (BsCup){ .cup = highest >= -lowest ? highest : lowest, .waves = highest - lowest };
+}
+
+static BsCupping
+find_cupping (const BsStack *stack, double to_pct)
+{
+  const double glued = find_middle_moisture (stack);
   BsCupping self = { .is_on_flat = TRUE, .moisture_pct = to_pct };
 
   for (guint i = 0; i < stack->n; i++)
     {
       const BsPlaced *placed = &stack->placed[i];
-      double cup = find_board_cup (placed, glued_pct, to_pct);
-      double heart = placed->pith_z > 0.0 ? -1.0 : 1.0; /* down counts as the first way */
+      double cup = find_board_cup (placed, glued, to_pct);
 
-      arcs[i] = (Arc){ placed->thickness, cup };
-      as_laid[i] = 1.0;
-      same[i] = heart;
-      by_turns[i] = i % 2 == 0 ? heart : -heart;
       self.n_no_rings += isnan (placed->pith_y) || isnan (placed->pith_z) ? 1 : 0;
       if (fabs (cup) > fabs (self.greatest_board))
         self.greatest_board = cup;
     }
-  self.as_laid = join_arcs (arcs, stack->n, as_laid);
-  self.same_side = join_arcs (arcs, stack->n, same);
-  self.alternating = join_arcs (arcs, stack->n, by_turns);
+  self.as_laid = measure (stack, to_pct, BS_CUP_AS_LAID);
+  self.same_side = measure (stack, to_pct, BS_CUP_SAME_SIDE);
+  self.alternating = measure (stack, to_pct, BS_CUP_ALTERNATING);
   return self;
 }
 
 void
 bs_cupping_slab (const BsStack *stack, double dry_pct, double damp_pct, BsCupping *cupping)
 {
-  double middle = (dry_pct + damp_pct) / 2.0;
-
   *cupping = (BsCupping){ .moisture_pct = NAN };
   if (stack->plan->slab.layup != BS_LAYUP_ON_FLAT || stack->n == 0)
     return;
-  *cupping = find_cupping (stack, middle, dry_pct);
+  *cupping = find_cupping (stack, dry_pct);
 
-  BsCupping damp = find_cupping (stack, middle, damp_pct);
+  BsCupping damp = find_cupping (stack, damp_pct);
   if (fabs (damp.greatest_board) > fabs (cupping->greatest_board))
     *cupping = damp;
 }

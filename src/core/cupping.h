@@ -17,7 +17,17 @@ G_BEGIN_DECLS
 double bs_cupping_board (double width, double pith_y, double pith_z, double radial,
                          double tangential);
 
-/* One way to lay the laminations. */
+/* Ways to lay the laminations. */
+typedef enum
+{
+  BS_CUP_AS_LAID,
+  BS_CUP_SAME_SIDE,   /* the same laminations, all hearts the same way */
+  BS_CUP_ALTERNATING, /* by turns */
+} BsCupLayup;
+
+#define BS_N_CUP_LAYUPS 3
+
+/* How a way comes out. */
 typedef struct
 {
   double cup;   /* greatest departure from the line between the slab's edges, signed */
@@ -30,13 +40,23 @@ typedef struct
   gboolean is_on_flat; /* else nothing of the following is told */
   double moisture_pct;
   BsCup as_laid;
-  BsCup same_side;       /* the same laminations, all hearts the same way */
-  BsCup alternating;     /* by turns */
+  BsCup same_side;
+  BsCup alternating;
   double greatest_board; /* greatest cup of one lamination, by size */
   guint n_no_rings;      /* laminations whose pith is not known; they count as flat */
 } BsCupping;
 
 void bs_cupping_slab (const BsStack *stack, double dry_pct, double damp_pct, BsCupping *cupping);
+
+/* A spot across the slab, and how high it stands over the line between the slab's edges. */
+typedef struct
+{
+  double y, z;
+} BsCupSpot;
+
+/* The slab's shape at a moisture: BsCupSpot at the edges and in the middle of each lamination, from
+ * the front; one spot when there are none. The caller's. */
+GArray *bs_cupping_profile (const BsStack *stack, double to_pct, BsCupLayup layup);
 
 void bs_cupping_explain (const BsCupping *cupping, BsWorking *why);
 

@@ -95,6 +95,16 @@ units_up (const BsCutModel *self, double mm, guint axis)
   return (gint32)ceil (mm / self->unit[axis] - ROUNDING);
 }
 
+/* Whether the same stock suits two parts. */
+static gboolean
+is_suited_alike (const BsCutting *input, guint part, guint other)
+{
+  for (guint i = 0; i < input->n_stock; i++)
+    if (bs_cutting_suits (input, i, part) != bs_cutting_suits (input, i, other))
+      return FALSE;
+  return TRUE;
+}
+
 /* Parts of the same size and needs become one type. */
 static void
 add_types (BsCutModel *self)
@@ -112,6 +122,7 @@ add_types (BsCutModel *self)
         .clear_edges = part->clear_edges,
         .wood = part->wood,
         .thickness = part->thickness,
+        .part = i,
       };
       guint t;
 
@@ -131,7 +142,7 @@ add_types (BsCutModel *self)
           if (known->size[0] == type.size[0] && known->size[1] == type.size[1]
               && known->clear_faces == type.clear_faces && known->clear_edges == type.clear_edges
               && known->wood == type.wood && known->thickness <= type.thickness
-              && known->thickness >= type.thickness)
+              && known->thickness >= type.thickness && is_suited_alike (input, known->part, i))
             break;
         }
       if (t == self->n_types)
@@ -210,7 +221,8 @@ add_boards (BsCutModel *self, guint index, guint copy, int supply, gboolean is_p
     {
       const BsCutType *type = &self->types[t];
       boards->fits[t] = type->wood == stock->wood && type->thickness <= stock->thickness + ROUNDING
-                        && type->size[1] <= boards->room_y;
+                        && type->size[1] <= boards->room_y
+                        && bs_cutting_suits (self->input, index, type->part);
     }
 }
 
@@ -327,7 +339,7 @@ bs_cut_model_allows (const BsCutModel *self, const BsCutSheet *sheet, guint type
       if ((spots >> k & 1) == 0 || spot->from[axis] >= end + kerf
           || spot->to[axis] + kerf <= second)
         continue;
-      if (k >= boards->n_defects)
+      if (k >= boards->n_defects || spot->faces == BS_CUT_UNSOUND)
         return FALSE;
       faces |= spot->faces;
       if (sheet->order == BS_CUT_RIP_FIRST)

@@ -22,6 +22,7 @@ typedef struct
   int wood;
   double thickness;
   double gross[2]; /* mm, without kerf */
+  guint part;      /* the first one of it, in BsCutting.parts */
 } BsCutType;
 
 typedef struct

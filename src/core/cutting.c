@@ -36,29 +36,15 @@ is_within (double value, double least, double most)
   return value >= least && value <= most; /* not so for NAN */
 }
 
-typedef enum
+/* A whole sentence on one board, part or pin, with its number, and what to do. */
+static gboolean G_GNUC_PRINTF (3, 4)
+    refuse (GError **error, BsCuttingError code, const char *format, ...)
 {
-  BOARD,
-  PART,
-  PIN,
-} Subject;
+  va_list values;
 
-/* sentence: what is wrong with it and what to do, for a person. */
-static gboolean
-refuse (GError **error, BsCuttingError code, Subject subject, guint index, const char *sentence)
-{
-  switch (subject)
-    {
-    case BOARD:
-      g_set_error (error, BS_CUTTING_ERROR, code, _ ("Board %u: %s"), index + 1, sentence);
-      break;
-    case PART:
-      g_set_error (error, BS_CUTTING_ERROR, code, _ ("Part %u: %s"), index + 1, sentence);
-      break;
-    case PIN:
-      g_set_error (error, BS_CUTTING_ERROR, code, _ ("Pin %u: %s"), index + 1, sentence);
-      break;
-    }
+  va_start (values, format);
+  g_propagate_error (error, g_error_new_valist (BS_CUTTING_ERROR, code, format, values));
+  va_end (values);
   return FALSE;
 }
 
@@ -87,23 +73,29 @@ check_stock (const BsCutting *self, guint index, GError **error)
   if (!bs_limit_contains (&bs_limits.board_length, stock->length)
       || !bs_limit_contains (&bs_limits.board_width, stock->width)
       || !bs_limit_contains (&bs_limits.board_thickness, stock->thickness))
-    return refuse (error, BS_CUTTING_ERROR_INPUT, BOARD, index,
-                   _ ("it has a size that no board has. Check its length, width and thickness and "
-                      "their units."));
+    return refuse (error, BS_CUTTING_ERROR_INPUT,
+                   _ ("Board %u has a size that no board has. Check its length, width and "
+                      "thickness and their units."),
+                   index + 1);
   if (stock->price_minor < 0 || (double)stock->price_minor > bs_limits.price.most)
-    return refuse (
-        error, BS_CUTTING_ERROR_INPUT, BOARD, index,
-        _ ("its price is negative or far too large. Check the currency and the decimal mark."));
+    return refuse (error, BS_CUTTING_ERROR_INPUT,
+                   _ ("The price of board %u is negative or far too large. Check the currency and "
+                      "the decimal mark."),
+                   index + 1);
   if (stock->supply < BS_CUT_UNLIMITED || stock->supply > MAX_QUANTITY)
-    return refuse (error, BS_CUTTING_ERROR_INPUT, BOARD, index,
-                   _ ("the number of boards like it is negative or far too large. Leave it open "
-                      "when it is not limited."));
+    return refuse (error, BS_CUTTING_ERROR_INPUT,
+                   _ ("The number of boards like board %u is negative or far too large. Leave it "
+                      "open when it is not limited."),
+                   index + 1);
   if (stock->n_defects > BS_CUT_MAX_DEFECTS)
-    return refuse (error, BS_CUTTING_ERROR_INPUT, BOARD, index,
-                   _ ("it has more than 64 defects. Draw those that lie close together as one."));
+    return refuse (error, BS_CUTTING_ERROR_INPUT,
+                   _ ("Board %u has more than %d defects. Draw those that lie close together as "
+                      "one."),
+                   index + 1, BS_CUT_MAX_DEFECTS);
   if (stock->n_defects > 0 && (stock->supply < 0 || stock->supply > 1))
-    return refuse (error, BS_CUTTING_ERROR_INPUT, BOARD, index,
-                   _ ("it has defects of its own, so it must be entered as a single board."));
+    return refuse (error, BS_CUTTING_ERROR_INPUT,
+                   _ ("Board %u has defects of its own, so it must be entered as a single board."),
+                   index + 1);
   for (guint k = 0; k < stock->n_defects; k++)
     {
       const BsCutDefect *defect = &stock->defects[k];
@@ -112,19 +104,24 @@ check_stock (const BsCutting *self, guint index, GError **error)
           || !is_within (defect->y_from, -stock->width, stock->width)
           || !is_within (defect->x_to, 0.0, 2.0 * stock->length)
           || !is_within (defect->y_to, 0.0, 2.0 * stock->width))
-        return refuse (error, BS_CUTTING_ERROR_INPUT, BOARD, index,
-                       _ ("one of its defects ends before it begins, or lies off the board."));
+        return refuse (error, BS_CUTTING_ERROR_INPUT,
+                       _ ("A defect of board %u ends before it begins, or lies off the board. "
+                          "Measure it from the left end and the lower edge."),
+                       index + 1);
     }
   return TRUE;
 }
 
 static gboolean
-fits_somewhere (const BsCutting *self, const BsCutPart *part)
+fits_somewhere (const BsCutting *self, guint index)
 {
+  const BsCutPart *part = &self->parts[index];
+
   for (guint i = 0; i < self->n_stock; i++)
     {
       const BsCutStock *stock = &self->stock[i];
-      if (stock->wood == part->wood && part->thickness <= stock->thickness
+      if (bs_cutting_suits (self, i, index) && stock->wood == part->wood
+          && part->thickness <= stock->thickness
           && part->length + self->allow_length <= stock->length - 2.0 * self->trim_end
           && part->width + self->allow_width <= stock->width - 2.0 * self->trim_edge)
         return TRUE;
@@ -142,14 +139,16 @@ check_part (const BsCutting *self, guint index, GError **error)
       || !is_within (part->thickness, 0.0, bs_limits.board_thickness.most) || part->quantity < 0
       || part->quantity > MAX_QUANTITY || part->clear_faces < 0 || part->clear_faces > 2
       || part->clear_edges < 0 || part->clear_edges > 2)
-    return refuse (error, BS_CUTTING_ERROR_INPUT, PART, index,
-                   _ ("it has a size or a quantity that cannot be. Check its length, width, "
-                      "thickness and quantity and their units."));
-  if (part->quantity > 0 && !fits_somewhere (self, part))
-    return refuse (
-        error, BS_CUTTING_ERROR_PART, PART, index,
-        _ ("no board of its wood is long, wide and thick enough for it with its allowances and the "
-           "trims. Add a larger board, or glue the part up from smaller ones."));
+    return refuse (error, BS_CUTTING_ERROR_INPUT,
+                   _ ("Part %u has a size or a quantity that cannot be. Check its length, width, "
+                      "thickness and quantity and their units."),
+                   index + 1);
+  if (part->quantity > 0 && !fits_somewhere (self, index))
+    return refuse (error, BS_CUTTING_ERROR_PART,
+                   _ ("No board of its wood is long, wide and thick enough for part %u with its "
+                      "allowances and the trims. Add a larger board, or glue the part up from "
+                      "smaller ones."),
+                   index + 1);
   return TRUE;
 }
 
@@ -168,27 +167,30 @@ check_pin (const BsCutting *self, guint index, GError **error)
   guint n_on_board = 0;
 
   if (pin->stock >= self->n_stock || pin->part >= self->n_parts)
-    return refuse (error, BS_CUTTING_ERROR_PIN, PIN, index,
-                   _ ("it names a board or a part that does not exist."));
+    return refuse (error, BS_CUTTING_ERROR_PIN,
+                   _ ("Pinned piece %u names a board or a part that does not exist."), index + 1);
   stock = &self->stock[pin->stock];
   if (stock->supply != BS_CUT_UNLIMITED && (int)MIN (pin->copy, MAX_QUANTITY) >= stock->supply)
-    return refuse (error, BS_CUTTING_ERROR_PIN, PIN, index,
-                   _ ("it names a copy of a board of which there are fewer."));
+    return refuse (error, BS_CUTTING_ERROR_PIN,
+                   _ ("Pinned piece %u lies on one board more than there are of that kind."),
+                   index + 1);
   if (!is_within (pin->x, 0.0,
                   stock->length - self->parts[pin->part].length - self->allow_length + 1e-6)
       || !is_within (pin->y, 0.0,
                      stock->width - self->parts[pin->part].width - self->allow_width + 1e-6))
-    return refuse (error, BS_CUTTING_ERROR_PIN, PIN, index,
-                   _ ("its part lies over the end or the edge of its board. Move it."));
+    return refuse (error, BS_CUTTING_ERROR_PIN,
+                   _ ("Pinned piece %u lies over the end or the edge of its board. Move it."),
+                   index + 1);
   for (guint k = 0; k < self->n_pins; k++)
     {
       n_same += self->pins[k].part == pin->part;
       n_on_board += is_same_board (&self->pins[k], pin);
     }
   if (n_same > self->parts[pin->part].quantity || n_on_board + stock->n_defects > 64)
-    return refuse (
-        error, BS_CUTTING_ERROR_PIN, PIN, index,
-        _ ("more parts are pinned than are wanted, or than one board can hold. Release some."));
+    return refuse (error, BS_CUTTING_ERROR_PIN,
+                   _ ("With pinned piece %u more parts are pinned than are wanted, or than one "
+                      "board can hold. Release some."),
+                   index + 1);
   return TRUE;
 }
 

@@ -27,6 +27,7 @@ typedef enum
   BS_CUT_UPPER_FACE = 1 << 0,
   BS_CUT_LOWER_FACE = 1 << 1,
   BS_CUT_BOTH_FACES = 3,
+  BS_CUT_UNSOUND = 7, /* of a defect: wood is missing or split, and no part may have it */
 } BsCutFaces;
 
 typedef struct
@@ -85,7 +86,15 @@ typedef struct
   guint n_parts;
   const BsCutPin *pins;
   guint n_pins;
+  const gboolean *suits; /* borrowed: n_parts for each stock, whether it may be cut of it, besides
+                          * wood and size; NULL: it always may */
 } BsCutting;
+
+static inline gboolean
+bs_cutting_suits (const BsCutting *self, guint stock, guint part)
+{
+  return self->suits == NULL || self->suits[stock * self->n_parts + part];
+}
 
 /* No stock, no parts; a 3 mm kerf, either order of cuts, offcuts from 300 mm. */
 BsCutting bs_cutting_default (void);

@@ -10,6 +10,7 @@
 #include "core/flatten.h"
 #include "core/mass.h"
 #include "core/moisture.h"
+#include "core/order-plan.h"
 
 #include <math.h>
 
@@ -23,6 +24,7 @@ evaluate_timber (BsResults *self)
 
   bs_movement_slab (stack, width, thickness, &self->movement);
   bs_cupping_slab (stack, self->emc_low_pct, self->emc_high_pct, &self->cupping);
+  self->slots = bs_fixing_slots (stack, &self->movement);
   bs_cost (stack, thickness, self->glue_kg, &self->cost);
   bs_lift_loads (stack, self->mass_kg, (self->emc_low_pct + self->emc_high_pct) / 2.0, self->loads);
 }
@@ -37,6 +39,8 @@ explain_timber (BsResults *self)
   bs_movement_explain_thickness (&self->movement, &self->why_thickness_movement);
   bs_cupping_explain (&self->cupping, &self->why_cup);
   bs_cost_explain (&self->cost, plan, &self->why_cost);
+  bs_cost_explain_glue (&self->cost, plan, &self->why_glue);
+  bs_cost_explain_waste (&self->cost, &self->why_waste);
   bs_lift_explain (&self->loads[BS_LOAD_SLAB], &lift, plan->shop.people, &self->why_lifting);
 }
 
@@ -56,10 +60,12 @@ bs_evaluate (const BsPlan *plan)
   self->mass_kg = bs_mass_slab (self->stack, self->flatten.thickness,
                                 (self->emc_low_pct + self->emc_high_pct) / 2.0);
   self->glue_kg = bs_mass_glue (self->stack);
+  self->order = bs_order_present_cost (plan);
   evaluate_timber (self);
 
   self->findings = bs_findings_new (self);
   bs_explain (self);
+  bs_order_cost_explain (&self->order, &self->why_order);
   explain_timber (self);
   return self;
 }

@@ -6,15 +6,11 @@
 
 #include "core/assembly.h"
 #include "core/clamping.h"
-
+#include "core/flatten-explain.h"
 #include "core/moisture.h"
 
 #include <glib/gi18n-lib.h>
 #include <math.h>
-
-/* Error of a highest and a lowest spot together, each measured to 0.25 mm. Common practice, no
- * source. */
-#define SPOT_ERROR 0.5
 
 /* Least over mean pressure on the first glue line when clamps stand as far apart as the 45 degree
  * rule allows, over the stacks computed in docs/models.md, Hand rules for clamps. */
@@ -32,55 +28,6 @@
   "Selbo 1975, Adhesive bonding of wood, USDA Technical Bulletin 1512 (from memory)"
 #define HANDBOOK_EMC "Wood Handbook FPL-GTR-190 (2010), equation 4-5 (from memory)"
 #define HANDBOOK_4 "Wood Handbook FPL-GTR-190 (2010), chapter 4 (from memory)"
-
-static double
-find_least_height (const BsStack *stack)
-{
-  double least = INFINITY;
-
-  for (guint i = 0; i < stack->n; i++)
-    least = fmin (least, fmin (stack->placed[i].height_left, stack->placed[i].height_right));
-  return least;
-}
-
-static void
-explain_thickness (BsResults *self)
-{
-  BsWorking *why = &self->why_thickness;
-  const BsSlab *slab = &self->stack->plan->slab;
-  double thickness = self->flatten.thickness;
-
-  if (isnan (thickness))
-    {
-      bs_working_init (why, N_ ("Thickness after flattening"),
-                       self->stack->n == 0 ? N_ ("There are no laminations in the slab yet.")
-                                           : N_ ("A lamination in the slab has no size yet."),
-                       "t = h − v − 2 a", BS_QUANTITY_LENGTH, N_ ("Nothing to go by."));
-      return;
-    }
-  bs_working_init (
-      why, N_ ("Thickness after flattening"),
-      N_ ("The largest slab that fits between the show face and the underside as they are built "
-          "up, "
-          "for the laminations as measured, in this order and these orientations. Slips in lining "
-          "the laminations up come off it and are not counted."),
-      "t = h − v − 2 a", BS_QUANTITY_LENGTH,
-      N_ ("It rests on a highest and a lowest spot, each measured to about 0.25 mm (0.01 in): "
-          "common "
-          "practice, no source."));
-  why->value = thickness;
-  why->low = fmax (0.0, thickness - SPOT_ERROR);
-  why->high = thickness + SPOT_ERROR;
-
-  double least = find_least_height (self->stack);
-  bs_working_add (why, N_ ("least height of a lamination"), "h", least, BS_QUANTITY_LENGTH, NULL);
-  bs_working_add (why, N_ ("lost to crook, taper, twist and steps between neighbours"), "v",
-                  fmax (0.0, least - thickness - 2.0 * slab->allowance), BS_QUANTITY_LENGTH, NULL);
-  bs_working_add (why, N_ ("allowance for tool marks on each face"), "a", slab->allowance,
-                  BS_QUANTITY_LENGTH, SET_BY_YOU);
-  bs_working_add (why, N_ ("thickness wanted"), "", slab->thickness, BS_QUANTITY_LENGTH,
-                  SET_BY_YOU);
-}
 
 static double
 find_densest (const BsStack *stack)
@@ -321,7 +268,8 @@ explain_moisture (BsResults *self)
 void
 bs_explain (BsResults *results)
 {
-  explain_thickness (results);
+  bs_flatten_explain (&results->flatten, results->stack->plan->slab.flatten_work, results->stack,
+                      &results->why_thickness);
   explain_force (results);
   explain_clamps (results);
   explain_time (results);

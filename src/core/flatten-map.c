@@ -2,74 +2,9 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/flatten-map.h"
 
-#include "core/flatten-fit.h"
+#include "core/flatten-work.h"
 
 #include <math.h>
-
-/* The slab at rest on one face: of all planes that do not cut that face, the one that comes nearest
- * to it at the middle. As a fit: upper set the underside, lower set one spot under the middle.
- * Resting on the show face is the same with both turned over. */
-static void
-find_rest_on_underside (gconstpointer sets, double slope_x, double slope_y, BsFaceSpot *upper,
-                        BsFaceSpot *lower)
-{
-  const BsFaces *faces = sets;
-
-  *upper = bs_faces_extreme (faces, FALSE, BS_EXTREME_LEAST, slope_x, slope_y);
-  *lower = (BsFaceSpot){ .x = faces->x_mid, .y = faces->y_mid, .place = -1 };
-}
-
-static void
-find_rest_on_show_face (gconstpointer sets, double slope_x, double slope_y, BsFaceSpot *upper,
-                        BsFaceSpot *lower)
-{
-  const BsFaces *faces = sets;
-
-  *upper = (BsFaceSpot){ .x = faces->x_mid, .y = faces->y_mid, .z = faces->height, .place = -1 };
-  *lower = bs_faces_extreme (faces, TRUE, BS_EXTREME_GREATEST, slope_x, slope_y);
-}
-
-static BsFit
-fit_by (const BsFaces *faces, BsFitSpots find_spots)
-{
-  BsFitBasis basis = bs_fit_basis_start (faces->x_mid, faces->y_mid, faces->length, faces->width);
-  BsFit fit = bs_fit_solve (find_spots, faces, faces->length, faces->width, BS_FIT_EXACT, &basis);
-
-  return bs_fit_least_tilt (find_spots, faces, &fit);
-}
-
-static BsFit
-fit_for_work (const BsFaces *faces, BsFlattenWork work)
-{
-  BsFit rest;
-
-  switch (work)
-    {
-    case BS_FLATTEN_SHIMMED:
-      return fit_by (faces, bs_fit_spots_of_faces);
-    case BS_FLATTEN_SHOW_FACE_FIRST:
-      rest = fit_by (faces, find_rest_on_underside);
-      break;
-    case BS_FLATTEN_UNDERSIDE_FIRST:
-      rest = fit_by (faces, find_rest_on_show_face);
-      break;
-    default:
-      g_return_val_if_reached ((BsFit){ 0 });
-    }
-  return bs_fit_at (bs_fit_spots_of_faces, faces, rest.slope_x, rest.slope_y);
-}
-
-double
-bs_flatten_thickness (const BsStack *stack, BsFlattenWork work)
-{
-  BsFaces faces;
-
-  if (!bs_faces_init (&faces, stack))
-    return NAN;
-  BsFit fit = fit_for_work (&faces, work);
-  bs_faces_clear (&faces);
-  return fmax (0.0, fit.distance - 2.0 * stack->plan->slab.allowance);
-}
 
 /* The spot of a face where most comes off a lamination. */
 static BsDeepSpot
@@ -151,6 +86,7 @@ bs_flatten_map_new (const BsStack *stack, BsFlattenWork work, guint n_x, guint n
 {
   BsFlattenMap *self = g_new0 (BsFlattenMap, 1);
   double allowance = stack->plan->slab.allowance;
+  BsFitBasis touching;
   BsFaces faces;
 
   self->work = work;
@@ -158,7 +94,7 @@ bs_flatten_map_new (const BsStack *stack, BsFlattenWork work, guint n_x, guint n
   if (!bs_faces_init (&faces, stack))
     return self;
 
-  BsFit fit = fit_for_work (&faces, work);
+  BsFit fit = bs_flatten_fit (&faces, work, &touching);
   self->thickness = fmax (0.0, fit.distance - 2.0 * allowance);
   self->slope_x = fit.slope_x;
   self->slope_y = fit.slope_y;

@@ -8,15 +8,6 @@ G_BEGIN_DECLS
 
 /* How much comes off each face, and where: docs/flattening-model.md, "Orders of work". */
 
-typedef enum
-{
-  BS_FLATTEN_SHIMMED,         /* shimmed to the best tilt before the first face is cut */
-  BS_FLATTEN_SHOW_FACE_FIRST, /* resting on its underside, show face cut first, then turned over */
-  BS_FLATTEN_UNDERSIDE_FIRST, /* resting on its show face, underside cut first */
-} BsFlattenWork;
-
-#define BS_N_FLATTEN_WORKS 3
-
 /* A spot where much comes off. */
 typedef struct
 {
@@ -45,9 +36,6 @@ typedef struct
 
 BsFlattenMap *bs_flatten_map_new (const BsStack *stack, BsFlattenWork work, guint n_x, guint n_y);
 void bs_flatten_map_free (BsFlattenMap *self);
-
-/* Thickness alone, mm. Never more than with BS_FLATTEN_SHIMMED. */
-double bs_flatten_thickness (const BsStack *stack, BsFlattenWork work);
 
 /* In how many packs of neighbours a slab must be flattened when none may be wider than this: 1 when
  * it goes through whole, 0 when one lamination alone is too wide, or when there is no planer. */

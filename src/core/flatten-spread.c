@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/flatten-spread.h"
 
-#include "core/flatten-fit.h"
+#include "core/flatten-work.h"
 #include "core/random.h"
 
 #include <math.h>
@@ -10,16 +10,9 @@
 #include <string.h>
 
 BsFlattenSpread
-bs_flatten_spread_default (void)
+bs_flatten_spread_of (const BsPlan *plan)
 {
-  return (BsFlattenSpread){
-    .height = 0.15,
-    .warp = 0.3,
-    .offset = 0.4,
-    .rock = 0.4,
-    .n_draws = 2000,
-    .seed = 1,
-  };
+  return (BsFlattenSpread){ .deviation = plan->slab.uncertainty, .n_draws = 2000, .seed = 1 };
 }
 
 /* What is wrong with one lamination in one draw. */
@@ -51,20 +44,20 @@ draw_normal_pair (BsRandom *random, double pair[2])
 }
 
 static Errors
-draw_errors (BsRandom *random, const BsFlattenSpread *spread)
+draw_errors (BsRandom *random, const BsUncertainty *deviation)
 {
   double normal[8];
 
   for (int i = 0; i < 8; i += 2)
     draw_normal_pair (random, &normal[i]);
   return (Errors){
-    .left = spread->height * normal[0],
-    .right = spread->height * normal[1],
-    .crook = spread->warp * normal[2],
-    .cup = spread->warp * normal[3],
-    .twist = spread->warp * normal[4],
-    .offset = spread->offset * normal[5],
-    .rock = spread->rock * normal[6],
+    .left = deviation->height * normal[0],
+    .right = deviation->height * normal[1],
+    .crook = deviation->warp * normal[2],
+    .cup = deviation->warp * normal[3],
+    .twist = deviation->warp * normal[4],
+    .offset = deviation->offset * normal[5],
+    .rock = deviation->rock * normal[6],
   };
 }
 
@@ -104,18 +97,16 @@ add_errors (BsFaces *drawn, const BsFaces *measured, const Errors *errors, doubl
 
 /* The spots that held the last slab are the best guess for the next one. */
 static double
-flatten_drawn (const BsFaces *drawn, BsFitBasis *basis)
+flatten_drawn (const BsFaces *drawn, BsFlattenWork work, BsFitBasis *basis)
 {
   for (int i = 0; i < 4; i++)
     if (basis->spots[i].place >= 0)
       bs_faces_update_spot (drawn, &basis->spots[i]);
-  return bs_fit_solve (bs_fit_spots_of_faces, drawn, drawn->length, drawn->width, BS_FIT_ROUGH,
-                       basis)
-      .distance;
+  return bs_flatten_fit_rough (drawn, work, basis);
 }
 
 static void
-draw_distances (const BsFaces *measured, const BsFlattenSpread *spread, BsLayup layup,
+draw_distances (const BsFaces *measured, const BsFlattenSpread *spread, const BsSlab *slab,
                 double *distances)
 {
   g_assert (measured->n > 0);
@@ -130,11 +121,11 @@ draw_distances (const BsFaces *measured, const BsFlattenSpread *spread, BsLayup 
   for (guint k = 0; k + 1 < spread->n_draws; k += 2)
     {
       for (guint i = 0; i < measured->n; i++)
-        errors[i] = draw_errors (&random, spread);
+        errors[i] = draw_errors (&random, &spread->deviation);
       for (guint half = 0; half < 2; half++)
         {
-          add_errors (&drawn, measured, errors, half == 0 ? 1.0 : -1.0, layup);
-          distances[k + half] = flatten_drawn (&drawn, &basis);
+          add_errors (&drawn, measured, errors, half == 0 ? 1.0 : -1.0, slab->layup);
+          distances[k + half] = flatten_drawn (&drawn, slab->flatten_work, &basis);
         }
     }
   bs_faces_clear (&drawn);
@@ -159,38 +150,76 @@ find_quantile (const double *sorted, guint n, double part)
   return sorted[below] + (position - below) * (sorted[above] - sorted[below]);
 }
 
-static BsFlattenOdds
-find_odds (const BsFaces *faces, const BsStack *stack, const BsFlattenSpread *spread)
+/* Thicknesses of the slabs drawn, allowances taken off, the thinnest first; the caller's. They may
+ * be below 0. */
+static double *
+draw_thicknesses (const BsFaces *faces, const BsStack *stack, const BsFlattenSpread *spread)
 {
-  guint n = spread->n_draws / 2 * 2;
-  double allowances = 2.0 * stack->plan->slab.allowance;
-  g_autofree double *distances = g_new (double, n);
+  const BsSlab *slab = &stack->plan->slab;
+  double *thicknesses = g_new (double, spread->n_draws);
 
-  draw_distances (faces, spread, stack->plan->slab.layup, distances);
-  qsort (distances, n, sizeof *distances, compare_doubles);
-  return (BsFlattenOdds){
-    .at_50_pct = find_quantile (distances, n, 0.50) - allowances,
-    .at_90_pct = find_quantile (distances, n, 0.10) - allowances,
-    .at_95_pct = find_quantile (distances, n, 0.05) - allowances,
+  draw_distances (faces, spread, slab, thicknesses);
+  for (guint i = 0; i < spread->n_draws; i++)
+    thicknesses[i] -= 2.0 * slab->allowance;
+  qsort (thicknesses, spread->n_draws, sizeof *thicknesses, compare_doubles);
+  return thicknesses;
+}
+
+static void
+fill_bins (const double *sorted, guint n, BsFlattenOdds *odds)
+{
+  double step = (odds->most - odds->least) / BS_N_ODDS_BINS;
+
+  for (guint i = 0; i < n; i++)
+    {
+      double at = step > 0.0 ? (fmax (0.0, sorted[i]) - odds->least) / step : 0.0;
+
+      odds->bins[MIN ((guint)at, BS_N_ODDS_BINS - 1)]++;
+    }
+}
+
+/* Half a tenth of a micrometre: what is wanted and comes out to the last digit is reached. */
+#define ROUNDING 5e-5
+
+static double
+find_reached_pct (const double *sorted, guint n, double wanted)
+{
+  guint n_below = 0;
+
+  while (n_below < n && sorted[n_below] < wanted - ROUNDING)
+    n_below++;
+  return 100.0 * (n - n_below) / n;
+}
+
+static BsFlattenOdds
+count_odds (const double *sorted, guint n, double wanted)
+{
+  BsFlattenOdds odds = {
+    .at_50_pct = fmax (0.0, find_quantile (sorted, n, 0.50)),
+    .at_90_pct = fmax (0.0, find_quantile (sorted, n, 0.10)),
+    .at_95_pct = fmax (0.0, find_quantile (sorted, n, 0.05)),
+    .wanted_pct = find_reached_pct (sorted, n, wanted),
+    .least = fmax (0.0, sorted[0]),
+    .most = fmax (0.0, sorted[n - 1]),
   };
+
+  fill_bins (sorted, n, &odds);
+  return odds;
 }
 
 BsFlattenOdds
 bs_flatten_odds (const BsStack *stack, const BsFlattenSpread *spread)
 {
-  BsFlattenOdds odds = { NAN, NAN, NAN };
+  BsFlattenOdds unknown = { NAN, NAN, NAN, NAN, NAN, NAN, { 0 } };
   BsFaces faces;
 
-  g_return_val_if_fail (spread->n_draws >= 2, odds);
+  g_return_val_if_fail (spread->n_draws >= 2 && spread->n_draws % 2 == 0, unknown);
   if (!bs_faces_init (&faces, stack))
-    return odds;
-  odds = find_odds (&faces, stack, spread);
-  bs_faces_clear (&faces);
+    return unknown;
 
-  odds.at_50_pct = fmax (0.0, odds.at_50_pct);
-  odds.at_90_pct = fmax (0.0, odds.at_90_pct);
-  odds.at_95_pct = fmax (0.0, odds.at_95_pct);
-  return odds;
+  g_autofree double *sorted = draw_thicknesses (&faces, stack, spread);
+  bs_faces_clear (&faces);
+  return count_odds (sorted, spread->n_draws, stack->plan->slab.thickness);
 }
 
 /* A millimetre more on every lamination is a millimetre more of slab, whatever its warp, so one set
@@ -200,7 +229,7 @@ bs_flatten_height_needed (const BsStack *stack, const BsFlattenSpread *spread, d
 {
   BsFaces faces;
 
-  g_return_val_if_fail (spread->n_draws >= 2, NAN);
+  g_return_val_if_fail (spread->n_draws >= 2 && spread->n_draws % 2 == 0, NAN);
   if (!bs_faces_init (&faces, stack))
     return NAN;
 
@@ -210,7 +239,7 @@ bs_flatten_height_needed (const BsStack *stack, const BsFlattenSpread *spread, d
       faces.strips[i].height = height;
       faces.strips[i].taper = 0.0;
     }
-  BsFlattenOdds odds = find_odds (&faces, stack, spread);
+  g_autofree double *sorted = draw_thicknesses (&faces, stack, spread);
   bs_faces_clear (&faces);
-  return height + thickness - odds.at_95_pct;
+  return height + thickness - find_quantile (sorted, spread->n_draws, 0.05);
 }

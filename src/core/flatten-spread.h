@@ -8,22 +8,18 @@ G_BEGIN_DECLS
 
 /* How sure the thickness after flattening is: docs/flattening-model.md, "How sure". What was
  * measured and how the laminations come to lie in the press both spread; many slabs are drawn and
- * flattened. */
-
-/* Standard deviations, mm. */
+ * flattened, by the order of work of the plan. */
 typedef struct
 {
-  double height; /* of the measured height at each end of a lamination */
-  double warp;   /* of the measured crook, cup (on flat) and twist */
-  double offset; /* of a lamination up or down against where the alignment wants it */
-  double rock;   /* of its right end against its left one */
-  guint n_draws; /* an even number */
+  BsUncertainty deviation;
+  guint n_draws; /* an even number, at least 2 */
   guint64 seed;
 } BsFlattenSpread;
 
-/* Common practice, no source: heights by a caliper, warp by a straightedge and feelers, laminations
- * tapped level by hand. 2000 draws. */
-BsFlattenSpread bs_flatten_spread_default (void);
+/* The plan's own deviations, 2,000 draws. */
+BsFlattenSpread bs_flatten_spread_of (const BsPlan *plan);
+
+#define BS_N_ODDS_BINS 24
 
 /* Thicknesses that are reached in so many of a hundred slabs, mm; NAN as in BsFlattenResult. */
 typedef struct
@@ -31,6 +27,10 @@ typedef struct
   double at_50_pct;
   double at_90_pct;
   double at_95_pct;
+  double
+      wanted_pct; /* slabs of a hundred that are at least as thick as the plan wants; NAN alike */
+  double least, most;         /* of all slabs drawn */
+  guint bins[BS_N_ODDS_BINS]; /* slabs in equal steps from least to most */
 } BsFlattenOdds;
 
 /* Pure: the same stack, spread and seed give the same numbers. */

@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/flatten.h"
 
-#include "core/flatten-fit.h"
+#include "core/flatten-work.h"
 
 #include <math.h>
 
@@ -48,19 +48,23 @@ take_allowances (const BsFaces *faces, const BsFit *fit, double allowance, BsFla
 }
 
 void
-bs_flatten (const BsStack *stack, BsFlattenResult *result)
+bs_flatten_by (const BsStack *stack, BsFlattenWork work, BsFlattenResult *result)
 {
+  BsFitBasis touching;
   BsFaces faces;
 
   *result = (BsFlattenResult){ .thickness = NAN };
   if (!bs_faces_init (&faces, stack))
     return;
 
-  BsFitBasis basis = bs_fit_basis_start (faces.x_mid, faces.y_mid, faces.length, faces.width);
-  BsFit best = bs_fit_solve (bs_fit_spots_of_faces, &faces, faces.length, faces.width, BS_FIT_EXACT,
-                             &basis);
-  BsFit fit = bs_fit_least_tilt (bs_fit_spots_of_faces, &faces, &best);
+  BsFit fit = bs_flatten_fit (&faces, work, &touching);
   take_allowances (&faces, &fit, stack->plan->slab.allowance, result);
-  name_touches (&basis, result);
+  name_touches (&touching, result);
   bs_faces_clear (&faces);
+}
+
+void
+bs_flatten (const BsStack *stack, BsFlattenResult *result)
+{
+  bs_flatten_by (stack, stack->plan->slab.flatten_work, result);
 }

@@ -52,12 +52,23 @@ clear_defect (gpointer data)
   bs_text_clear (&defect->unknown);
 }
 
-static GArray *
-new_defects (void)
+GArray *
+bs_defects_new (void)
 {
   GArray *defects = g_array_new (FALSE, TRUE, sizeof (BsDefect));
   g_array_set_clear_func (defects, clear_defect);
   return defects;
+}
+
+GArray *
+bs_defects_copy (const GArray *self)
+{
+  GArray *copy = bs_defects_new ();
+
+  g_array_append_vals (copy, self->data, self->len);
+  for (guint i = 0; i < copy->len; i++)
+    bs_text_share (g_array_index (copy, BsDefect, i).unknown);
+  return copy;
 }
 
 BsLamination *
@@ -71,7 +82,7 @@ bs_lamination_new (const char *id)
   self->pith_y = self->pith_z = NAN;
   self->lightness = NAN;
   self->moisture_pct = NAN;
-  self->defects = new_defects ();
+  self->defects = bs_defects_new ();
   return self;
 }
 
@@ -111,9 +122,6 @@ bs_lamination_copy (const BsLamination *self)
   bs_text_share (copy->wood);
   bs_text_share (copy->unknown);
 
-  copy->defects = new_defects ();
-  g_array_append_vals (copy->defects, self->defects->data, self->defects->len);
-  for (guint i = 0; i < copy->defects->len; i++)
-    bs_text_share (g_array_index (copy->defects, BsDefect, i).unknown);
+  copy->defects = bs_defects_copy (self->defects);
   return copy;
 }

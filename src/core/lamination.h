@@ -104,6 +104,10 @@ typedef struct
   GRefString *unknown; /* see BsPlan */
 } BsLamination;
 
+/* A list of BsDefect that frees what they hold; a copy is one's own. */
+GArray *bs_defects_new (void);
+GArray *bs_defects_copy (const GArray *self);
+
 /* Laminations are shared by the plans of an editing session and never change once in a plan. */
 BsLamination *bs_lamination_new (const char *id);
 BsLamination *bs_lamination_ref (BsLamination *self);

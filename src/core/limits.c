@@ -29,6 +29,7 @@ const BsLimits bs_limits = {
   .slab_width = LENGTH (20.0, 5000.0),
   .slab_thickness = LENGTH (5.0, 1000.0),
   .allowance = LENGTH (0.0, 20.0),
+  .uncertainty = { 0.0, 10.0, BS_QUANTITY_FINE_LENGTH },
   .temperature = { -40.0, 60.0, BS_QUANTITY_TEMPERATURE },
   .humidity = PERCENT (0.0, 100.0),
   .moisture = PERCENT (0.0, 150.0), /* green wood holds more water than its own dry mass */
@@ -78,12 +79,32 @@ const BsLimits bs_limits = {
   .shrinkage = PERCENT (0.0, 25.0),
   .movement = RATIO (0.0, 0.01),
 
+  .slab_mass = { 0.1, 20000.0, BS_QUANTITY_MASS },
+  .slab_movement = LENGTH (0.0, 500.0),
+  .slot_screw = LENGTH (1.0, 50.0),
+  .slot_play = LENGTH (0.0, 50.0),
+
   .board_length = LENGTH (50.0, 15000.0),
   .board_width = LENGTH (10.0, 2000.0),
   .board_thickness = LENGTH (2.0, 500.0),
   .price = COUNT (0.0, 1e9),
   .price_rate = RATIO (0.0, 1e9),
 
+  .kerf = LENGTH (0.0, 20.0),
+  .trim = LENGTH (0.0, 500.0),
+  .spring = LENGTH (0.0, 50.0),
+  .offcut = LENGTH (0.0, 15000.0),
+  .supply = COUNT (-1.0, 1e6),
+  .part_count = COUNT (1.0, 1000.0),
+  .part_width = LENGTH (2.0, 2000.0),
+  .part_thickness = LENGTH (2.0, 500.0),
+  .clear_faces = COUNT (0.0, 2.0),
+  .confidence = PERCENT (50.0, 99.0), /* bs_milling_need () */
+  .spare = PERCENT (0.0, 200.0),
+  .cut_along = LENGTH (0.0, 15000.0),
+  .cut_across = LENGTH (0.0, 2000.0),
+
   .pack_first = COUNT (0.0, BS_MAX_LAMINATIONS - 2.0),
   .pack_count = COUNT (2.0, BS_MAX_LAMINATIONS),
+  .pin_place = COUNT (0.0, BS_MAX_LAMINATIONS - 1.0),
 };

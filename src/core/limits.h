@@ -19,6 +19,7 @@ typedef struct
 typedef struct
 {
   BsLimit slab_length, slab_width, slab_thickness, allowance;
+  BsLimit uncertainty;
   BsLimit temperature, humidity, moisture;
 
   BsLimit lamination_length, lamination_thickness, lamination_height;
@@ -40,11 +41,20 @@ typedef struct
   BsLimit sg, hardness, moe, comp_perp, shrinkage;
   BsLimit movement; /* coefficient of movement, 1/% */
 
+  BsLimit slab_mass, slab_movement, slot_screw, slot_play;
+
   BsLimit board_length, board_width, board_thickness;
   BsLimit price;      /* minor units */
   BsLimit price_rate; /* minor units for each m3 or kg */
 
+  BsLimit kerf, trim, spring, offcut; /* of the saw */
+  BsLimit supply;                     /* of boards of a length, -1: open */
+  BsLimit part_count, part_width, part_thickness, clear_faces;
+  BsLimit confidence, spare;     /* of a purchase */
+  BsLimit cut_along, cut_across; /* where a piece lies on its board, and its size */
+
   BsLimit pack_first, pack_count; /* place in the order; laminations */
+  BsLimit pin_place;              /* likewise */
 } BsLimits;
 
 extern const BsLimits bs_limits;
@@ -53,7 +63,12 @@ extern const BsLimits bs_limits;
 #define BS_MAX_LAMINATIONS 500
 #define BS_MAX_BOARDS 20000
 #define BS_MAX_WOODS 200
-#define BS_MAX_DEFECTS 200 /* of one lamination */
+#define BS_MAX_OFFERS 200
+#define BS_MAX_OFFER_LENGTHS 50
+#define BS_MAX_PINS 2000
+#define BS_MAX_PARTS 500
+#define BS_MAX_CUTS 20000
+#define BS_MAX_DEFECTS 200 /* of one lamination or board */
 #define BS_MAX_KINDS 100   /* of clamps or cauls */
 #define BS_MAX_PLACED_CLAMPS 500
 

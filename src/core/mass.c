@@ -31,13 +31,19 @@ bs_mass_slab (const BsStack *stack, double thickness, double moisture_pct)
 }
 
 double
-bs_mass_glue (const BsStack *stack)
+bs_mass_glue_area (const BsStack *stack)
 {
   double area = 0.0;
 
   for (guint i = 0; i + 1 < stack->n; i++)
     area += bs_stack_glue_area (stack, i);
-  return area * M2_PER_MM2 * stack->plan->adhesive.spread_g_per_m2 * KG_PER_G;
+  return area;
+}
+
+double
+bs_mass_glue (const BsStack *stack)
+{
+  return bs_mass_glue_area (stack) * M2_PER_MM2 * stack->plan->adhesive.spread_g_per_m2 * KG_PER_G;
 }
 
 double

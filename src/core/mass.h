@@ -16,6 +16,9 @@ double bs_mass_slab (const BsStack *stack, double thickness, double moisture_pct
 /* The same of one lamination, of a height (mm). */
 double bs_mass_placed (const BsPlaced *placed, double height, double moisture_pct);
 
+/* All glue lines together, mm2. */
+double bs_mass_glue_area (const BsStack *stack);
+
 /* Adhesive (kg) on all glue lines, nothing added for what is wasted. */
 double bs_mass_glue (const BsStack *stack);
 

@@ -13,6 +13,9 @@
 #define HABIT_LENGTH 2000.0
 #define HABIT_WIDTH 200.0
 
+/* Measured boards that tell more than the planning figures do. */
+#define ENOUGH_BOARDS 5
+
 #define MM3_PER_M3 1e9
 #define MM2_PER_M2 1e6
 
@@ -69,6 +72,23 @@ bs_warp_habit_measure (BsWarpHabit *habit, const BsRough *boards, guint n)
     all[i]->deviation = sqrt (all[i]->deviation / (n - 1));
   *habit = found;
   return TRUE;
+}
+
+BsWarpHabit
+bs_warp_habit_of (const BsPlan *plan)
+{
+  BsWarpHabit self = bs_warp_habit_default ();
+  g_autoptr (GArray) measured = g_array_new (FALSE, FALSE, sizeof (BsRough));
+
+  for (guint i = 0; i < plan->boards->len; i++)
+    {
+      BsRough rough = bs_rough_of (g_ptr_array_index (plan->boards, i));
+      if (bs_rough_is_measured (&rough))
+        g_array_append_val (measured, rough);
+    }
+  if (measured->len >= ENOUGH_BOARDS)
+    bs_warp_habit_measure (&self, (const BsRough *)measured->data, measured->len);
+  return self;
 }
 
 static BsScatter

@@ -25,6 +25,10 @@ typedef struct
 /* Planning figures of this program, no source: measure some boards of your own yard. */
 BsWarpHabit bs_warp_habit_default (void);
 
+/* Those of the boards in a plan's rack whose warp was measured, when they are enough to tell (5);
+ * else the planning figures. */
+BsWarpHabit bs_warp_habit_of (const BsPlan *plan);
+
 /* Mean and standard deviation of measured boards; the thickness stays as it is in `habit`. FALSE,
  * and nothing changed, for less than two. */
 gboolean bs_warp_habit_measure (BsWarpHabit *habit, const BsRough *boards, guint n);

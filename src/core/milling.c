@@ -11,15 +11,37 @@
  * source. */
 #define LIES_STILL 1.0
 
+BsRough
+bs_rough_of (const BsBoard *board)
+{
+  return (BsRough){
+    .length = board->length,
+    .width = board->width,
+    .thickness = board->thickness,
+    .bow = board->bow,
+    .crook = board->crook,
+    .cup = board->cup,
+    .twist = board->twist,
+  };
+}
+
+gboolean
+bs_rough_is_measured (const BsRough *self)
+{
+  return !isnan (self->bow + self->crook + self->cup + self->twist);
+}
+
 BsMillingShop
 bs_milling_shop_default (void)
 {
+  const BsSaw saw = bs_saw_default ();
+
   return (BsMillingShop){
     .allowance = 0.5,
-    .edge_allowance = 1.0,
-    .end_trim = 25.0,
-    .kerf = 3.0,
-    .spring_per_m = 0.5,
+    .edge_allowance = saw.edge_allowance,
+    .end_trim = saw.end_trim,
+    .kerf = saw.kerf,
+    .spring_per_m = saw.spring_per_m,
     .jointer_width = 150.0,
     .planer_width = 300.0,
     .shortest = 300.0,
@@ -32,7 +54,13 @@ bs_milling_shop_of (const BsPlan *plan)
 {
   BsMillingShop self = bs_milling_shop_default ();
 
+  const BsSaw *saw = &plan->shop.saw;
+
   self.allowance = plan->slab.allowance;
+  self.edge_allowance = saw->edge_allowance;
+  self.end_trim = saw->end_trim;
+  self.kerf = saw->kerf;
+  self.spring_per_m = saw->spring_per_m;
   self.jointer_width = plan->shop.jointer_width;
   self.planer_width = plan->shop.planer_width;
   return self;

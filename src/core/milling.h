@@ -20,6 +20,11 @@ typedef struct
   double twist;           /* height of one corner with the other three down */
 } BsRough;
 
+BsRough bs_rough_of (const BsBoard *board);
+
+/* Bow, crook, cup and twist are all known (not NAN). */
+gboolean bs_rough_is_measured (const BsRough *self);
+
 /* What the shop takes off and what its machines take. */
 typedef struct
 {

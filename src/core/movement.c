@@ -13,6 +13,19 @@
 /* The moisture to whose size its coefficients refer, %. */
 #define COEFFICIENT_AT 10.0
 
+static gboolean
+is_linear_at (double moisture_pct)
+{
+  return moisture_pct >= LINEAR_FROM && moisture_pct <= LINEAR_TO;
+}
+
+gboolean
+bs_movement_is_linear (const BsMovement *movement)
+{
+  return is_linear_at (movement->dry_pct) && is_linear_at (movement->damp_pct)
+         && is_linear_at (movement->glued_pct);
+}
+
 double
 bs_movement_within (double coefficient, double from_pct, double to_pct)
 {

@@ -67,6 +67,10 @@ typedef struct
   guint n_no_rings; /* laminations whose pith is not known */
 } BsMovement;
 
+/* Whether the linear equation holds for the whole way: else the other one counts on a part of it.
+ */
+gboolean bs_movement_is_linear (const BsMovement *movement);
+
 /* For a slab of this width and thickness (mm) at gluing, of the stack's laminations. */
 void bs_movement_slab (const BsStack *stack, double width, double thickness, BsMovement *movement);
 

@@ -9,37 +9,23 @@ G_BEGIN_DECLS
 
 /* From a plan to an order problem and back. */
 
-/* A BsOrderPin that names its laminations by id. */
-typedef struct
-{
-  BsOrderPinKind kind;
-  GRefString *lamination;
-  guint place;       /* BS_ORDER_PIN_PLACE, from 0 */
-  GRefString *other; /* BS_ORDER_PIN_NEIGHBOURS */
-  BsFace face;       /* BS_ORDER_PIN_FACE_UP: top or underside as marked */
-} BsOrderPlanPin;
+/* As many places as the slab has laminations, which are the candidates, from the front; then those
+ * of the rack when the plan wishes that they may be used. NULL with a BS_ORDER_ERROR when the
+ * slab has no laminations or the pins cannot be kept. */
+BsOrderProblem *bs_order_problem_new_for_plan (const BsPlan *plan, GError **error);
 
-typedef struct
-{
-  BsOrderWishes wishes;
-  const BsOrderPlanPin *pins;
-  guint n_pins;
-  gboolean uses_rack; /* laminations in the rack may be exchanged for those in the slab */
-  guint n_places;     /* laminations in the slab; 0: as many as now */
-} BsOrderRequest;
-
-/* The candidates are the laminations of the slab, from the front, and then those of the rack when
- * they are to be used. NULL with a BS_ORDER_ERROR when a pin names a lamination that is not among
- * them. */
-BsOrderProblem *bs_order_problem_new_for_plan (const BsPlan *plan, const BsOrderRequest *request,
-                                               GError **error);
+/* Whether two plans make the same problem: what is found for the one is found for the other. How
+ * the laminations are arranged at present does not matter. */
+gboolean bs_order_is_same_problem (const BsPlan *a, const BsPlan *b);
 
 /* The order as it is in the plan. Free with g_free. */
 BsOrderPlace *bs_order_present (const BsPlan *plan);
 
-/* Puts the laminations of a plan that is not shared yet in the order found; each keeps its start
- * along the slab, the others go to the rack. */
-void bs_order_place_in_plan (const BsOrderProblem *problem, const BsOrderResult *result,
-                             BsPlan *plan);
+/* What it costs, as the plan's wishes count it; pins or not. */
+BsOrderCost bs_order_present_cost (const BsPlan *plan);
+
+/* An order that was found, each lamination at the start along the slab that it has now. Borrows the
+ * problem's ids; [result->n_places], free with g_free. */
+BsPlacement *bs_order_get_placements (const BsOrderProblem *problem, const BsOrderResult *result);
 
 G_END_DECLS

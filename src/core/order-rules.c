@@ -18,12 +18,18 @@ name_of (const BsOrderProblem *problem, guint candidate)
   return self->label != NULL ? self->label : self->id != NULL ? self->id : "?";
 }
 
+/* `format` is a sentence about the lamination, whose name is all that follows. */
+static gboolean refuse_pin (GError **error, const char *format, ...) G_GNUC_PRINTF (2, 3);
+
 static gboolean
-refuse_pin (const BsOrderProblem *problem, guint candidate, const char *sentence, GError **error)
+refuse_pin (GError **error, const char *format, ...)
 {
-  /* Translators: the name of a lamination, then a sentence on what is wrong with its pins. */
-  g_set_error (error, BS_ORDER_ERROR, BS_ORDER_ERROR_PIN, _ ("Lamination %s: %s"),
-               name_of (problem, candidate), sentence);
+  va_list args;
+
+  va_start (args, format);
+  g_autofree char *sentence = g_strdup_vprintf (format, args);
+  va_end (args);
+  g_set_error_literal (error, BS_ORDER_ERROR, BS_ORDER_ERROR_PIN, sentence);
   return FALSE;
 }
 
@@ -31,21 +37,25 @@ static gboolean
 take_place (BsOrderRules *self, const BsOrderProblem *problem, const BsOrderPin *pin,
             GError **error)
 {
+  const char *name = name_of (problem, pin->candidate);
   int *place = &self->place_of[pin->candidate];
   int *candidate;
 
   if (pin->place >= self->n_places)
-    return refuse_pin (
-        problem, pin->candidate,
-        _ ("it is pinned to a place behind the last one; choose a place of the slab."), error);
+    return refuse_pin (error,
+                       /* Translators: the label of a lamination; likewise below. */
+                       _ ("%s is pinned to a place behind the last one; take off that pin, or put "
+                          "more laminations into the slab."),
+                       name);
   candidate = &self->candidate_at[pin->place];
   if (*place != BS_ORDER_NOBODY && *place != (int)pin->place)
-    return refuse_pin (problem, pin->candidate,
-                       _ ("it is pinned to two places; remove one of the two pins."), error);
+    return refuse_pin (error, _ ("%s is pinned to two places; take off one of the two pins."),
+                       name);
   if (*candidate != BS_ORDER_NOBODY && *candidate != (int)pin->candidate)
-    return refuse_pin (problem, pin->candidate,
-                       _ ("another one is pinned to the same place; remove one of the two pins."),
-                       error);
+    return refuse_pin (error,
+                       /* Translators: the labels of two laminations. */
+                       _ ("%s and %s are pinned to the same place; take off one of the two pins."),
+                       name_of (problem, (guint)*candidate), name);
   *place = (int)pin->place;
   *candidate = (int)pin->candidate;
   self->is_required[pin->candidate] = TRUE;
@@ -86,20 +96,20 @@ take_neighbours (BsOrderRules *self, const BsOrderProblem *problem, const BsOrde
   int *side, *other_side;
 
   if (pin->other == pin->candidate || pin->other >= self->n_candidates)
-    return refuse_pin (problem, pin->candidate,
-                       _ ("its pinned neighbour is no other lamination; choose another one."),
-                       error);
+    return refuse_pin (error, _ ("%s is pinned beside itself or beside nobody; take off that pin."),
+                       name_of (problem, pin->candidate));
   if (bs_order_rules_are_partners (self, pin->candidate, pin->other))
     return TRUE;
   side = find_free_side (self, pin->candidate);
   other_side = find_free_side (self, pin->other);
   if (side == NULL || other_side == NULL)
-    return refuse_pin (problem, side == NULL ? pin->candidate : pin->other,
-                       _ ("it has more than two pinned neighbours; remove one of the pins."),
-                       error);
+    return refuse_pin (error,
+                       _ ("%s has more than two pinned neighbours; take off one of these pins."),
+                       name_of (problem, side == NULL ? pin->candidate : pin->other));
   if (is_in_row (self, pin->candidate, pin->other))
-    return refuse_pin (problem, pin->candidate,
-                       _ ("its pinned neighbours make a ring; remove one of the pins."), error);
+    return refuse_pin (error,
+                       _ ("The pinned neighbours of %s make a ring; take off one of these pins."),
+                       name_of (problem, pin->candidate));
   *side = (int)pin->other;
   *other_side = (int)pin->candidate;
   self->is_required[pin->candidate] = TRUE;
@@ -115,10 +125,10 @@ take_face (BsOrderRules *self, const BsOrderProblem *problem, const BsOrderPin *
     if (bs_orientation_face ((BsOrientation)o, BS_FACE_TOP) != pin->face)
       self->ways[pin->candidate] &= (guint8) ~(1u << o);
   if (self->ways[pin->candidate] == 0)
-    return refuse_pin (problem, pin->candidate,
-                       _ ("only its top or its underside, not both, can be up; remove one of the "
-                          "pins."),
-                       error);
+    return refuse_pin (error,
+                       _ ("%s is pinned with more than one face up, or with one that cannot be "
+                          "up; take off one of these pins."),
+                       name_of (problem, pin->candidate));
   return TRUE;
 }
 
@@ -128,7 +138,7 @@ take_pin (BsOrderRules *self, const BsOrderProblem *problem, const BsOrderPin *p
   if (pin->candidate >= self->n_candidates)
     {
       g_set_error_literal (error, BS_ORDER_ERROR, BS_ORDER_ERROR_PIN,
-                           _ ("A pin names a lamination that cannot be used; remove the pin."));
+                           _ ("A pin names a lamination that is not there; take off the pin."));
       return FALSE;
     }
   switch (pin->kind)
@@ -152,8 +162,8 @@ check_counts (const BsOrderProblem *problem, GError **error)
   if (problem->n_places == 0 || problem->n_places > n)
     {
       g_set_error (error, BS_ORDER_ERROR, BS_ORDER_ERROR_TOO_FEW,
-                   _ ("The slab asks for %u laminations and there are %u to choose from; ask for "
-                      "fewer, at least 1, or add some."),
+                   _ ("There are %u places in the slab for %u laminations to choose from; bring "
+                      "laminations into the slab."),
                    problem->n_places, n);
       return FALSE;
     }
@@ -209,7 +219,7 @@ bs_order_rules_new (const BsOrderProblem *problem, GError **error)
     {
       g_set_error (
           error, BS_ORDER_ERROR, BS_ORDER_ERROR_TOO_MANY,
-          _ ("%u laminations are pinned and the slab has places for %u; remove some of the "
+          _ ("%u laminations are pinned and the slab has places for %u; take off some of the "
              "pins."),
           n_required, self->n_places);
       return NULL;
@@ -217,7 +227,7 @@ bs_order_rules_new (const BsOrderProblem *problem, GError **error)
   if (!bs_order_rules_arrange (self))
     {
       g_set_error_literal (error, BS_ORDER_ERROR, BS_ORDER_ERROR_PIN,
-                           _ ("The pinned neighbours do not fit between the pinned places; remove "
+                           _ ("The pinned neighbours do not fit between the pinned places; take off "
                               "some of the pins."));
       return NULL;
     }

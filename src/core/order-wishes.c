@@ -14,7 +14,9 @@ static const double factors[BS_N_ORDER_WISHES] = {
 BsOrderWishes
 bs_order_wishes_default (void)
 {
-  return (BsOrderWishes){ BS_ORDER_WISH_NORMAL, BS_ORDER_WISH_NORMAL, BS_ORDER_WISH_NORMAL };
+  return (BsOrderWishes){ .looks = BS_ORDER_WISH_NORMAL,
+                          .easy_planing = BS_ORDER_WISH_NORMAL,
+                          .stays_flat = BS_ORDER_WISH_NORMAL };
 }
 
 /* Which wish a term serves. Defects that meet in a joint serve none: nobody wishes for a weak

@@ -154,39 +154,6 @@ bs_wood_unref (BsWood *self)
   g_atomic_rc_box_release_full (self, clear_wood);
 }
 
-BsBoard *
-bs_board_new (const char *id)
-{
-  g_return_val_if_fail (id != NULL, NULL);
-
-  BsBoard *self = g_atomic_rc_box_new0 (BsBoard);
-  bs_text_set (&self->id, id);
-  self->moisture_pct = NAN;
-  return self;
-}
-
-BsBoard *
-bs_board_ref (BsBoard *self)
-{
-  return g_atomic_rc_box_acquire (self);
-}
-
-static void
-clear_board (gpointer data)
-{
-  BsBoard *self = data;
-  bs_text_clear (&self->id);
-  bs_text_clear (&self->label);
-  bs_text_clear (&self->wood);
-  bs_text_clear (&self->unknown);
-}
-
-void
-bs_board_unref (BsBoard *self)
-{
-  g_atomic_rc_box_release_full (self, clear_board);
-}
-
 void
 bs_adhesive_clear (BsAdhesive *self)
 {

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/plan.h"
 
+#include "core/order-wishes.h"
 #include "core/text.h"
 
 #include <math.h>
@@ -21,6 +22,23 @@ new_order (void)
   GArray *order = g_array_new (FALSE, TRUE, sizeof (BsPlacement));
   g_array_set_clear_func (order, clear_placement);
   return order;
+}
+
+static void
+clear_cut (gpointer data)
+{
+  BsCut *cut = data;
+  bs_text_clear (&cut->board);
+  bs_text_clear (&cut->piece);
+  bs_text_clear (&cut->unknown);
+}
+
+static GArray *
+new_cuts (void)
+{
+  GArray *cuts = g_array_new (FALSE, TRUE, sizeof (BsCut));
+  g_array_set_clear_func (cuts, clear_cut);
+  return cuts;
 }
 
 static void
@@ -54,7 +72,26 @@ new_placed_clamps (void)
   return clamps;
 }
 
-/* A place that is heated but dry in winter and damp in summer, and a slab to work on. */
+static void
+clear_pin (gpointer data)
+{
+  BsPin *pin = data;
+  bs_text_clear (&pin->lamination);
+  bs_text_clear (&pin->other);
+  bs_text_clear (&pin->unknown);
+}
+
+static GArray *
+new_pins (void)
+{
+  GArray *pins = g_array_new (FALSE, TRUE, sizeof (BsPin));
+  g_array_set_clear_func (pins, clear_pin);
+  return pins;
+}
+
+/* A place that is heated but dry in winter and damp in summer, and a slab to work on. What may be
+ * off is common practice, no source: heights by a caliper, warp by a straightedge and feelers,
+ * laminations tapped level by hand. */
 static void
 set_slab_defaults (BsSlab *slab)
 {
@@ -64,10 +101,13 @@ set_slab_defaults (BsSlab *slab)
   slab->layup = BS_LAYUP_ON_EDGE;
   slab->flatten_method = BS_FLATTEN_BY_HAND;
   slab->allowance = 0.5;
+  slab->uncertainty = (BsUncertainty){ .height = 0.15, .warp = 0.3, .offset = 0.4, .rock = 0.4 };
   slab->dry_season = (BsClimate){ 20.0, 35.0 };
   slab->damp_season = (BsClimate){ 20.0, 60.0 };
   slab->hardness_low_n = NAN;
   slab->hardness_high_n = NAN;
+  slab->wood_limits = (BsWoodLimits){ NAN, NAN, NAN, NAN, FALSE };
+  slab->fixing = (BsFixing){ BS_FIXED_MIDDLE, 6.0, 1.0 }; /* common practice, no source */
 }
 
 /* One pair of hands. The times are common practice, no source: a roller or brush, laminations that
@@ -87,9 +127,17 @@ set_shop_defaults (BsShop *shop)
     .align_s = 7.0,
     .tighten_s = 12.0,
   };
+  shop->saw = bs_saw_default ();
   shop->clamps = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_clamp_kind_unref);
   shop->cauls = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_caul_kind_unref);
 }
+
+/* Planning figures: common practice, no source. */
+static const BsBuying buying_defaults = {
+  .confidence_pct = 80.0,
+  .spare_pct = 10.0,
+  .lamination_size = 40.0,
+};
 
 /* The cautious end of the usual ranges of cross-linking PVA of class D3 (EN 204), from memory. */
 static void
@@ -118,11 +166,17 @@ bs_plan_new (void)
   bs_text_set (&self->note, "");
   bs_text_set (&self->currency, "EUR");
   self->units = BS_UNIT_SYSTEM_METRIC;
+  self->wishes = bs_order_wishes_default ();
+  self->pins = new_pins ();
   set_slab_defaults (&self->slab);
   set_shop_defaults (&self->shop);
+  self->buying = buying_defaults;
   set_adhesive_defaults (&self->adhesive);
   self->woods = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_wood_unref);
   self->boards = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_board_unref);
+  self->offers = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_offer_unref);
+  self->parts = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_part_unref);
+  self->cuts = new_cuts ();
   self->laminations = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_lamination_unref);
   self->order = new_order ();
   self->packs = new_packs ();
@@ -142,6 +196,7 @@ clear_plan (gpointer data)
   BsPlan *self = data;
 
   bs_text_clear (&self->name);
+  g_array_unref (self->pins);
   bs_text_clear (&self->note);
   bs_text_clear (&self->currency);
   bs_text_clear (&self->unknown);
@@ -152,6 +207,9 @@ clear_plan (gpointer data)
   g_ptr_array_unref (self->shop.cauls);
   g_ptr_array_unref (self->woods);
   g_ptr_array_unref (self->boards);
+  g_ptr_array_unref (self->offers);
+  g_ptr_array_unref (self->parts);
+  g_array_unref (self->cuts);
   g_ptr_array_unref (self->laminations);
   g_array_unref (self->order);
   g_array_unref (self->packs);
@@ -215,6 +273,22 @@ copy_placed_clamps (const GArray *clamps)
   return copy;
 }
 
+static GArray *
+copy_pins (const GArray *pins)
+{
+  GArray *copy = new_pins ();
+
+  g_array_append_vals (copy, pins->data, pins->len);
+  for (guint i = 0; i < copy->len; i++)
+    {
+      const BsPin *pin = &g_array_index (copy, BsPin, i);
+      bs_text_share (pin->lamination);
+      bs_text_share (pin->other);
+      bs_text_share (pin->unknown);
+    }
+  return copy;
+}
+
 BsPlan *
 bs_plan_copy (const BsPlan *self)
 {
@@ -232,6 +306,12 @@ bs_plan_copy (const BsPlan *self)
   copy->shop.cauls = copy_parts (self->shop.cauls);
   copy->woods = copy_parts (self->woods);
   copy->boards = copy_parts (self->boards);
+  copy->offers = copy_parts (self->offers);
+  copy->parts = copy_parts (self->parts);
+  copy->cuts = new_cuts ();
+  copy->pins = copy_pins (self->pins);
+  for (guint i = 0; i < self->cuts->len; i++)
+    bs_plan_add_cut (copy, &g_array_index (self->cuts, BsCut, i));
   copy->laminations = copy_parts (self->laminations);
   copy->order = copy_order (self->order);
   copy->packs = copy_packs (self->packs);
@@ -254,6 +334,15 @@ bs_plan_insert_placement (BsPlan *self, int place, const char *lamination,
     .start = start,
   };
   g_array_insert_val (self->order, (guint)place, placement);
+}
+
+void
+bs_plan_add_cut (BsPlan *self, const BsCut *cut)
+{
+  bs_text_share (cut->board);
+  bs_text_share (cut->piece);
+  bs_text_share (cut->unknown);
+  g_array_append_vals (self->cuts, cut, 1);
 }
 
 guint
@@ -301,28 +390,38 @@ bs_plan_find_clamp_kind (const BsPlan *self, const char *id)
   return -1;
 }
 
+/* Each part of a list begins with its id. */
+static gconstpointer
+find_part (const GPtrArray *parts, const char *id)
+{
+  for (guint i = 0; i < parts->len; i++)
+    if (g_strcmp0 (*(char **)parts->pdata[i], id) == 0)
+      return parts->pdata[i];
+  return NULL;
+}
+
 const BsLamination *
 bs_plan_find_lamination (const BsPlan *self, const char *id)
 {
-  for (guint i = 0; i < self->laminations->len; i++)
-    {
-      const BsLamination *lamination = g_ptr_array_index (self->laminations, i);
-      if (g_strcmp0 (lamination->id, id) == 0)
-        return lamination;
-    }
-  return NULL;
+  return find_part (self->laminations, id);
 }
 
 const BsWood *
 bs_plan_find_wood (const BsPlan *self, const char *id)
 {
-  for (guint i = 0; i < self->woods->len; i++)
-    {
-      const BsWood *wood = g_ptr_array_index (self->woods, i);
-      if (g_strcmp0 (wood->id, id) == 0)
-        return wood;
-    }
-  return NULL;
+  return find_part (self->woods, id);
+}
+
+const BsBoard *
+bs_plan_find_board (const BsPlan *self, const char *id)
+{
+  return find_part (self->boards, id);
+}
+
+const BsPart *
+bs_plan_find_part (const BsPlan *self, const char *id)
+{
+  return find_part (self->parts, id);
 }
 
 int

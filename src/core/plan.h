@@ -4,7 +4,7 @@
 
 #include <glib.h>
 
-#include "core/lamination.h"
+#include "core/lumber.h"
 
 G_BEGIN_DECLS
 
@@ -15,8 +15,9 @@ G_BEGIN_DECLS
  * that copies share them. Units: mm, N, MPa, s, degrees C, per cent, kg, minor units of the
  * currency.
  *
- * A plan that is shared is whole: every placement names a lamination that it holds, none twice,
- * packs lie within the order, and every placed clamp is of a kind that the shop has.
+ * A plan that is shared is whole: every placement and pin names a lamination that it holds, no
+ * placement one twice, packs lie within the order, every placed clamp is of a kind that the shop
+ * has, and every cut is out of a board and for a piece that are there.
  *
  * `unknown` fields hold, as JSON text, the keys of the file that this version does not know;
  * nothing in the core reads them. They are NULL when there were none. */
@@ -33,6 +34,17 @@ typedef enum
   BS_FLATTEN_BY_SLED, /* a router on a sled */
   BS_FLATTEN_BY_PLANER,
 } BsFlattenMethod;
+
+/* Which face is cut first, and how the slab lies then: docs/flattening-model.md, "Orders of work".
+ */
+typedef enum
+{
+  BS_FLATTEN_SHIMMED,         /* shimmed to the best tilt before the first face is cut */
+  BS_FLATTEN_SHOW_FACE_FIRST, /* resting on its underside, show face cut first, then turned over */
+  BS_FLATTEN_UNDERSIDE_FIRST, /* resting on its show face, underside cut first */
+} BsFlattenWork;
+
+#define BS_N_FLATTEN_WORKS 3
 
 /* How the laminations are lined up along z when they are pressed. */
 typedef enum
@@ -51,11 +63,46 @@ typedef enum
   BS_UNIT_SYSTEM_INCH,
 } BsUnitSystem;
 
+/* What is asked of the slab's wood besides its hardness. NAN: not asked. */
+typedef struct
+{
+  double max_kg;               /* of the slab */
+  double max_movement;         /* of its width over the year, mm */
+  double max_cost_minor;       /* of its lumber */
+  double rough_thickness;      /* that the lumber must have, mm */
+  gboolean may_bond_difficult; /* woods that glue holds with difficulty are taken too */
+} BsWoodLimits;
+
+/* Where the slab is fastened so that it cannot move; elsewhere slots let it. */
+typedef enum
+{
+  BS_FIXED_MIDDLE,
+  BS_FIXED_FRONT,
+  BS_FIXED_BACK,
+} BsFixedLine;
+
+typedef struct
+{
+  BsFixedLine line;
+  double screw; /* diameter, mm */
+  double play;  /* left at each end of a slot, mm */
+} BsFixing;
+
 typedef struct
 {
   double temperature_c;
   double humidity_pct;
 } BsClimate;
+
+/* How far what was measured, and how the laminations come to lie, may be off: standard deviations,
+ * mm. */
+typedef struct
+{
+  double height; /* of the measured height at each end of a lamination */
+  double warp;   /* of the measured crook, cup (on flat) and twist */
+  double offset; /* of a lamination up or down in the press, against where the alignment wants it */
+  double rock;   /* of its right end against its left one */
+} BsUncertainty;
 
 typedef struct
 {
@@ -68,10 +115,14 @@ typedef struct
   gboolean shows_ends;
   BsAlignment alignment;
   BsFlattenMethod flatten_method;
-  double allowance;                  /* taken off each face beyond flat, for tool marks */
+  BsFlattenWork flatten_work;
+  double allowance; /* taken off each face beyond flat, for tool marks */
+  BsUncertainty uncertainty;
   BsClimate dry_season, damp_season; /* where it will live */
   double hardness_low_n;             /* side hardness that suits its use, from and to; NAN: not */
   double hardness_high_n;            /* said, see core/wood-compare.h */
+  BsWoodLimits wood_limits;
+  BsFixing fixing;
   GRefString *unknown;
 } BsSlab;
 
@@ -116,10 +167,19 @@ typedef struct
   double jointer_width; /* 0: none */
   double max_lift_kg;   /* what is lifted without help; NAN: not said */
   BsHandTimes times;
+  BsSaw saw;
   GPtrArray *clamps; /* BsClampKind */
   GPtrArray *cauls;  /* BsCaulKind */
   GRefString *unknown;
 } BsShop;
+
+/* How much to buy. */
+typedef struct
+{
+  double confidence_pct;  /* that all pieces come out of the boards bought */
+  double spare_pct;       /* laminations sawn beyond those needed, so that the best can be chosen */
+  double lamination_size; /* across the slab, at most, of laminations that are not there yet */
+} BsBuying;
 
 /* The figures of an adhesive's data sheet, or of its class where none is at hand. */
 typedef struct
@@ -173,18 +233,6 @@ typedef struct
   GRefString *unknown;
 } BsWood;
 
-/* A board as bought or as it stands in the rack. */
-typedef struct
-{
-  GRefString *id;
-  GRefString *label;
-  GRefString *wood;
-  double length, width, thickness;
-  double moisture_pct;
-  gint64 price_minor; /* of the whole board */
-  GRefString *unknown;
-} BsBoard;
-
 /* Where a lamination lies in the slab. The first placement is the front one (smallest y). */
 typedef struct
 {
@@ -212,6 +260,44 @@ typedef struct
   GRefString *unknown;
 } BsPlacedClamp;
 
+/* How much something about the order matters to the person. */
+typedef enum
+{
+  BS_ORDER_WISH_OFF,
+  BS_ORDER_WISH_LITTLE,
+  BS_ORDER_WISH_NORMAL,
+  BS_ORDER_WISH_MUCH,
+} BsOrderWish;
+
+#define BS_N_ORDER_WISHES 4
+
+/* What counts when an order is judged or sought: core/order-wishes.h. */
+typedef struct
+{
+  BsOrderWish looks;        /* a show face without defects and without steps of colour */
+  BsOrderWish easy_planing; /* all run-out one way, no steps to plane down */
+  BsOrderWish stays_flat;   /* heart sides, bows and moisture that keep each other in check */
+  gboolean uses_rack; /* laminations of the rack may be proposed in place of those in the slab */
+} BsOrderWishes;
+
+/* What a proposed order must leave as the person fixed it. */
+typedef enum
+{
+  BS_PIN_PLACE,        /* stands at a place */
+  BS_PIN_NEIGHBOURS,   /* stands beside another one, on either side of it */
+  BS_PIN_TOP_UP,       /* its top, as marked, is up if it is used; */
+  BS_PIN_UNDERSIDE_UP, /* or its underside */
+} BsPinKind;
+
+typedef struct
+{
+  BsPinKind kind;
+  GRefString *lamination; /* id */
+  int place;              /* in the order, from 0; -1 but for BS_PIN_PLACE */
+  GRefString *other;      /* id of the neighbour; NULL but for BS_PIN_NEIGHBOURS */
+  GRefString *unknown;
+} BsPin;
+
 typedef struct
 {
   GRefString *name;
@@ -220,9 +306,15 @@ typedef struct
   GRefString *currency; /* ISO 4217 */
   BsSlab slab;
   BsShop shop;
+  BsBuying buying;
   BsAdhesive adhesive;
-  GPtrArray *woods;       /* BsWood: those that the plan uses */
-  GPtrArray *boards;      /* BsBoard */
+  GPtrArray *woods;  /* BsWood: those that the plan uses */
+  GPtrArray *boards; /* BsBoard */
+  GPtrArray *offers; /* BsOffer */
+  GPtrArray *parts;  /* BsPart: what is wanted besides the laminations */
+  BsOrderWishes wishes;
+  GArray *pins;           /* BsPin */
+  GArray *cuts;           /* BsCut: no lamination twice, no part more often than it is wanted */
   GPtrArray *laminations; /* BsLamination: all, in the slab or in the rack */
   GArray *order;          /* BsPlacement: the slab; what is not in it stands in the rack */
   GArray *packs;          /* BsPack, in order, not overlapping */
@@ -244,9 +336,6 @@ BsWood *bs_wood_new (const char *id);
 BsWood *bs_wood_copy (const BsWood *self);
 BsWood *bs_wood_ref (BsWood *self);
 void bs_wood_unref (BsWood *self);
-BsBoard *bs_board_new (const char *id);
-BsBoard *bs_board_ref (BsBoard *self);
-void bs_board_unref (BsBoard *self);
 
 /* The adhesive is part of its plan. Sets self, which holds an adhesive or zeros, to a copy of
  * another. */
@@ -280,10 +369,15 @@ int bs_plan_find_clamp_kind (const BsPlan *self, const char *id);
 const BsLamination *bs_plan_find_lamination (const BsPlan *self, const char *id);
 const BsWood *bs_plan_find_wood (const BsPlan *self, const char *id);
 
+const BsBoard *bs_plan_find_board (const BsPlan *self, const char *id);
+const BsPart *bs_plan_find_part (const BsPlan *self, const char *id);
+
+/* Appends a cut to a plan that is not shared yet; takes references of its own. */
+void bs_plan_add_cut (BsPlan *self, const BsCut *cut);
+
 /* Place of a lamination in the order, -1 when it stands in the rack. */
 int bs_plan_find_place (const BsPlan *self, const char *id);
 
-G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsBoard, bs_board_unref)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsCaulKind, bs_caul_kind_unref)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsClampKind, bs_clamp_kind_unref)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsPlan, bs_plan_unref)

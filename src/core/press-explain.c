@@ -164,7 +164,7 @@ bs_press_plan_explain (const BsPressPlan *self, const BsStack *stack, const BsLa
   const char *explanation
       = is_found ? explain_found (layout->status) : explain_set (layout->status);
 
-  bs_working_init (why, N_ ("Weakest glue-line pressure"), explanation, "p = k max(0, d) / h",
+  bs_working_init (why, N_ ("Weakest pressure"), explanation, "p = k max(0, d) / h",
                    BS_QUANTITY_PRESSURE, explain_certainty (self->problem.stack.model));
   if (layout->n_clamps == 0)
     return;

@@ -15,6 +15,7 @@ clear_results (gpointer data)
 
   bs_stack_free (self->stack);
   g_array_unref (self->clamps.positions);
+  g_array_unref (self->slots);
   g_array_unref (self->set_clamps);
   g_array_unref (self->findings);
 }

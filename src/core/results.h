@@ -5,8 +5,10 @@
 #include "core/cost.h"
 #include "core/cupping.h"
 #include "core/finding.h"
+#include "core/fixing.h"
 #include "core/lifting.h"
 #include "core/movement.h"
+#include "core/order-cost.h"
 #include "core/stack.h"
 #include "core/working.h"
 
@@ -22,7 +24,8 @@ typedef struct
 
 #define BS_MAX_TOUCHES 4
 
-/* Thickness after flattening: the largest slab that fits between the faces as built. */
+/* Thickness after flattening: the largest slab that fits between the faces as built, at the tilt of
+ * an order of work. */
 typedef struct
 {
   double thickness; /* mm along z, allowances taken off; 0 when nothing would be left; NAN for an
@@ -88,7 +91,9 @@ typedef struct
   BsMovement movement; /* of the finished slab: as wide as wanted or built, as thick as flattened */
   BsCupping cupping;
   BsCost cost;
+  GArray *slots;                 /* BsSlot, from the fixed line outwards: core/fixing.h */
   BsLoad loads[BS_N_LOAD_KINDS]; /* the heaviest thing lifted at each step */
+  BsOrderCost order;
   GArray *findings;              /* BsFinding, worst first, then by place */
 
   BsWorking why_thickness;
@@ -101,7 +106,10 @@ typedef struct
   BsWorking why_thickness_movement;
   BsWorking why_cup;
   BsWorking why_cost;
+  BsWorking why_glue;
+  BsWorking why_waste;
   BsWorking why_lifting; /* of the slab */
+  BsWorking why_order;
 } BsResults;
 
 /* Pure: the same plan gives the same bytes. Never NULL; a plan that says too little gives NAN and a

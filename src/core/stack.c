@@ -90,6 +90,21 @@ bs_stack_free (BsStack *self)
   g_free (self);
 }
 
+BsStack
+bs_stack_part (const BsStack *self, guint first, guint count)
+{
+  BsStack part = { .plan = self->plan, .n = count, .placed = self->placed + first };
+
+  for (guint i = 0; i < count; i++)
+    {
+      const BsPlaced *placed = &part.placed[i];
+      part.length = fmax (part.length, placed->x + placed->length);
+      part.width += placed->thickness;
+      part.height = fmax (part.height, fmax (placed->height_left, placed->height_right));
+    }
+  return part;
+}
+
 double
 bs_stack_glue_area (const BsStack *self, guint place)
 {

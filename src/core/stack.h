@@ -43,6 +43,10 @@ typedef struct
 BsStack *bs_stack_new (const BsPlan *plan);
 void bs_stack_free (BsStack *self);
 
+/* Some neighbours as a stack of their own. Borrows from self, which must outlive it; not to be
+ * freed. */
+BsStack bs_stack_part (const BsStack *self, guint first, guint count);
+
 /* Area (mm2) of the glue line between a place and the next: length that both cover x lesser mean
  * height. */
 double bs_stack_glue_area (const BsStack *self, guint place);

@@ -31,6 +31,14 @@ bs_stages_clamps_for (const BsStagesInput *input, int first, int count)
   return bs_stages_clamps_by_spacing (input, width);
 }
 
+int
+bs_stages_clamps_for_whole (const BsStagesInput *input, int first, int count, int n_pieces)
+{
+  if (input->whole_for == NULL)
+    return 0;
+  return input->whole_for (first, count, n_pieces, input->clamps_data);
+}
+
 static double
 joint_spread_s (const BsStagesInput *input)
 {

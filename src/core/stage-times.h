@@ -20,6 +20,10 @@ typedef enum
  * from `first` on. */
 typedef int (*BsStagesClamps) (int first, int count, gpointer data);
 
+/* How many a stage of these laminations needs at least for the sake of all that it presses.
+ * n_pieces: of the stage, 0 for the fewest of any number. */
+typedef int (*BsStagesWholeClamps) (int first, int count, int n_pieces, gpointer data);
+
 /* The job. Units: mm, s, kg. Borrows its arrays. */
 typedef struct
 {
@@ -49,7 +53,8 @@ typedef struct
   double caul;        /* thickness of the cauls, on each side */
   double max_spacing; /* of clamps, and from the last one to the end of the slab: */
   double end;
-  BsStagesClamps clamps_for; /* NULL: by the rule of spacing */
+  BsStagesClamps clamps_for;     /* an outer piece; NULL: by the rule of spacing */
+  BsStagesWholeClamps whole_for; /* a whole stage; NULL: the outer pieces say all */
   gpointer clamps_data;
 
   int max_rounds; /* at least 1 */
@@ -89,8 +94,9 @@ typedef enum
  * caul together, at least two. */
 int bs_stages_clamps_by_spacing (const BsStagesInput *input, double outer_width);
 
-/* For an outer piece, by the input's own rule. */
+/* For an outer piece and for a whole stage, by the input's own rules; at least 0. */
 int bs_stages_clamps_for (const BsStagesInput *input, int first, int count);
+int bs_stages_clamps_for_whole (const BsStagesInput *input, int first, int count, int n_pieces);
 
 /* Of a stage of at least two pieces. */
 BsStageTimes bs_stage_times (const BsStagesInput *input, int n_pieces, int n_clamps);

@@ -8,6 +8,7 @@
 #include "core/moisture.h"
 
 #include <math.h>
+#include <string.h>
 
 /* Common practice, no source. */
 #define PLANE_S (5.0 * 60.0)
@@ -18,9 +19,15 @@
  * common practice, from memory. */
 #define REST_S (24.0 * 3600.0)
 
+static gsize
+interval (const BsStagesJob *self, int first, int count)
+{
+  return (gsize)first * (gsize)(self->input.n + 1) + (gsize)count;
+}
+
 /* As in core/clamping: force spreads within 45 degrees through the caul and the outer piece. */
 static int
-count_clamps (int first, int count, gpointer data)
+count_by_spacing (int first, int count, gpointer data)
 {
   const BsStagesJob *self = data;
   double outer = self->input.caul;
@@ -29,6 +36,79 @@ count_clamps (int first, int count, gpointer data)
     outer += self->input.widths[i];
   double n = ceil (self->input.length / (self->head_width + 2.0 * outer));
   return (int)CLAMP (n, 2.0, BS_STAGES_MOST_CLAMPS + 1.0);
+}
+
+/* Clamps at hand for a press of so many laminations. */
+static int
+count_owned (const BsStagesJob *self, int count)
+{
+  return count < self->input.n ? self->input.pack_clamps : self->input.clamps;
+}
+
+/* As in core/clamping: so many of the strongest as come to the force of the largest glue line, or
+ * all that fit. */
+static int
+count_by_force (const BsStagesJob *self, int first, int count)
+{
+  int *known = &self->by_force[interval (self, first, count)];
+
+  if (*known == 0)
+    {
+      BsStack part = bs_stack_part (self->stack, (guint)first, (guint)count);
+      g_autoptr (GArray) positions = g_array_new (FALSE, FALSE, sizeof (double));
+      BsClampRule rule = { .positions = positions };
+
+      bs_clamping_rule (&part, &rule);
+      *known = CLAMP (rule.n_by_force, 2, MAX (count_owned (self, count), 2));
+    }
+  return *known;
+}
+
+static int
+count_for_whole (int first, int count, int n_pieces, gpointer data)
+{
+  const BsStagesJob *self = data;
+  int by_layout = self->of_slab[n_pieces];
+
+  if (count < self->input.n)
+    by_layout = self->of_pack[interval (self, first, count)];
+  if (by_layout == 0 && count < self->input.n)
+    by_layout = self->of_packs;
+  return MAX (by_layout, count_by_force (self, first, count));
+}
+
+int
+bs_stages_job_count_by_rule (const BsStagesJob *self, const BsStage *stage)
+{
+  const int *bounds = stage->bounds;
+  int n = stage->n_pieces, first = bounds[0], end = bounds[n];
+  int front = count_by_spacing (first, bounds[1] - first, (gpointer)self);
+  int back = count_by_spacing (bounds[n - 1], end - bounds[n - 1], (gpointer)self);
+
+  return MAX (MAX (front, back), count_by_force (self, first, end - first));
+}
+
+void
+bs_stages_job_set_layout (BsStagesJob *self, const BsStage *stage, int n_clamps)
+{
+  int first = stage->bounds[0], count = stage->bounds[stage->n_pieces] - first;
+  int *known = stage->is_pack ? &self->of_pack[interval (self, first, count)]
+                              : &self->of_slab[stage->n_pieces];
+
+  *known = MAX (*known, MIN (n_clamps, count_owned (self, count)));
+  if (stage->is_pack)
+    self->of_packs = MAX (self->of_packs, *known);
+}
+
+void
+bs_stages_job_take_layouts (BsStagesJob *self, const BsStagesJob *from)
+{
+  gsize n = (gsize)self->input.n;
+
+  g_return_if_fail (self->input.n == from->input.n);
+  memcpy (self->of_pack, from->of_pack, n * (n + 1) * sizeof (int));
+  memcpy (self->of_slab, from->of_slab, (n + 1) * sizeof (int));
+  self->of_packs = from->of_packs;
 }
 
 static void
@@ -52,7 +132,8 @@ take_clamps (BsStagesJob *self, const BsStack *stack)
       if (kind->count > 0)
         self->input.max_opening = fmax (self->input.max_opening, kind->reach);
     }
-  self->input.clamps_for = count_clamps;
+  self->input.clamps_for = count_by_spacing;
+  self->input.whole_for = count_for_whole;
   self->input.clamps_data = self;
 }
 
@@ -114,10 +195,15 @@ gboolean
 bs_stages_job_init (BsStagesJob *self, const BsStack *stack)
 {
   const BsShop *shop = &stack->plan->shop;
+  gsize n_intervals = (gsize)stack->n * (stack->n + 1);
 
   if (!has_sizes (stack))
     return FALSE;
   *self = (BsStagesJob){
+    .stack = stack,
+    .by_force = g_new0 (int, n_intervals),
+    .of_pack = g_new0 (int, n_intervals),
+    .of_slab = g_new0 (int, stack->n + 1),
     .widths = g_new (double, stack->n),
     .masses = g_new (double, stack->n),
     .input = { .spreading = BS_SPREADING_ALTERNATE,
@@ -137,6 +223,9 @@ bs_stages_job_clear (BsStagesJob *self)
 {
   g_clear_pointer (&self->widths, g_free);
   g_clear_pointer (&self->masses, g_free);
+  g_clear_pointer (&self->by_force, g_free);
+  g_clear_pointer (&self->of_pack, g_free);
+  g_clear_pointer (&self->of_slab, g_free);
 }
 
 BsStagesPlan *
@@ -153,6 +242,32 @@ bs_stages_job_own_packs (const BsStagesJob *self, const BsPlan *plan)
       counts[i] = pack->count;
     }
   return bs_stages_plan_from_packs (&self->input, starts, counts, n);
+}
+
+static int
+compare_packs (gconstpointer a, gconstpointer b)
+{
+  return ((const BsPack *)a)->first - ((const BsPack *)b)->first;
+}
+
+GArray *
+bs_stages_plan_list_packs (const BsStagesPlan *self)
+{
+  g_autoptr (GArray) packs = g_array_new (FALSE, FALSE, sizeof (BsPack));
+
+  for (guint i = 0; i < self->stages->len; i++)
+    {
+      const BsStage *stage = &g_array_index (self->stages, BsStage, i);
+      BsPack pack = { .first = stage->bounds[0] };
+
+      pack.count = stage->bounds[stage->n_pieces] - pack.first;
+      if (stage->is_pack && pack.count != stage->n_pieces)
+        return NULL;
+      if (stage->is_pack)
+        g_array_append_val (packs, pack);
+    }
+  g_array_sort (packs, compare_packs);
+  return g_steal_pointer (&packs);
 }
 
 gboolean

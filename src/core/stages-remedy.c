@@ -2,9 +2,10 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/stages-remedy.h"
 
-#include "core/stages-job.h"
-
 #include <math.h>
+
+/* The share of a schedule's work that is done before, as progress tells it. */
+#define REMEDIES_FROM 0.8
 
 /* How a kind of change is made in steps: step 1 the smallest, each more of the same, so that what
  * one step allows the next one does. FALSE: there is no such step. */
@@ -131,8 +132,16 @@ static const Kind kinds[] = {
   { widen_planer, BS_STAGES_REMEDY_WIDER_PLANER, 12 },
 };
 
+/* The question: what would make this job possible. */
+typedef struct
+{
+  const BsStagesJob *job;
+  gboolean keeps_packs;
+  GArray *remedies;
+} Search;
+
 static gboolean
-is_possible (const BsPlan *plan, gboolean keeps_packs)
+is_possible (const Search *self, const BsPlan *plan)
 {
   g_autoptr (BsStack) stack = bs_stack_new (plan);
   BsStagesJob job;
@@ -140,7 +149,8 @@ is_possible (const BsPlan *plan, gboolean keeps_packs)
 
   if (!bs_stages_job_init (&job, stack))
     return FALSE;
-  if (keeps_packs)
+  bs_stages_job_take_layouts (&job, self->job);
+  if (self->keeps_packs)
     {
       g_autoptr (BsStagesPlan) own = bs_stages_job_own_packs (&job, plan);
       possible = bs_stages_plan_is_possible (own);
@@ -154,74 +164,76 @@ is_possible (const BsPlan *plan, gboolean keeps_packs)
 }
 
 static gboolean
-helps (const BsPlan *plan, gboolean keeps_packs, const Kind *kind, int step, double *value)
+helps (const Search *self, const Kind *kind, int step, double *value)
 {
-  g_autoptr (BsPlan) changed = bs_plan_copy (plan);
-  return kind->take_step (changed, step, value) && is_possible (changed, keeps_packs);
+  g_autoptr (BsPlan) changed = bs_plan_copy (self->job->stack->plan);
+  return kind->take_step (changed, step, value) && is_possible (self, changed);
+}
+
+static void
+add_remedy (const Search *self, BsStagesRemedyKind kind, double value)
+{
+  BsStagesRemedy remedy = { kind, value };
+  g_array_append_val (self->remedies, remedy);
 }
 
 /* More of a change never spoils what less of it made possible, so the least is found by halving,
  * but for the steps that there are not. */
 static void
-find_remedy (const BsPlan *plan, gboolean keeps_packs, const Kind *kind, GArray *remedies)
+find_remedy (const Search *self, const Kind *kind)
 {
   int low = 0, high = kind->most_steps;
   double value;
 
   while (high > 0)
     {
-      g_autoptr (BsPlan) trial = bs_plan_copy (plan);
+      g_autoptr (BsPlan) trial = bs_plan_copy (self->job->stack->plan);
       if (kind->take_step (trial, high, &value))
         break;
       high--;
     }
-  if (high == 0 || !helps (plan, keeps_packs, kind, high, &value))
+  if (high == 0 || !helps (self, kind, high, &value))
     return;
   while (high - low > 1)
     {
       int middle = (low + high) / 2;
-      if (helps (plan, keeps_packs, kind, middle, &value))
+      if (helps (self, kind, middle, &value))
         high = middle;
       else
         low = middle;
     }
-  helps (plan, keeps_packs, kind, high, &value);
-
-  BsStagesRemedy remedy = { kind->kind, value };
-  g_array_append_val (remedies, remedy);
+  helps (self, kind, high, &value);
+  add_remedy (self, kind->kind, value);
 }
 
 /* Most pieces that any press of a plan in stages joins; 0 when there is no such plan. */
 static int
-find_smaller_packs (const BsPlan *plan)
+find_smaller_packs (const BsStagesJob *job)
 {
-  g_autoptr (BsStack) stack = bs_stack_new (plan);
-  BsStagesJob job;
+  g_autoptr (BsStages) stages = bs_stages_solve (&job->input, NULL);
   int most = 0;
 
-  if (!bs_stages_job_init (&job, stack))
-    return 0;
-  g_autoptr (BsStages) stages = bs_stages_solve (&job.input, NULL);
   for (guint i = 0; stages->shortest != NULL && i < stages->shortest->stages->len; i++)
     most = MAX (most, g_array_index (stages->shortest->stages, BsStage, i).n_pieces);
-  bs_stages_job_clear (&job);
   return most;
 }
 
 GArray *
-bs_stages_remedies (const BsPlan *plan, gboolean keeps_packs)
+bs_stages_remedies (const BsStagesJob *job, gboolean keeps_packs, const BsProgress *progress)
 {
-  GArray *remedies = g_array_new (FALSE, FALSE, sizeof (BsStagesRemedy));
+  Search self = { job, keeps_packs, g_array_new (FALSE, FALSE, sizeof (BsStagesRemedy)) };
 
-  if (plan->order->len < 2 || is_possible (plan, keeps_packs))
-    return remedies;
-  int smaller = keeps_packs ? find_smaller_packs (plan) : 0;
+  if (is_possible (&self, job->stack->plan))
+    return self.remedies;
+  int smaller = keeps_packs ? find_smaller_packs (job) : 0;
   if (smaller > 0)
-    {
-      BsStagesRemedy remedy = { BS_STAGES_REMEDY_SMALLER_PACKS, smaller };
-      g_array_append_val (remedies, remedy);
-    }
+    add_remedy (&self, BS_STAGES_REMEDY_SMALLER_PACKS, smaller);
   for (gsize i = 0; i < G_N_ELEMENTS (kinds); i++)
-    find_remedy (plan, keeps_packs, &kinds[i], remedies);
-  return remedies;
+    {
+      double done = REMEDIES_FROM + (1.0 - REMEDIES_FROM) * (double)i / G_N_ELEMENTS (kinds);
+      if (!bs_progress_report (progress, done))
+        break;
+      find_remedy (&self, &kinds[i]);
+    }
+  return self.remedies;
 }

@@ -2,7 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
-#include "core/plan.h"
+#include "core/progress.h"
+#include "core/stages-job.h"
 
 G_BEGIN_DECLS
 
@@ -29,7 +30,9 @@ typedef struct
 
 /* Each by itself, the smallest change of its kind; in the order of the kinds; empty when no single
  * change helps, or when there is nothing to change. keeps_packs: with the packs that the person
- * chose (none: the slab in one press), else with any. Free with g_array_unref. */
-GArray *bs_stages_remedies (const BsPlan *plan, gboolean keeps_packs);
+ * chose (none: the slab in one press), else with any. What is known of the job's layouts holds
+ * after each change. Stops with what it has when progress asks. Free with g_array_unref. */
+GArray *bs_stages_remedies (const BsStagesJob *job, gboolean keeps_packs,
+                            const BsProgress *progress);
 
 G_END_DECLS

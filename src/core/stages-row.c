@@ -20,6 +20,7 @@ typedef struct
   BsWays ways;
   GArray **rows;     /* for each lamination and the end: rows that end before it */
   int *most_pieces;  /* for each number of clamps */
+  int whole_clamps;  /* that the last stage needs at least */
   gint64 place_us;   /* for each piece more in the last stage */
   gint64 waiting_us; /* for each round more */
 } Search;
@@ -45,6 +46,7 @@ glue_pack (const Search *self, BsWay *row, int first, int count)
   int n_clamps = MAX (bs_stages_clamps_for (input, first, 1),
                       bs_stages_clamps_for (input, first + count - 1, 1));
 
+  n_clamps = MAX (n_clamps, bs_stages_clamps_for_whole (input, first, count, 0));
   if (n_clamps > input->pack_clamps || count > self->most_pieces[n_clamps])
     return FALSE;
   if (row->clamps[ROUNDS] == 0 || row->clamps[IN_USE] + n_clamps > input->pack_clamps)
@@ -65,7 +67,7 @@ extend_row (Search *self, int before, int first, int count)
 {
   const BsStagesInput *input = self->input;
   BsWay row = { .row = before };
-  int outer = bs_stages_clamps_for (input, first, count);
+  int outer = MAX (bs_stages_clamps_for (input, first, count), self->whole_clamps);
 
   if (before >= 0)
     row = *bs_ways_get (&self->ways, before);
@@ -85,6 +87,7 @@ extend_row (Search *self, int before, int first, int count)
     {
       /* The last stage; at the end only its clamps and time matter. */
       int n_clamps = MAX (row.outer, outer);
+      n_clamps = MAX (n_clamps, bs_stages_clamps_for_whole (input, 0, input->n, row.n_pieces));
       if (n_clamps > input->clamps || row.n_pieces > self->most_pieces[n_clamps])
         return;
       row.time_us += assembly_us (self, row.n_pieces, n_clamps) - row.n_pieces * self->place_us;
@@ -180,6 +183,7 @@ bs_stages_row_find (const BsStagesInput *input, double most_width)
                   .most_width = most_width,
                   .rows = g_new0 (GArray *, input->n + 1),
                   .most_pieces = g_new0 (int, most_clamps + 1),
+                  .whole_clamps = bs_stages_clamps_for_whole (input, 0, input->n, 0),
                   .waiting_us = to_us (waiting) };
   BsStagesPlan *plan = NULL;
 

@@ -66,6 +66,7 @@ bs_stages_plan_add (BsStagesPlan *self, const BsStagesInput *input, int round, c
   int first = bounds[0], end = bounds[n_pieces];
   int front = bs_stages_clamps_for (input, first, bounds[1] - first);
   int back = bs_stages_clamps_for (input, bounds[n_pieces - 1], end - bounds[n_pieces - 1]);
+  int whole = bs_stages_clamps_for_whole (input, first, end - first, n_pieces);
   BsStage stage = {
     .round = round,
     .n_pieces = n_pieces,
@@ -73,7 +74,7 @@ bs_stages_plan_add (BsStagesPlan *self, const BsStagesInput *input, int round, c
     .is_pack = first > 0 || end < input->n,
     .width = bs_stages_sum (input->widths, first, end),
     .mass_kg = bs_stages_sum (input->masses, first, end),
-    .n_clamps = MAX (front, back),
+    .n_clamps = MAX (MAX (front, back), whole),
   };
 
   stage.times = bs_stage_times (input, n_pieces, stage.n_clamps);

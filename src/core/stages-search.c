@@ -26,6 +26,7 @@ struct _BsStagesSearch
   double *starts;                  /* y of each lamination's front, and of the slab's back */
   double *masses;                  /* of all laminations before one */
   gint16 *outer;                   /* clamps for each interval as outer piece; 0: not asked yet */
+  gint16 *whole;                   /* clamps for each interval as a stage; 0: not asked yet */
   int least_clamps[BS_WAY_ROUNDS]; /* that any stage of each round needs */
   int *most_pieces;                /* for each number of clamps: that can be joined in time */
   Rest *rests;     /* for each lamination and the end: what the rest of the slab takes at least */
@@ -67,6 +68,17 @@ outer_clamps (BsStagesSearch *self, int first, int end)
   return *known;
 }
 
+static int
+whole_clamps (BsStagesSearch *self, int first, int end)
+{
+  gint16 *known = &self->whole[interval (self, first, end)];
+
+  if (*known == 0)
+    *known = (gint16)CLAMP (bs_stages_clamps_for_whole (self->input, first, end - first, 0), 2,
+                            BS_WAY_MOST);
+  return *known;
+}
+
 static gint64
 stage_us (const BsStagesSearch *self, int n_pieces, int n_clamps)
 {
@@ -100,6 +112,7 @@ bs_stages_search_new (const BsStagesInput *input)
   self->starts = g_new0 (double, n + 1);
   self->masses = g_new0 (double, n + 1);
   self->outer = g_new0 (gint16, n_intervals);
+  self->whole = g_new0 (gint16, n_intervals);
   self->rests = g_new0 (Rest, n + 1);
   find_most_pieces (self);
   self->place_us = n >= 3 ? stage_us (self, 3, 0) - stage_us (self, 2, 0) : 0;
@@ -135,6 +148,7 @@ bs_stages_search_free (BsStagesSearch *self)
   g_free (self->starts);
   g_free (self->masses);
   g_free (self->outer);
+  g_free (self->whole);
   g_free (self->most_pieces);
   g_free (self->rests);
   g_free (self);
@@ -303,6 +317,10 @@ extend_row (BsStagesSearch *self, const Aim *aim, int number, int piece_number)
   gboolean is_whole = row.end == self->n && row.first == 0;
   if (aim->is_last ? is_whole : !is_whole)
     {
+      int whole = aim->is_last ? bs_stages_clamps_for_whole (self->input, 0, self->n, row.n_pieces)
+                               : whole_clamps (self, row.first, row.end);
+      n_clamps = MAX (n_clamps, whole);
+
       /* The stage has to name its last row, so that is put down even if it leads no farther. */
       int last = bs_ways_keep (&self->ways, &row);
       if (last >= 0 && !join_row (self, aim, &row, last, n_clamps))
@@ -315,11 +333,13 @@ extend_row (BsStagesSearch *self, const Aim *aim, int number, int piece_number)
 static void
 begin_rows (BsStagesSearch *self, const Aim *aim, int first)
 {
+  int whole = aim->is_last ? whole_clamps (self, 0, self->n) : 0;
+
   for (int end = first + 1; end <= self->n; end++)
     {
       const GArray *list = self->pieces[interval (self, first, end)];
-      if (list == NULL || !is_piece_wanted (self, aim, first, end)
-          || outer_clamps (self, first, end) > aim->clamps)
+      int outer = MAX (outer_clamps (self, first, end), whole);
+      if (list == NULL || !is_piece_wanted (self, aim, first, end) || outer > aim->clamps)
         continue;
       for (guint i = 0; i < list->len; i++)
         {
@@ -327,7 +347,7 @@ begin_rows (BsStagesSearch *self, const Aim *aim, int first)
           BsWay row = *way_at (self, number);
           row.time_us += self->place_us;
           row.n_pieces = 1;
-          row.outer = (gint16)outer_clamps (self, first, end);
+          row.outer = (gint16)outer;
           row.row = -1;
           row.piece = number;
           if (!aim->is_last || may_finish (self, aim, &row))
@@ -366,13 +386,17 @@ grow_rows (BsStagesSearch *self, const Aim *aim, int first)
 static void
 find_least_clamps (BsStagesSearch *self)
 {
-  int least = BS_WAY_MOST;
+  int least_outer = BS_WAY_MOST, least_whole = BS_WAY_MOST;
 
   for (int first = 0; first < self->n; first++)
     for (int end = first + 1; end <= self->n; end++)
-      if (self->pieces[interval (self, first, end)] != NULL)
-        least = MIN (least, outer_clamps (self, first, end));
-  self->least_clamps[self->round] = least;
+      {
+        if (self->pieces[interval (self, first, end)] != NULL)
+          least_outer = MIN (least_outer, outer_clamps (self, first, end));
+        if (end > first + 1)
+          least_whole = MIN (least_whole, whole_clamps (self, first, end));
+      }
+  self->least_clamps[self->round] = MAX (least_outer, least_whole);
 }
 
 void

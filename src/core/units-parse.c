@@ -40,6 +40,7 @@ static const char *const expectations[] = {
   [BS_QUANTITY_PERCENT] = N_ ("A percentage is expected, such as 8.5 %."),
   [BS_QUANTITY_COUNT] = N_ ("A whole number is expected, such as 12."),
   [BS_QUANTITY_RATIO] = N_ ("A number is expected, such as 0.63."),
+  [BS_QUANTITY_MONEY] = N_ ("A price is expected, such as 42.50."),
 };
 
 typedef struct
@@ -301,6 +302,9 @@ bs_units_parse (const char *text, BsQuantity quantity, BsUnitSystem system, doub
                 GError **error)
 {
   g_return_val_if_fail (text != NULL && value != NULL, FALSE);
+
+  if (quantity == BS_QUANTITY_FINE_LENGTH)
+    quantity = BS_QUANTITY_LENGTH;
 
   Reader reader = { text, text, quantity };
   if (!g_utf8_validate (text, -1, NULL))

@@ -8,6 +8,7 @@
 /* Precision is what the shop can measure and no more: 0.1 mm, 1/32 in, three figures of a force. */
 static const BsUnitScale scales[][2] = {
   [BS_QUANTITY_LENGTH] = { { "mm", 1.0, 0.0, 0, 1 }, { "in", BS_MM_PER_INCH, 0.0, 0, 3 } },
+  [BS_QUANTITY_FINE_LENGTH] = { { "mm", 1.0, 0.0, 0, 2 }, { "in", BS_MM_PER_INCH, 0.0, 0, 3 } },
   [BS_QUANTITY_AREA] = { { "m²", 1e6, 0.0, 3, 4 }, { "ft²", FOOT *FOOT, 0.0, 3, 3 } },
   [BS_QUANTITY_VOLUME]
   = { { "m³", 1e9, 0.0, 3, 5 }, { "bd ft", BS_MM3_PER_BOARD_FOOT, 0.0, 3, 2 } },

@@ -11,7 +11,9 @@
 #define MINUS "\u2212"
 #define DASH "\u2013"
 
+/* In place of the usual unit where that would be too small or too large. */
 static const BsUnitScale kilonewton = { "kN", 1e3, 0.0, 3, 2 };
+static const BsUnitScale gram = { "g", 1e-3, 0.0, 3, 1 };
 
 /* Zeros after the decimal mark say nothing in a shop: "88 mm", not "88.0 mm". */
 static void
@@ -111,6 +113,16 @@ bs_units_symbol (BsQuantity quantity, BsUnitSystem system)
   return bs_units_get_scale (quantity, system)->symbol;
 }
 
+static const BsUnitScale *
+find_other_scale (double value, BsQuantity quantity, BsUnitSystem system)
+{
+  if (system != BS_UNIT_SYSTEM_METRIC)
+    return NULL;
+  if (quantity == BS_QUANTITY_FORCE && fabs (value) >= 999.5)
+    return &kilonewton;
+  return quantity == BS_QUANTITY_MASS && fabs (value) < 0.9995 ? &gram : NULL;
+}
+
 double
 bs_units_one (BsQuantity quantity, BsUnitSystem system)
 {
@@ -125,15 +137,10 @@ bs_units_format (double value, BsQuantity quantity, BsUnitSystem system)
   if (quantity == BS_QUANTITY_TIME)
     return format_time (value);
 
-  const char *symbol = bs_units_symbol (quantity, system);
-  g_autofree char *number = NULL;
-  if (quantity == BS_QUANTITY_FORCE && system == BS_UNIT_SYSTEM_METRIC && fabs (value) >= 999.5)
-    {
-      symbol = kilonewton.symbol;
-      number = format_scaled (value, &kilonewton);
-    }
-  else
-    number = bs_units_format_number (value, quantity, system);
+  const BsUnitScale *other = find_other_scale (value, quantity, system);
+  const char *symbol = other != NULL ? other->symbol : bs_units_symbol (quantity, system);
+  g_autofree char *number = other != NULL ? format_scaled (value, other)
+                                          : bs_units_format_number (value, quantity, system);
 
   return *symbol == '\0' ? g_steal_pointer (&number)
                          : g_strconcat (number, THIN_SPACE, symbol, NULL);

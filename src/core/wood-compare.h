@@ -16,6 +16,9 @@ G_BEGIN_DECLS
 #define BS_HARDNESS_LOW_N 3000.0
 #define BS_HARDNESS_HIGH_N 4200.0
 
+/* In the middle of the slab, to see how it sags, N. */
+#define BS_WOOD_SAG_LOAD_N 1000.0
+
 /* What is wanted of a wood, and of how much of it. NAN: not asked, unless said otherwise. */
 typedef struct
 {
@@ -24,14 +27,10 @@ typedef struct
   double dry_pct, damp_pct;        /* moisture over the year */
   double ring_cos2;                /* mean over the slab, see core/movement.h; NAN: not known */
   double hardness_low_n, hardness_high_n; /* always asked */
-  double max_kg;
-  double max_movement; /* of the width over the year, mm */
-  double max_cost_minor;
-  double rough_thickness;      /* that the lumber must have, mm */
-  gboolean may_bond_difficult; /* woods that glue holds with difficulty are taken too */
+  BsWoodLimits limits;
 } BsWoodWish;
 
-/* Of a stack's plan: its sizes, its climate, its range of hardness, and the rings of the
+/* Of a stack's plan: its sizes, its climate, what it asks of the wood, and the rings of the
  * laminations on it. Without boards the rough lumber is twice the slab (common practice, no
  * source). */
 BsWoodWish bs_wood_wish_of (const BsStack *stack);
@@ -83,15 +82,20 @@ typedef struct
 /* `thickest` is the thickest lumber of this wood to be had (mm), NAN when that is not known. */
 BsWoodCard bs_wood_compare (const BsWood *wood, const BsWoodWish *wish, double thickest);
 
-/* The thickest of the plan's boards of a wood, mm; NAN when there is none. */
-double bs_wood_thickest_board (const BsPlan *plan, const char *wood);
+/* The thickest of the plan's boards and of what its yards offer of a wood, mm; NAN when there is
+ * none. */
+double bs_wood_thickest_lumber (const BsPlan *plan, const char *wood);
 
 /* Side hardness (N) to expect of a specific gravity at 12 %.
  * Source: Wood Handbook (FPL-GTR-190, 2010), table 5-11a; from memory. */
 double bs_wood_hardness_estimate (double sg_12, gboolean is_hardwood);
 
-/* How a wood's hardness, and its movement in this slab, came about. */
+/* How a card's numbers came about: core/wood-explain.c. */
 void bs_wood_explain_hardness (const BsWoodCard *card, const BsWoodWish *wish, BsWorking *why);
+void bs_wood_explain_mass (const BsWoodCard *card, const BsWoodWish *wish, BsWorking *why);
+void bs_wood_explain_sag (const BsWoodCard *card, const BsWoodWish *wish, BsWorking *why);
 void bs_wood_explain_movement (const BsWoodCard *card, const BsWoodWish *wish, BsWorking *why);
+void bs_wood_explain_cost (const BsWoodCard *card, const BsWoodWish *wish, const char *currency,
+                           BsWorking *why);
 
 G_END_DECLS

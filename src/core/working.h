@@ -16,6 +16,7 @@ G_BEGIN_DECLS
 typedef enum
 {
   BS_QUANTITY_LENGTH,      /* mm */
+  BS_QUANTITY_FINE_LENGTH, /* mm, of what is less than the shop measures: to hundredths */
   BS_QUANTITY_AREA,        /* mm2 */
   BS_QUANTITY_VOLUME,      /* mm3 */
   BS_QUANTITY_FORCE,       /* N */

@@ -23,6 +23,7 @@
 typedef struct
 {
   char *texts[BS_FLOW_MAX_CELLS];
+  cairo_surface_t *picture; /* in place of texts; or NULL */
   BsFlowCell cells[BS_FLOW_MAX_CELLS];
   guint n_cells;
   double size;
@@ -60,6 +61,7 @@ clear_row (gpointer data)
 
   for (guint i = 0; i < row->n_cells; i++)
     g_free (row->texts[i]);
+  g_clear_pointer (&row->picture, cairo_surface_destroy);
 }
 
 BsFlow *
@@ -200,6 +202,26 @@ bs_flow_add_text (BsFlow *self, const char *text, BsFlowStyle style, BsFlowSign 
   while (*text != '\0');
 }
 
+void
+bs_flow_add_picture (BsFlow *self, cairo_surface_t *picture, double height)
+{
+  Row row = {
+    .picture = cairo_surface_reference (picture),
+    .height = height,
+    .space = self->text_size,
+    .head = -1,
+  };
+
+  self->head = -1;
+  append (self, &row);
+}
+
+double
+bs_flow_get_column_width (const BsFlow *self)
+{
+  return self->column_width;
+}
+
 static void
 append_cells (BsFlow *self, const char *const *texts, gboolean is_head)
 {
@@ -329,6 +351,11 @@ draw_row (const BsFlow *self, const Row *row, cairo_t *cr)
     bs_mark_finding (cr, 0.66 * self->text_size, 0.65 * self->text_size, 1.1 * self->text_size,
                      row->sign == BS_FLOW_SIGN_STOP ? BS_SEVERITY_STOP : BS_SEVERITY_CAUTION,
                      &paper->ink, &paper->ground);
+  if (row->picture != NULL)
+    {
+      cairo_set_source_surface (cr, row->picture, 0.0, 0.0);
+      cairo_paint (cr);
+    }
   bs_color_set (&paper->ink, cr);
   for (guint i = 0; i < row->n_cells; i++)
     {

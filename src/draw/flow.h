@@ -47,6 +47,12 @@ void bs_flow_add_heading (BsFlow *self, const char *text);
 
 void bs_flow_add_text (BsFlow *self, const char *text, BsFlowStyle style, BsFlowSign sign);
 
+/* A recorded picture as it is, with its top left corner at the column's; it should be no wider, nor
+ * higher than a page. Keeps a reference. */
+void bs_flow_add_picture (BsFlow *self, cairo_surface_t *picture, double height);
+
+double bs_flow_get_column_width (const BsFlow *self);
+
 /* A table: its head, which is repeated where the table goes on in another column, and its rows. The
  * cells stay the caller's and must live until the last row is added. */
 void bs_flow_begin_table (BsFlow *self, const BsFlowCell *cells, guint n_cells,

@@ -18,7 +18,10 @@ struct _BsSheet
   BsResults *results;
   double width, height; /* under the header */
   guint n_section_pages;
+  BsFlattenOdds odds;
   BsPressure *pressure; /* a page of its own when there are pressures */
+  BsFlow *flattening;
+  BsFlow *schedule;
   BsFlow *lists;
   BsFlow *workings; /* NULL: none wanted */
 };
@@ -31,6 +34,27 @@ new_flow (const BsSheet *self)
   return bs_flow_new (self->width, self->height, n_columns, BS_SHEET_TEXT);
 }
 
+static void
+add_forecast (BsSheet *self, const BsForecast *forecast)
+{
+  g_autoptr (BsForecast) own = NULL;
+
+  if (forecast == NULL)
+    forecast = own = bs_forecast_new (self->results->stack->plan, NULL);
+  self->odds = forecast->odds;
+  bs_sheet_add_flattening (self->flattening, self->results, forecast);
+}
+
+static void
+add_schedule (BsSheet *self, const BsSchedule *schedule)
+{
+  g_autoptr (BsSchedule) own = NULL;
+
+  if (schedule == NULL)
+    schedule = own = bs_schedule_new (self->results->stack->plan, BS_SCHEDULE_BY_RULE, NULL);
+  bs_sheet_add_schedule (self->schedule, schedule);
+}
+
 BsSheet *
 bs_sheet_new (BsResults *results, const BsSheetOptions *options)
 {
@@ -39,9 +63,13 @@ bs_sheet_new (BsResults *results, const BsSheetOptions *options)
   self->results = bs_results_ref (results);
   self->width = options->width;
   self->height = options->height - HEADER;
-  if (bs_sheet_front_is_small (results, self->width, self->height))
+  self->flattening = new_flow (self);
+  add_forecast (self, options->forecast);
+  if (bs_sheet_front_is_small (results, &self->odds, self->width, self->height))
     self->n_section_pages = bs_sheet_count_section_pages (results, self->width, self->height);
   self->pressure = bs_pressure_new_quick (results->stack->plan);
+  self->schedule = new_flow (self);
+  add_schedule (self, options->schedule);
   self->lists = new_flow (self);
   bs_sheet_add_lists (self->lists, results);
   if (options->with_workings)
@@ -57,6 +85,8 @@ bs_sheet_free (BsSheet *self)
 {
   bs_results_unref (self->results);
   bs_pressure_free (self->pressure);
+  bs_flow_free (self->flattening);
+  bs_flow_free (self->schedule);
   bs_flow_free (self->lists);
   g_clear_pointer (&self->workings, bs_flow_free);
   g_free (self);
@@ -71,7 +101,9 @@ count_pressing_pages (const BsSheet *self)
 guint
 bs_sheet_get_n_pages (const BsSheet *self)
 {
-  return 1 + self->n_section_pages + count_pressing_pages (self) + bs_flow_get_n_pages (self->lists)
+  return 1 + self->n_section_pages + count_pressing_pages (self)
+         + bs_flow_get_n_pages (self->flattening) + bs_flow_get_n_pages (self->schedule)
+         + bs_flow_get_n_pages (self->lists)
          + (self->workings != NULL ? bs_flow_get_n_pages (self->workings) : 0);
 }
 
@@ -117,34 +149,32 @@ draw_header (const BsSheet *self, guint page, cairo_t *cr)
   cairo_stroke (cr);
 }
 
-/* One after another: the front, the section in rows, the pressing, the lists, the workings. */
+/* Draws a page of the lists behind the pictures. */
+static void
+draw_list_page (const BsSheet *self, guint page, cairo_t *cr)
+{
+  BsFlow *flows[] = { self->flattening, self->schedule, self->lists, self->workings };
+  guint i = 0;
+
+  for (; page >= bs_flow_get_n_pages (flows[i]); i++)
+    page -= bs_flow_get_n_pages (flows[i]);
+  bs_flow_draw_page (flows[i], page, cr);
+}
+
+/* One after another: the front, the section in rows, the pressing, the lists. */
 static void
 draw_content (const BsSheet *self, guint page, cairo_t *cr)
 {
-  guint n_lists = bs_flow_get_n_pages (self->lists);
+  guint pressing = 1 + self->n_section_pages, lists = pressing + count_pressing_pages (self);
 
   if (page == 0)
-    {
-      bs_sheet_draw_front (cr, self->results, self->width, self->height);
-      return;
-    }
-  page -= 1;
-  if (page < self->n_section_pages)
-    {
-      bs_sheet_draw_section_page (cr, self->results, self->width, self->height, page);
-      return;
-    }
-  page -= self->n_section_pages;
-  if (page < count_pressing_pages (self))
-    {
-      bs_sheet_draw_pressing_page (cr, self->results, self->pressure, self->width, self->height);
-      return;
-    }
-  page -= count_pressing_pages (self);
-  if (page < n_lists)
-    bs_flow_draw_page (self->lists, page, cr);
+    bs_sheet_draw_front (cr, self->results, &self->odds, self->width, self->height);
+  else if (page < pressing)
+    bs_sheet_draw_section_page (cr, self->results, self->width, self->height, page - 1);
+  else if (page < lists)
+    bs_sheet_draw_pressing_page (cr, self->results, self->pressure, self->width, self->height);
   else
-    bs_flow_draw_page (self->workings, page - n_lists, cr);
+    draw_list_page (self, page - lists, cr);
 }
 
 void

@@ -4,7 +4,9 @@
 
 #include <cairo.h>
 
+#include "core/forecast.h"
 #include "core/results.h"
+#include "core/schedule.h"
 
 G_BEGIN_DECLS
 
@@ -12,8 +14,11 @@ G_BEGIN_DECLS
  * printable area is what the pages are laid out for. */
 typedef struct
 {
-  double width, height;   /* printable area */
-  gboolean with_workings; /* an appendix that shows how each number came about */
+  double width, height;       /* printable area */
+  gboolean with_workings;     /* an appendix that shows how each number came about */
+  const BsForecast *forecast; /* of the results' plan, read while the sheet is made; NULL: it is
+                               * worked out */
+  const BsSchedule *schedule; /* likewise, with clamps by the hand rule */
 } BsSheetOptions;
 
 typedef struct _BsSheet BsSheet;
@@ -35,9 +40,9 @@ typedef enum
 } BsSheetError;
 
 /* The diagram as a file: PDF (all pages), SVG or PNG (the first page), by the name's ending. A4
- * unless letter is asked for. The same plan gives the same bytes. */
-gboolean bs_sheet_export (BsResults *results, const char *filename, gboolean letter,
-                          GError **error);
+ * unless letter is asked for; schedule as in the options. The same plan gives the same bytes. */
+gboolean bs_sheet_export (BsResults *results, const BsSchedule *schedule, const char *filename,
+                          gboolean letter, GError **error);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsSheet, bs_sheet_free)
 

@@ -4,18 +4,29 @@
 
 #include <cairo.h>
 
-#include "core/forecast.h"
+#include "core/schedule.h"
 #include "draw/palette.h"
 
 G_BEGIN_DECLS
 
-/* The presses of a schedule, a row each, to scale: at the left the assembly time in minutes against
- * the glue's limit, at the right the whole calendar (assembly, press, rest and planing). Sizes in
- * device units; the picture's top left corner is the origin. A forecast without a schedule draws
- * nothing and has no height. */
-double bs_timeline_get_height (const BsForecast *forecast, double text_size);
-void bs_draw_timeline (cairo_t *cr, const BsForecast *forecast, double width, double text_size,
-                       double hairline, const BsPalette *palette);
+/* The presses of a schedule, a row each, to scale: at the left the assembly in minutes against what
+ * the glue allows, at the right the whole calendar. Sizes in device units; the picture's top left
+ * corner is the origin. presses: of this schedule. */
+typedef struct
+{
+  const BsSchedule *schedule;
+  const BsStagesPlan *presses;
+  double width;
+  double text_size;
+  double hairline;
+  const BsPalette *palette;
+} BsTimeline;
+
+double bs_timeline_get_height (const BsTimeline *self);
+void bs_timeline_draw (const BsTimeline *self, cairo_t *cr);
+
+/* The press at a height of the picture, -1: none. */
+int bs_timeline_find_press (const BsTimeline *self, double y);
 
 /* The step of a time scale, in seconds: round, at least `least`. */
 double bs_timeline_step (double least);

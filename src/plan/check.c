@@ -14,6 +14,8 @@ G_STATIC_ASSERT (G_STRUCT_OFFSET (BsClampKind, id) == 0);
 G_STATIC_ASSERT (G_STRUCT_OFFSET (BsCaulKind, id) == 0);
 G_STATIC_ASSERT (G_STRUCT_OFFSET (BsWood, id) == 0);
 G_STATIC_ASSERT (G_STRUCT_OFFSET (BsBoard, id) == 0);
+G_STATIC_ASSERT (G_STRUCT_OFFSET (BsOffer, id) == 0);
+G_STATIC_ASSERT (G_STRUCT_OFFSET (BsPart, id) == 0);
 G_STATIC_ASSERT (G_STRUCT_OFFSET (BsLamination, id) == 0);
 
 typedef struct
@@ -22,6 +24,7 @@ typedef struct
   GHashTable *woods; /* sets of borrowed ids */
   GHashTable *boards;
   GHashTable *laminations;
+  GHashTable *pieces; /* laminations and parts */
   GError **error;
 } Check;
 
@@ -57,6 +60,15 @@ fail_number (Check *self, const char *expected, double value, const char *where_
                /* Translators: the place in a file, what stands there, what should. */
                _ ("%s is %s where %s is expected; correct it"), where,
                g_ascii_formatd (digits, sizeof digits, "%.10g", value), expected);
+  return FALSE;
+}
+
+static gboolean
+fail_missing (Check *self, const char *expected, const char *where)
+{
+  g_set_error (self->error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_VALUE,
+               /* Translators: the place in a file and what should stand there. */
+               _ ("%s is missing where %s is expected; add it"), where, expected);
   return FALSE;
 }
 
@@ -120,18 +132,10 @@ check_slab (Check *self)
 }
 
 static gboolean
-check_boards (Check *self)
+check_wood (Check *self, const char *wood, const char *key, guint i)
 {
-  const GPtrArray *boards = self->plan->boards;
-
-  for (guint i = 0; i < boards->len; i++)
-    {
-      const BsBoard *board = boards->pdata[i];
-      if (board->wood != NULL && !g_hash_table_contains (self->woods, board->wood))
-        return fail_text (self, _ ("the id of one of the woods"), board->wood, "boards[%u].wood",
-                          i);
-    }
-  return TRUE;
+  return wood == NULL || g_hash_table_contains (self->woods, wood)
+         || fail_text (self, _ ("the id of one of the woods"), wood, "%s[%u].wood", key, i);
 }
 
 double
@@ -142,23 +146,106 @@ bs_check_breadth (const BsLamination *lamination, BsFace face)
   return lamination->height + fmax (0.0, lamination->taper); /* 0 when not measured */
 }
 
+/* `where` is the thing that has the defect, as "laminations[3]". */
 static gboolean
-check_defect (Check *self, const BsLamination *lamination, guint i, guint j)
+check_defect (Check *self, const BsDefect *defect, double length, double breadth, const char *where,
+              guint j)
 {
-  const BsDefect *defect = &g_array_index (lamination->defects, BsDefect, j);
-
-  if (defect->x_to > lamination->length)
-    return fail_number (self, _ ("a place within the lamination's length"), defect->x_to,
-                        "laminations[%u].defects[%u].x_to_mm", i, j);
+  if (defect->x_to > length)
+    return fail_number (self, _ ("a place within the length"), defect->x_to,
+                        "%s.defects[%u].x_to_mm", where, j);
   if (defect->x_from > defect->x_to)
     return fail_number (self, _ ("a place not beyond x_to_mm"), defect->x_from,
-                        "laminations[%u].defects[%u].x_from_mm", i, j);
-  if (defect->across_to > bs_check_breadth (lamination, defect->face))
+                        "%s.defects[%u].x_from_mm", where, j);
+  if (defect->across_to > breadth)
     return fail_number (self, _ ("a place within the face"), defect->across_to,
-                        "laminations[%u].defects[%u].across_to_mm", i, j);
+                        "%s.defects[%u].across_to_mm", where, j);
   if (defect->across_from > defect->across_to)
     return fail_number (self, _ ("a place not beyond across_to_mm"), defect->across_from,
-                        "laminations[%u].defects[%u].across_from_mm", i, j);
+                        "%s.defects[%u].across_from_mm", where, j);
+  return TRUE;
+}
+
+static gboolean
+check_boards (Check *self)
+{
+  for (guint i = 0; i < self->plan->boards->len; i++)
+    {
+      const BsBoard *board = self->plan->boards->pdata[i];
+      g_autofree char *where = g_strdup_printf ("boards[%u]", i);
+
+      if (!check_wood (self, board->wood, "boards", i))
+        return FALSE;
+      for (guint j = 0; j < board->defects->len; j++)
+        {
+          const BsDefect *defect = &g_array_index (board->defects, BsDefect, j);
+
+          if (!check_defect (self, defect, board->length, bs_board_breadth (board, defect->face),
+                             where, j))
+            return FALSE;
+        }
+    }
+  return TRUE;
+}
+
+static gboolean
+check_offers (Check *self)
+{
+  for (guint i = 0; i < self->plan->offers->len; i++)
+    {
+      const BsOffer *offer = self->plan->offers->pdata[i];
+
+      if (!check_wood (self, offer->wood, "offers", i))
+        return FALSE;
+      if (offer->width_most < offer->width_least)
+        return fail_number (self, _ ("a width not below width_from_mm"), offer->width_most,
+                            "offers[%u].width_to_mm", i);
+    }
+  return TRUE;
+}
+
+static gboolean
+check_parts (Check *self)
+{
+  for (guint i = 0; i < self->plan->parts->len; i++)
+    {
+      const BsPart *part = self->plan->parts->pdata[i];
+
+      if (!check_wood (self, part->wood, "parts", i))
+        return FALSE;
+    }
+  return TRUE;
+}
+
+/* How often a piece may be cut. */
+static guint
+count_wanted (const Check *self, const char *piece)
+{
+  const BsPart *part = bs_plan_find_part (self->plan, piece);
+
+  return part != NULL ? (guint)part->count : 1;
+}
+
+static gboolean
+check_cuts (Check *self)
+{
+  g_autoptr (GHashTable) counts = g_hash_table_new (g_str_hash, g_str_equal);
+
+  for (guint i = 0; i < self->plan->cuts->len; i++)
+    {
+      const BsCut *cut = &g_array_index (self->plan->cuts, BsCut, i);
+
+      if (!g_hash_table_contains (self->boards, cut->board))
+        return fail_text (self, _ ("the id of one of the boards"), cut->board, "cuts[%u].board", i);
+      if (!g_hash_table_contains (self->pieces, cut->piece))
+        return fail_text (self, _ ("the id of one of the laminations or parts"), cut->piece,
+                          "cuts[%u].piece", i);
+      const guint count = GPOINTER_TO_UINT (g_hash_table_lookup (counts, cut->piece)) + 1;
+      if (count > count_wanted (self, cut->piece))
+        return fail_text (self, _ ("a piece that is still to be cut"), cut->piece, "cuts[%u].piece",
+                          i);
+      g_hash_table_insert (counts, cut->piece, GUINT_TO_POINTER (count));
+    }
   return TRUE;
 }
 
@@ -167,9 +254,10 @@ check_lamination (Check *self, guint i)
 {
   const BsLamination *lamination = self->plan->laminations->pdata[i];
 
-  if (lamination->wood != NULL && !g_hash_table_contains (self->woods, lamination->wood))
-    return fail_text (self, _ ("the id of one of the woods"), lamination->wood,
-                      "laminations[%u].wood", i);
+  g_autofree char *where = g_strdup_printf ("laminations[%u]", i);
+
+  if (!check_wood (self, lamination->wood, "laminations", i))
+    return FALSE;
   if (lamination->board != NULL && !g_hash_table_contains (self->boards, lamination->board))
     return fail_text (self, _ ("the id of one of the boards"), lamination->board,
                       "laminations[%u].board", i);
@@ -177,8 +265,13 @@ check_lamination (Check *self, guint i)
     return fail_number (self, _ ("a taper that leaves some height at the right end"),
                         lamination->taper, "laminations[%u].taper_mm", i);
   for (guint j = 0; j < lamination->defects->len; j++)
-    if (!check_defect (self, lamination, i, j))
-      return FALSE;
+    {
+      const BsDefect *defect = &g_array_index (lamination->defects, BsDefect, j);
+
+      if (!check_defect (self, defect, lamination->length,
+                         bs_check_breadth (lamination, defect->face), where, j))
+        return FALSE;
+    }
   return TRUE;
 }
 
@@ -241,13 +334,46 @@ check_placed_clamps (Check *self)
   return TRUE;
 }
 
+static gboolean
+check_pin (Check *self, const BsPin *pin, guint i)
+{
+  g_autofree char *place = g_strdup_printf ("pins[%u].place", i);
+  g_autofree char *other = g_strdup_printf ("pins[%u].other", i);
+
+  if (!g_hash_table_contains (self->laminations, pin->lamination))
+    return fail_text (self, _ ("the id of one of the laminations"), pin->lamination,
+                      "pins[%u].lamination", i);
+  if (pin->kind == BS_PIN_PLACE && pin->place < 0)
+    return fail_missing (self, _ ("a place in the order"), place);
+  if (pin->kind != BS_PIN_PLACE && pin->place >= 0)
+    return fail_number (self, _ ("nothing in a pin of this kind"), pin->place, "%s", place);
+  if (pin->kind != BS_PIN_NEIGHBOURS)
+    return pin->other == NULL
+           || fail_text (self, _ ("nothing in a pin of this kind"), pin->other, "%s", other);
+  if (pin->other == NULL)
+    return fail_missing (self, _ ("the id of another lamination"), other);
+  return (g_hash_table_contains (self->laminations, pin->other)
+          && !g_str_equal (pin->other, pin->lamination))
+         || fail_text (self, _ ("the id of another lamination"), pin->other, "%s", other);
+}
+
+static gboolean
+check_pins (Check *self)
+{
+  for (guint i = 0; i < self->plan->pins->len; i++)
+    if (!check_pin (self, &g_array_index (self->plan->pins, BsPin, i), i))
+      return FALSE;
+  return TRUE;
+}
+
 gboolean
 bs_check_plan (const BsPlan *plan, GError **error)
 {
   g_autoptr (GHashTable) woods = g_hash_table_new (g_str_hash, g_str_equal);
   g_autoptr (GHashTable) boards = g_hash_table_new (g_str_hash, g_str_equal);
   g_autoptr (GHashTable) laminations = g_hash_table_new (g_str_hash, g_str_equal);
-  Check check = { plan, woods, boards, laminations, error };
+  g_autoptr (GHashTable) pieces = g_hash_table_new (g_str_hash, g_str_equal);
+  Check check = { plan, woods, boards, laminations, pieces, error };
 
   return check_currency (&check) && check_slab (&check) && check_adhesive (&check)
          && check_kinds (&check, plan->shop.clamps, "shop.clamps")
@@ -255,6 +381,10 @@ bs_check_plan (const BsPlan *plan, GError **error)
          && check_ids (&check, plan->woods, woods, "woods")
          && check_ids (&check, plan->boards, boards, "boards")
          && check_ids (&check, plan->laminations, laminations, "laminations")
-         && check_boards (&check) && check_laminations (&check) && check_order (&check)
-         && check_packs (&check) && check_placed_clamps (&check);
+         && check_kinds (&check, plan->offers, "offers")
+         && check_ids (&check, plan->laminations, pieces, "laminations")
+         && check_ids (&check, plan->parts, pieces, "parts") && check_boards (&check)
+         && check_offers (&check) && check_parts (&check) && check_cuts (&check)
+         && check_laminations (&check) && check_order (&check) && check_packs (&check)
+         && check_placed_clamps (&check) && check_pins (&check);
 }

@@ -1,6 +1,5 @@
 /* SPDX-FileCopyrightText: The Broadstave developers
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#define _DEFAULT_SOURCE /* realpath () */
 #include "plan/document.h"
 
 #include "config.h"
@@ -8,12 +7,12 @@
 #include "plan/format.h"
 #include "plan/json-check.h"
 #include "plan/json-text.h"
+#include "plan/replace-file.h"
 
 #include <errno.h>
 #include <glib/gi18n-lib.h>
 #include <glib/gstdio.h>
 #include <math.h>
-#include <stdlib.h>
 
 G_DEFINE_QUARK (bs - document - error - quark, bs_document_error)
 
@@ -163,20 +162,13 @@ bs_document_write (const BsPlan *plan)
   return bs_json_write (object);
 }
 
-/* A link stays a link, and a file keeps who may read it. */
 gboolean
 bs_document_save (const BsPlan *plan, const char *filename, GError **error)
 {
   g_autofree char *text = bs_document_write (plan);
   g_autoptr (GError) reason = NULL;
-  GStatBuf status;
-  char *target = realpath (filename, NULL);
-  const int mode = g_stat (filename, &status) == 0 ? (int)(status.st_mode & 07777) : 0666;
+  const gboolean is_saved = bs_replace_file (filename, text, &reason);
 
-  const gboolean is_saved = g_file_set_contents_full (
-      target != NULL ? target : filename, text, -1,
-      G_FILE_SET_CONTENTS_CONSISTENT | G_FILE_SET_CONTENTS_DURABLE, mode, &reason);
-  free (target);
   if (!is_saved)
     {
       g_autofree char *name = g_filename_display_basename (filename);

@@ -172,11 +172,126 @@ bs_edit_put_wood (BsPlan *plan, BsWood *wood)
   return put_part (plan, G_STRUCT_OFFSET (BsPlan, woods), &bs_wood_shape, wood);
 }
 
+static guint
+count_wanted (const BsPlan *plan, const char *piece)
+{
+  const BsPart *part = bs_plan_find_part (plan, piece);
+
+  if (part != NULL)
+    return (guint)part->count;
+  return bs_plan_find_lamination (plan, piece) != NULL ? 1 : 0;
+}
+
+/* Drops the cuts out of boards and for pieces that are gone, and those that are too many. */
+static void
+fit_cuts (BsPlan *edited)
+{
+  g_autoptr (GHashTable) counts = g_hash_table_new (g_str_hash, g_str_equal);
+
+  for (guint i = 0; i < edited->cuts->len;)
+    {
+      const BsCut *cut = &g_array_index (edited->cuts, BsCut, i);
+      const guint count = GPOINTER_TO_UINT (g_hash_table_lookup (counts, cut->piece)) + 1;
+
+      if (bs_plan_find_board (edited, cut->board) == NULL
+          || count > count_wanted (edited, cut->piece))
+        {
+          g_array_remove_index (edited->cuts, i);
+          continue;
+        }
+      g_hash_table_insert (counts, cut->piece, GUINT_TO_POINTER (count));
+      i++;
+    }
+}
+
+/* What of a defect lies on a face; FALSE when nothing does. */
+static gboolean
+fit_defect (BsDefect *defect, double length, double breadth)
+{
+  const BsDefect was = *defect;
+
+  defect->x_from = MIN (was.x_from, was.x_to);
+  defect->x_to = MIN (MAX (was.x_from, was.x_to), length);
+  defect->across_from = MIN (was.across_from, was.across_to);
+  defect->across_to = MIN (MAX (was.across_from, was.across_to), breadth);
+  return defect->x_from <= defect->x_to && defect->across_from <= defect->across_to;
+}
+
+BsBoard *
+bs_edit_fit_board (const BsBoard *board)
+{
+  BsBoard *fitted = bs_board_copy (board);
+
+  for (guint i = fitted->defects->len; i-- > 0;)
+    {
+      BsDefect *defect = &g_array_index (fitted->defects, BsDefect, i);
+
+      if (!fit_defect (defect, fitted->length, bs_board_breadth (fitted, defect->face)))
+        g_array_remove_index (fitted->defects, i);
+    }
+  return fitted;
+}
+
 BsPlan *
 bs_edit_put_board (BsPlan *plan, BsBoard *board)
 {
   g_return_val_if_fail (board->wood == NULL || bs_plan_find_wood (plan, board->wood) != NULL, NULL);
-  return put_part (plan, G_STRUCT_OFFSET (BsPlan, boards), &bs_board_shape, board);
+
+  g_autoptr (BsBoard) fitted = bs_edit_fit_board (board);
+  return put_part (plan, G_STRUCT_OFFSET (BsPlan, boards), &bs_board_shape, fitted);
+}
+
+BsPlan *
+bs_edit_put_offer (BsPlan *plan, BsOffer *offer)
+{
+  g_return_val_if_fail (offer->wood == NULL || bs_plan_find_wood (plan, offer->wood) != NULL, NULL);
+
+  g_autoptr (BsOffer) fitted = bs_offer_copy (offer);
+  fitted->width_most = MAX (offer->width_most, offer->width_least);
+  return put_part (plan, G_STRUCT_OFFSET (BsPlan, offers), &bs_offer_shape, fitted);
+}
+
+BsPlan *
+bs_edit_remove_offer (BsPlan *plan, const char *offer)
+{
+  return remove_part (plan, G_STRUCT_OFFSET (BsPlan, offers), offer);
+}
+
+BsPlan *
+bs_edit_put_part (BsPlan *plan, BsPart *part)
+{
+  g_return_val_if_fail (part->wood == NULL || bs_plan_find_wood (plan, part->wood) != NULL, NULL);
+  g_return_val_if_fail (bs_plan_find_lamination (plan, part->id) == NULL, NULL);
+
+  BsPlan *edited = put_part (plan, G_STRUCT_OFFSET (BsPlan, parts), &bs_part_shape, part);
+  if (edited != plan)
+    fit_cuts (edited);
+  return edited;
+}
+
+BsPlan *
+bs_edit_remove_part (BsPlan *plan, const char *part)
+{
+  BsPlan *edited = remove_part (plan, G_STRUCT_OFFSET (BsPlan, parts), part);
+  g_return_val_if_fail (edited != NULL, NULL);
+
+  fit_cuts (edited);
+  return edited;
+}
+
+BsPlan *
+bs_edit_set_cuts (BsPlan *plan, const BsCut *cuts, guint n)
+{
+  BsPlan *edited = bs_plan_copy (plan);
+
+  g_array_set_size (edited->cuts, 0);
+  for (guint i = 0; i < n; i++)
+    bs_plan_add_cut (edited, &cuts[i]);
+  fit_cuts (edited);
+  if (!bs_shape_equal (&bs_cuts_shape, plan, edited))
+    return edited;
+  bs_plan_unref (edited);
+  return bs_plan_ref (plan);
 }
 
 static void
@@ -186,37 +301,52 @@ replace_lamination (GPtrArray *laminations, guint i, BsLamination *lamination)
   laminations->pdata[i] = lamination;
 }
 
+void
+bs_edit_forget_boards (BsPlan *edited)
+{
+  for (guint i = 0; i < edited->laminations->len; i++)
+    {
+      const BsLamination *lamination = edited->laminations->pdata[i];
+      if (lamination->board == NULL || bs_plan_find_board (edited, lamination->board) != NULL)
+        continue;
+      BsLamination *copy = bs_lamination_copy (lamination);
+      bs_text_clear (&copy->board);
+      replace_lamination (edited->laminations, i, copy);
+    }
+  fit_cuts (edited);
+}
+
 BsPlan *
 bs_edit_remove_board (BsPlan *plan, const char *board)
 {
   BsPlan *edited = remove_part (plan, G_STRUCT_OFFSET (BsPlan, boards), board);
   g_return_val_if_fail (edited != NULL, NULL);
 
-  for (guint i = 0; i < edited->laminations->len; i++)
-    {
-      const BsLamination *lamination = edited->laminations->pdata[i];
-      if (g_strcmp0 (lamination->board, board) != 0)
-        continue;
-      BsLamination *copy = bs_lamination_copy (lamination);
-      bs_text_clear (&copy->board);
-      replace_lamination (edited->laminations, i, copy);
-    }
+  bs_edit_forget_boards (edited);
   return edited;
 }
 
-static BsBoard *
-copy_board_without_wood (const BsBoard *board)
+static void
+forget_wood_of_offers_and_parts (BsPlan *edited, const char *wood)
 {
-  BsBoard *copy = bs_board_new (board->id);
-
-  bs_text_set (&copy->label, board->label);
-  bs_text_set (&copy->unknown, board->unknown);
-  copy->length = board->length;
-  copy->width = board->width;
-  copy->thickness = board->thickness;
-  copy->moisture_pct = board->moisture_pct;
-  copy->price_minor = board->price_minor;
-  return copy;
+  for (guint i = 0; i < edited->offers->len; i++)
+    {
+      BsOffer *offer = edited->offers->pdata[i];
+      if (g_strcmp0 (offer->wood, wood) != 0)
+        continue;
+      edited->offers->pdata[i] = bs_offer_copy (offer);
+      bs_text_clear (&((BsOffer *)edited->offers->pdata[i])->wood);
+      bs_offer_unref (offer);
+    }
+  for (guint i = 0; i < edited->parts->len; i++)
+    {
+      BsPart *part = edited->parts->pdata[i];
+      if (g_strcmp0 (part->wood, wood) != 0)
+        continue;
+      edited->parts->pdata[i] = bs_part_copy (part);
+      bs_text_clear (&((BsPart *)edited->parts->pdata[i])->wood);
+      bs_part_unref (part);
+    }
 }
 
 BsPlan *
@@ -230,9 +360,11 @@ bs_edit_remove_wood (BsPlan *plan, const char *wood)
       BsBoard *board = edited->boards->pdata[i];
       if (g_strcmp0 (board->wood, wood) != 0)
         continue;
-      edited->boards->pdata[i] = copy_board_without_wood (board);
+      edited->boards->pdata[i] = bs_board_copy (board);
+      bs_text_clear (&((BsBoard *)edited->boards->pdata[i])->wood);
       bs_board_unref (board);
     }
+  forget_wood_of_offers_and_parts (edited, wood);
   for (guint i = 0; i < edited->laminations->len; i++)
     {
       const BsLamination *lamination = edited->laminations->pdata[i];
@@ -245,20 +377,6 @@ bs_edit_remove_wood (BsPlan *plan, const char *wood)
   return edited;
 }
 
-/* What of a defect lies on the face; FALSE when nothing does. */
-static gboolean
-fit_defect (BsDefect *defect, const BsLamination *lamination)
-{
-  const BsDefect was = *defect;
-
-  defect->x_from = MIN (was.x_from, was.x_to);
-  defect->x_to = MIN (MAX (was.x_from, was.x_to), lamination->length);
-  defect->across_from = MIN (was.across_from, was.across_to);
-  defect->across_to
-      = MIN (MAX (was.across_from, was.across_to), bs_check_breadth (lamination, defect->face));
-  return defect->x_from <= defect->x_to && defect->across_from <= defect->across_to;
-}
-
 /* A copy that does not contradict itself. */
 static BsLamination *
 fit_lamination (const BsLamination *lamination)
@@ -268,8 +386,12 @@ fit_lamination (const BsLamination *lamination)
   if (fitted->height + fitted->taper < bs_limits.lamination_height.least)
     fitted->taper = bs_limits.lamination_height.least - fitted->height;
   for (guint i = fitted->defects->len; i-- > 0;)
-    if (!fit_defect (&g_array_index (fitted->defects, BsDefect, i), fitted))
-      g_array_remove_index (fitted->defects, i);
+    {
+      BsDefect *defect = &g_array_index (fitted->defects, BsDefect, i);
+
+      if (!fit_defect (defect, fitted->length, bs_check_breadth (fitted, defect->face)))
+        g_array_remove_index (fitted->defects, i);
+    }
   return fitted;
 }
 
@@ -294,7 +416,31 @@ bs_edit_fit (BsPlan *plan)
       g_autoptr (BsPlan) before = edited;
       edited = bs_edit_put_lamination (before, plan->laminations->pdata[i]);
     }
+  for (guint i = 0; i < plan->boards->len; i++)
+    {
+      BsBoard *board = plan->boards->pdata[i];
+      if (board->defects->len == 0)
+        continue;
+      g_autoptr (BsPlan) before = edited;
+      edited = bs_edit_put_board (before, board);
+    }
+  for (guint i = 0; i < plan->offers->len; i++)
+    {
+      g_autoptr (BsPlan) before = edited;
+      edited = bs_edit_put_offer (before, plan->offers->pdata[i]);
+    }
   return bs_edit_sort_clamps (edited);
+}
+
+static void
+remove_pins (GArray *pins, const char *lamination)
+{
+  for (guint i = pins->len; i-- > 0;)
+    {
+      const BsPin *pin = &g_array_index (pins, BsPin, i);
+      if (g_str_equal (pin->lamination, lamination) || g_strcmp0 (pin->other, lamination) == 0)
+        g_array_remove_index (pins, i);
+    }
 }
 
 BsPlan *
@@ -306,5 +452,7 @@ bs_edit_remove_lamination (BsPlan *plan, const char *lamination)
   const int place = bs_plan_find_place (edited, lamination);
   if (place >= 0)
     bs_edit_take_out (edited, place);
+  remove_pins (edited->pins, lamination);
+  fit_cuts (edited);
   return edited;
 }

@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/clamp-layout.h"
-#include "core/plan.h"
+#include "core/purchase.h"
 
 G_BEGIN_DECLS
 
@@ -33,10 +33,16 @@ BsPlan *bs_edit_bring_back (BsPlan *plan, const char *lamination, int place);
 BsPlan *bs_edit_set_order (BsPlan *plan, const BsPlacement *order, guint n);
 BsPlan *bs_edit_set_packs (BsPlan *plan, const BsPack *packs, guint n);
 
+/* What matters about the order, and what it must keep. A lamination has one place and one face up
+ * that it is pinned to: a new pin (`unknown` is not read) takes the place of an older one. */
+BsPlan *bs_edit_set_wishes (BsPlan *plan, const BsOrderWishes *wishes);
+BsPlan *bs_edit_add_pin (BsPlan *plan, const BsPin *pin);
+BsPlan *bs_edit_remove_pin (BsPlan *plan, guint index);
+
 /* Replaces the lamination that has this one's id, or adds it to the rack. Defects are cut off at
  * its faces. The plan takes a reference of its own, here as below. */
 BsPlan *bs_edit_put_lamination (BsPlan *plan, BsLamination *lamination);
-/* Removes it from the plan altogether. */
+/* Removes it from the plan altogether, and the pins that name it. */
 BsPlan *bs_edit_remove_lamination (BsPlan *plan, const char *lamination);
 
 /* The sections of the plan. Unknown keys and, in the shop, clamps and cauls are not read: the
@@ -65,15 +71,40 @@ BsPlan *bs_edit_set_clamps (BsPlan *plan, const BsLayoutClamp *clamps, guint n);
  * above do, and puts placed clamps in order. */
 BsPlan *bs_edit_fit (BsPlan *plan);
 
-/* The lists, by id. Laminations and boards of a wood that is removed are of no known wood; placed
- * clamps of a kind that is removed go with it. */
+/* The lists, by id. What was of a wood that is removed is of no known wood; placed clamps of a kind
+ * that is removed go with it. A part may not have the id of a lamination. */
 BsPlan *bs_edit_put_clamp (BsPlan *plan, BsClampKind *clamp);
 BsPlan *bs_edit_remove_clamp (BsPlan *plan, const char *clamp);
 BsPlan *bs_edit_put_caul (BsPlan *plan, BsCaulKind *caul);
 BsPlan *bs_edit_remove_caul (BsPlan *plan, const char *caul);
 BsPlan *bs_edit_put_wood (BsPlan *plan, BsWood *wood);
 BsPlan *bs_edit_remove_wood (BsPlan *plan, const char *wood);
+BsPlan *bs_edit_put_offer (BsPlan *plan, BsOffer *offer);
+BsPlan *bs_edit_remove_offer (BsPlan *plan, const char *offer);
+BsPlan *bs_edit_put_part (BsPlan *plan, BsPart *part);
+BsPlan *bs_edit_remove_part (BsPlan *plan, const char *part);
 BsPlan *bs_edit_put_board (BsPlan *plan, BsBoard *board);
 BsPlan *bs_edit_remove_board (BsPlan *plan, const char *board);
+/* Many boards at once. Those of an id that the plan has take its place, those whose id is empty are
+ * given one and put in before the board at place `at`, or at the end. `woods` are added where the
+ * plan lacks them; NULL: none. */
+BsPlan *bs_edit_put_boards (BsPlan *plan, const GPtrArray *boards, const GPtrArray *woods,
+                            guint at);
+BsPlan *bs_edit_remove_boards (BsPlan *plan, const char *const *ids);
+/* A board to add, its id empty: of the wood and the size of the last one. */
+BsBoard *bs_edit_next_board (const BsPlan *plan);
+
+/* What is cut where, as a whole; cuts that no board or piece belongs to, and those that are more
+ * than wanted, are left out. Cuts go with their board and their piece when those are removed. */
+BsPlan *bs_edit_set_cuts (BsPlan *plan, const BsCut *cuts, guint n);
+
+/* For a plan without laminations: those that its slab asks for (core/slab-wish.h), of its first
+ * wood, in the slab. */
+BsPlan *bs_edit_make_laminations (BsPlan *plan);
+
+/* Puts the boards of a purchase in the rack, and what is cut from them and from free boards of the
+ * rack among the cuts, not pinned. The purchase is of this plan. Makes the laminations when there
+ * are none; spare ones are new and stand in the rack. */
+BsPlan *bs_edit_put_purchase (BsPlan *plan, const BsPurchase *purchase);
 
 G_END_DECLS

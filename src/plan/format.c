@@ -81,8 +81,15 @@ static const char *const layup_names[] = { "on-edge", "on-flat", NULL };
 static const char *const alignment_names[]
     = { "undersides-down", "show-faces-down", "ends-flush", "middles-level", NULL };
 static const char *const flatten_names[] = { "hand", "sled", "planer", NULL };
+static const char *const fixed_line_names[] = { "middle", "front", "back", NULL };
+static const char *const flatten_work_names[]
+    = { "shimmed", "show-face-first", "underside-first", NULL };
 static const char *const unit_names[] = { "metric", "inch", NULL };
 static const char *const wood_kind_names[] = { "softwood", "hardwood", NULL };
+static const char *const wish_names[] = { "off", "little", "normal", "much", NULL };
+static const char *const pin_names[] = { "place", "neighbours", "top-up", "underside-up", NULL };
+static const char *const price_unit_names[] = { "piece", "board-foot", "cubic-metre", NULL };
+static const char *const saw_first_names[] = { "either", "crosscut", "rip", NULL };
 static const char *const bond_names[] = { "easy", "well", "satisfactory", "difficult", NULL };
 
 const char *const bs_defect_names[]
@@ -99,6 +106,36 @@ static const BsMember climate_members[] = {
 
 static const BsShape climate_shape = { climate_members, .unknown = -1 };
 
+static const BsMember uncertainty_members[] = {
+  NUMBER ("height_mm", BsUncertainty, height, uncertainty),
+  NUMBER ("warp_mm", BsUncertainty, warp, uncertainty),
+  NUMBER ("offset_mm", BsUncertainty, offset, uncertainty),
+  NUMBER ("rock_mm", BsUncertainty, rock, uncertainty),
+  END,
+};
+
+static const BsShape uncertainty_shape = { uncertainty_members, .unknown = -1 };
+
+static const BsMember wood_limit_members[] = {
+  NUMBER ("max_mass_kg", BsWoodLimits, max_kg, slab_mass),
+  NUMBER ("max_movement_mm", BsWoodLimits, max_movement, slab_movement),
+  NUMBER ("max_cost_minor", BsWoodLimits, max_cost_minor, price),
+  NUMBER ("rough_thickness_mm", BsWoodLimits, rough_thickness, board_thickness),
+  FLAG ("may_bond_difficult", BsWoodLimits, may_bond_difficult),
+  END,
+};
+
+static const BsShape wood_limits_shape = { wood_limit_members, .unknown = -1 };
+
+static const BsMember fixing_members[] = {
+  CHOICE ("line", BsFixing, line, fixed_line_names),
+  NUMBER ("screw_mm", BsFixing, screw, slot_screw),
+  NUMBER ("play_mm", BsFixing, play, slot_play),
+  END,
+};
+
+static const BsShape fixing_shape = { fixing_members, .unknown = -1 };
+
 static const BsMember slab_members[] = {
   NEED_NUMBER ("length_mm", BsSlab, length, slab_length),
   NEED_NUMBER ("width_mm", BsSlab, width, slab_width),
@@ -111,11 +148,15 @@ static const BsMember slab_members[] = {
   FLAG ("shows_ends", BsSlab, shows_ends),
   CHOICE ("alignment", BsSlab, alignment, alignment_names),
   CHOICE ("flatten_by", BsSlab, flatten_method, flatten_names),
+  CHOICE ("flatten_work", BsSlab, flatten_work, flatten_work_names),
   NUMBER ("allowance_mm", BsSlab, allowance, allowance),
+  OBJECT ("uncertainty", BsSlab, uncertainty, uncertainty_shape),
   OBJECT ("dry_season", BsSlab, dry_season, climate_shape),
   OBJECT ("damp_season", BsSlab, damp_season, climate_shape),
   NUMBER ("hardness_low_N", BsSlab, hardness_low_n, hardness),
   NUMBER ("hardness_high_N", BsSlab, hardness_high_n, hardness),
+  OBJECT ("wood_limits", BsSlab, wood_limits, wood_limits_shape),
+  OBJECT ("fixing", BsSlab, fixing, fixing_shape),
   END,
 };
 
@@ -131,6 +172,19 @@ static const BsMember times_members[] = {
 };
 
 static const BsShape times_shape = { times_members, .unknown = -1 };
+
+static const BsMember saw_members[] = {
+  NUMBER ("kerf_mm", BsSaw, kerf, kerf),
+  NUMBER ("end_trim_mm", BsSaw, end_trim, trim),
+  NUMBER ("edge_trim_mm", BsSaw, edge_trim, trim),
+  NUMBER ("edge_allowance_mm", BsSaw, edge_allowance, allowance),
+  NUMBER ("spring_mm_per_m", BsSaw, spring_per_m, spring),
+  NUMBER ("min_offcut_mm", BsSaw, min_offcut, offcut),
+  CHOICE ("first", BsSaw, first, saw_first_names),
+  END,
+};
+
+static const BsShape saw_shape = { saw_members, .unknown = -1 };
 
 static const BsMember clamp_members[] = {
   NEED_TEXT ("id", BsClampKind, id),
@@ -168,12 +222,22 @@ static const BsMember shop_members[] = {
   NUMBER ("jointer_width_mm", BsShop, jointer_width, jointer_width),
   NUMBER ("max_lift_kg", BsShop, max_lift_kg, max_lift),
   OBJECT ("times", BsShop, times, times_shape),
+  OBJECT ("saw", BsShop, saw, saw_shape),
   PARTS ("clamps", BsShop, clamps, bs_clamp_shape, BS_MAX_KINDS),
   PARTS ("cauls", BsShop, cauls, bs_caul_shape, BS_MAX_KINDS),
   END,
 };
 
 const BsShape bs_shop_shape = { shop_members, UNKNOWN (BsShop) };
+
+static const BsMember buying_members[] = {
+  NUMBER ("confidence_pct", BsBuying, confidence_pct, confidence),
+  NUMBER ("spare_pct", BsBuying, spare_pct, spare),
+  NUMBER ("lamination_size_mm", BsBuying, lamination_size, lamination_thickness),
+  END,
+};
+
+static const BsShape buying_shape = { buying_members, .unknown = -1 };
 
 static const BsMember adhesive_members[] = {
   TEXT ("id", BsAdhesive, id),
@@ -217,20 +281,6 @@ static const BsMember wood_members[] = {
 
 const BsShape bs_wood_shape = { wood_members, UNKNOWN (BsWood), NEW_PART (bs_wood_new) };
 
-static const BsMember board_members[] = {
-  NEED_TEXT ("id", BsBoard, id),
-  TEXT ("label", BsBoard, label),
-  TEXT ("wood", BsBoard, wood),
-  NEED_NUMBER ("length_mm", BsBoard, length, board_length),
-  NEED_NUMBER ("width_mm", BsBoard, width, board_width),
-  NEED_NUMBER ("thickness_mm", BsBoard, thickness, board_thickness),
-  NUMBER ("moisture_pct", BsBoard, moisture_pct, moisture),
-  AMOUNT ("price_minor", BsBoard, price_minor, price),
-  END,
-};
-
-const BsShape bs_board_shape = { board_members, UNKNOWN (BsBoard), NEW_PART (bs_board_new) };
-
 static const BsMember defect_members[] = {
   NEED_CHOICE ("kind", BsDefect, kind, bs_defect_names),
   NEED_CHOICE ("face", BsDefect, face, bs_face_names),
@@ -244,6 +294,84 @@ static const BsMember defect_members[] = {
 
 static const BsShape defect_shape
     = { defect_members, UNKNOWN (BsDefect), .size = sizeof (BsDefect) };
+
+static const BsMember board_members[] = {
+  NEED_TEXT ("id", BsBoard, id),
+  TEXT ("label", BsBoard, label),
+  TEXT ("wood", BsBoard, wood),
+  NEED_NUMBER ("length_mm", BsBoard, length, board_length),
+  NEED_NUMBER ("width_mm", BsBoard, width, board_width),
+  NEED_NUMBER ("thickness_mm", BsBoard, thickness, board_thickness),
+  NUMBER ("moisture_pct", BsBoard, moisture_pct, moisture),
+  AMOUNT ("price_minor", BsBoard, price_minor, price),
+  NUMBER ("bow_mm", BsBoard, bow, warp),
+  NUMBER ("crook_mm", BsBoard, crook, warp),
+  NUMBER ("cup_mm", BsBoard, cup, warp),
+  NUMBER ("twist_mm", BsBoard, twist, warp),
+  NUMBER ("pith_y_mm", BsBoard, pith_y, pith),
+  NUMBER ("pith_z_mm", BsBoard, pith_z, pith),
+  VALUES ("defects", BsBoard, defects, defect_shape, BS_MAX_DEFECTS),
+  TEXT ("photo_top", BsBoard, photo_top),
+  TEXT ("photo_underside", BsBoard, photo_underside),
+  END,
+};
+
+const BsShape bs_board_shape = { board_members, UNKNOWN (BsBoard), NEW_PART (bs_board_new) };
+
+static const BsMember offer_length_members[] = {
+  NEED_NUMBER ("length_mm", BsOfferLength, length, board_length),
+  NEED_COUNT ("supply", BsOfferLength, supply, supply),
+  END,
+};
+
+static const BsShape offer_length_shape
+    = { offer_length_members, UNKNOWN (BsOfferLength), .size = sizeof (BsOfferLength) };
+
+static const BsMember offer_members[] = {
+  NEED_TEXT ("id", BsOffer, id),
+  TEXT ("yard", BsOffer, yard),
+  TEXT ("wood", BsOffer, wood),
+  NEED_NUMBER ("thickness_mm", BsOffer, thickness, board_thickness),
+  NEED_NUMBER ("width_from_mm", BsOffer, width_least, board_width),
+  NEED_NUMBER ("width_to_mm", BsOffer, width_most, board_width),
+  FLAG ("may_pick", BsOffer, may_pick),
+  CHOICE ("price_unit", BsOffer, price_unit, price_unit_names),
+  AMOUNT ("price_minor", BsOffer, price_minor, price),
+  VALUES ("lengths", BsOffer, lengths, offer_length_shape, BS_MAX_OFFER_LENGTHS),
+  END,
+};
+
+const BsShape bs_offer_shape = { offer_members, UNKNOWN (BsOffer), NEW_PART (bs_offer_new) };
+
+static const BsMember part_members[] = {
+  NEED_TEXT ("id", BsPart, id),
+  TEXT ("name", BsPart, name),
+  TEXT ("wood", BsPart, wood),
+  NEED_COUNT ("count", BsPart, count, part_count),
+  NEED_NUMBER ("length_mm", BsPart, length, lamination_length),
+  NEED_NUMBER ("width_mm", BsPart, width, part_width),
+  NEED_NUMBER ("thickness_mm", BsPart, thickness, part_thickness),
+  COUNT ("clear_faces", BsPart, clear_faces, clear_faces),
+  COUNT ("clear_edges", BsPart, clear_edges, clear_faces),
+  FLAG ("is_on_show", BsPart, is_on_show),
+  END,
+};
+
+const BsShape bs_part_shape = { part_members, UNKNOWN (BsPart), NEW_PART (bs_part_new) };
+
+static const BsMember cut_members[] = {
+  NEED_TEXT ("board", BsCut, board),
+  NEED_TEXT ("piece", BsCut, piece),
+  NEED_NUMBER ("x_mm", BsCut, x, cut_along),
+  NEED_NUMBER ("y_mm", BsCut, y, cut_across),
+  NEED_NUMBER ("length_mm", BsCut, length, cut_along),
+  NEED_NUMBER ("width_mm", BsCut, width, cut_across),
+  FLAG ("is_pinned", BsCut, is_pinned),
+  FLAG ("is_cut", BsCut, is_cut),
+  END,
+};
+
+static const BsShape cut_shape = { cut_members, UNKNOWN (BsCut), .size = sizeof (BsCut) };
 
 static const BsMember lamination_members[] = {
   NEED_TEXT ("id", BsLamination, id),
@@ -303,6 +431,12 @@ static const BsMember pack_members[] = {
 
 static const BsShape pack_shape = { pack_members, UNKNOWN (BsPack), .size = sizeof (BsPack) };
 
+static const BsMember cuts_members[] = {
+  VALUES ("cuts", BsPlan, cuts, cut_shape, BS_MAX_CUTS),
+  END,
+};
+
+const BsShape bs_cuts_shape = { cuts_members, .unknown = -1 };
 static const BsMember placed_clamp_members[] = {
   NEED_TEXT ("kind", BsPlacedClamp, kind),
   NEED_NUMBER ("x_mm", BsPlacedClamp, x, placed_x),
@@ -314,6 +448,29 @@ static const BsMember placed_clamp_members[] = {
 static const BsShape placed_clamp_shape
     = { placed_clamp_members, UNKNOWN (BsPlacedClamp), .size = sizeof (BsPlacedClamp) };
 
+static const BsMember wishes_members[] = {
+  CHOICE ("looks", BsOrderWishes, looks, wish_names),
+  CHOICE ("easy_planing", BsOrderWishes, easy_planing, wish_names),
+  CHOICE ("stays_flat", BsOrderWishes, stays_flat, wish_names),
+  FLAG ("uses_rack", BsOrderWishes, uses_rack),
+  END,
+};
+
+const BsShape bs_wishes_shape = { wishes_members, .unknown = -1 };
+
+static const BsMember pin_members[] = {
+  NEED_CHOICE ("kind", BsPin, kind, pin_names),
+  NEED_TEXT ("lamination", BsPin, lamination),
+  COUNT ("place", BsPin, place, pin_place),
+  TEXT ("other", BsPin, other),
+  END,
+};
+
+static const BsPin blank_pin = { .place = -1 };
+
+static const BsShape pin_shape
+    = { pin_members, UNKNOWN (BsPin), .size = sizeof (BsPin), .blank = &blank_pin };
+
 static const BsMember plan_members[] = {
   TEXT ("name", BsPlan, name),
   TEXT ("note", BsPlan, note),
@@ -321,12 +478,18 @@ static const BsMember plan_members[] = {
   TEXT ("currency", BsPlan, currency),
   NEED_OBJECT ("slab", BsPlan, slab, bs_slab_shape),
   OBJECT ("shop", BsPlan, shop, bs_shop_shape),
+  OBJECT ("buying", BsPlan, buying, buying_shape),
   OBJECT ("adhesive", BsPlan, adhesive, bs_adhesive_shape),
   PARTS ("woods", BsPlan, woods, bs_wood_shape, BS_MAX_WOODS),
   PARTS ("boards", BsPlan, boards, bs_board_shape, BS_MAX_BOARDS),
+  PARTS ("offers", BsPlan, offers, bs_offer_shape, BS_MAX_OFFERS),
+  PARTS ("parts", BsPlan, parts, bs_part_shape, BS_MAX_PARTS),
+  VALUES ("cuts", BsPlan, cuts, cut_shape, BS_MAX_CUTS),
   PARTS ("laminations", BsPlan, laminations, bs_lamination_shape, BS_MAX_LAMINATIONS),
   VALUES ("order", BsPlan, order, placement_shape, BS_MAX_LAMINATIONS),
   VALUES ("packs", BsPlan, packs, pack_shape, BS_MAX_LAMINATIONS),
+  OBJECT ("wishes", BsPlan, wishes, bs_wishes_shape),
+  VALUES ("pins", BsPlan, pins, pin_shape, BS_MAX_PINS),
   VALUES ("placed_clamps", BsPlan, placed_clamps, placed_clamp_shape, BS_MAX_PLACED_CLAMPS),
   END,
 };

@@ -20,7 +20,11 @@ extern const BsShape bs_caul_shape;
 extern const BsShape bs_adhesive_shape;
 extern const BsShape bs_wood_shape; /* also of the table of woods */
 extern const BsShape bs_board_shape;
+extern const BsShape bs_cuts_shape; /* the cuts of a BsPlan alone */
+extern const BsShape bs_offer_shape;
+extern const BsShape bs_part_shape;
 extern const BsShape bs_lamination_shape;
+extern const BsShape bs_wishes_shape;
 
 /* The words of the file for choices, by the value of the enum. */
 extern const char *const bs_defect_names[];

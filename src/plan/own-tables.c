@@ -7,6 +7,8 @@
 #include "plan/document.h"
 #include "plan/format.h"
 #include "plan/json-check.h"
+#include "plan/json-text.h"
+#include "plan/replace-file.h"
 #include "plan/tables.h"
 
 #include <glib/gi18n-lib.h>
@@ -205,4 +207,110 @@ bs_own_tables_load_woods (const char *filename, GError **error)
     }
   g_ptr_array_sort (woods, compare_names);
   return g_steal_pointer (&woods);
+}
+
+/* The rows as they stand in the file, which was found to be whole; none when there is no file. */
+static JsonArray *
+load_rows (const char *filename, GError **error)
+{
+  g_autoptr (GPtrArray) woods = bs_own_tables_load_woods (filename, error);
+  g_autofree char *text = NULL;
+  gsize length = 0;
+
+  if (woods == NULL || !read_file (filename, &text, &length, error))
+    return NULL;
+  return text != NULL ? parse_rows (text, length, error) : json_array_new ();
+}
+
+static int
+find_row (JsonArray *rows, const char *id)
+{
+  for (guint i = 0; i < json_array_get_length (rows); i++)
+    if (g_strcmp0 (get_id (json_array_get_object_element (rows, i)), id) == 0)
+      return (int)i;
+  return -1;
+}
+
+static gboolean
+save_rows (const char *filename, JsonArray *rows, GError **error)
+{
+  g_autoptr (JsonObject) object = json_object_new ();
+  g_autofree char *folder = g_path_get_dirname (filename);
+  g_autoptr (GError) reason = NULL;
+
+  json_object_set_string_member (object, "format", OWN_FORMAT);
+  json_object_set_int_member (object, "version", OWN_VERSION);
+  json_object_set_array_member (object, "woods", json_array_ref (rows));
+  g_autofree char *text = bs_json_write (object);
+  (void)g_mkdir_with_parents (folder, 0700); /* where that fails, so does the next */
+  if (bs_replace_file (filename, text, &reason))
+    return TRUE;
+  g_set_error (error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_READ,
+               _ ("it cannot be written: the system says “%s”"), reason->message);
+  return FALSE;
+}
+
+/* What a row must say about a wood. Its source is worked out when it is read, unless the file gave
+ * one before. */
+static JsonObject *
+make_row (const BsWood *wood, JsonObject *before)
+{
+  const BsWood *program = bs_tables_find_wood (wood->id);
+  JsonObject *row = bs_shape_write (&bs_wood_shape, wood);
+
+  if (program == NULL)
+    return row;
+
+  g_autoptr (JsonObject) same = bs_shape_write (&bs_wood_shape, program);
+  JsonObjectIter iter;
+  const char *key = NULL;
+  JsonNode *value = NULL;
+
+  json_object_iter_init (&iter, same);
+  while (json_object_iter_next (&iter, &key, &value))
+    if (!g_str_equal (key, "id") && json_object_has_member (row, key)
+        && json_node_equal (json_object_get_member (row, key), value))
+      json_object_remove_member (row, key);
+  if (before != NULL && json_object_has_member (before, "source"))
+    json_object_set_member (row, "source",
+                            json_node_copy (json_object_get_member (before, "source")));
+  else
+    json_object_remove_member (row, "source");
+  return row;
+}
+
+gboolean
+bs_own_tables_keep_wood (const char *filename, const BsWood *wood, GError **error)
+{
+  g_autoptr (JsonArray) rows = load_rows (filename, error);
+  if (rows == NULL)
+    return FALSE;
+
+  const int at = find_row (rows, wood->id);
+  JsonObject *before = at >= 0 ? json_array_get_object_element (rows, (guint)at) : NULL;
+  g_autoptr (JsonArray) kept = json_array_new ();
+  JsonObject *row = make_row (wood, before);
+
+  for (guint i = 0; i < json_array_get_length (rows); i++)
+    if ((int)i == at)
+      json_array_add_object_element (kept, g_steal_pointer (&row));
+    else
+      json_array_add_element (kept, json_array_dup_element (rows, i));
+  if (row != NULL)
+    json_array_add_object_element (kept, row);
+  return save_rows (filename, kept, error);
+}
+
+gboolean
+bs_own_tables_forget_wood (const char *filename, const char *id, GError **error)
+{
+  g_autoptr (JsonArray) rows = load_rows (filename, error);
+  if (rows == NULL)
+    return FALSE;
+
+  const int at = find_row (rows, id);
+  if (at < 0)
+    return TRUE;
+  json_array_remove_element (rows, (guint)at);
+  return save_rows (filename, rows, error);
 }

@@ -17,7 +17,10 @@ JsonObject *bs_report_pressing (const BsResults *results);
 
 JsonObject *bs_report_movement (const BsResults *results);
 JsonObject *bs_report_cost (const BsResults *results);
+JsonArray *bs_report_woods (const BsResults *results);
 JsonArray *bs_report_loads (const BsResults *results);
+
+JsonObject *bs_report_schedule (const BsResults *results);
 
 /* Id of the lamination at a place of the order, borrowed; NULL outside it. */
 const char *bs_report_id_at (const BsResults *results, int place);

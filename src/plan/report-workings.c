@@ -8,15 +8,15 @@
 #include <glib/gi18n-lib.h>
 
 static const char *const unit_names[] = {
-  [BS_QUANTITY_LENGTH] = "mm",       [BS_QUANTITY_AREA] = "mm2",
-  [BS_QUANTITY_VOLUME] = "mm3",      [BS_QUANTITY_FORCE] = "N",
-  [BS_QUANTITY_LINE_FORCE] = "N/mm", [BS_QUANTITY_PRESSURE] = "MPa",
-  [BS_QUANTITY_TORQUE] = "N mm",     [BS_QUANTITY_TIME] = "s",
-  [BS_QUANTITY_MASS] = "kg",         [BS_QUANTITY_DENSITY] = "kg/m3",
-  [BS_QUANTITY_SPREAD] = "g/m2",     [BS_QUANTITY_SPREAD_TIME] = "s/m2",
-  [BS_QUANTITY_TEMPERATURE] = "C",   [BS_QUANTITY_PERCENT] = "%",
-  [BS_QUANTITY_COUNT] = "1",         [BS_QUANTITY_RATIO] = "1",
-  [BS_QUANTITY_MONEY] = "minor",
+  [BS_QUANTITY_LENGTH] = "mm",        [BS_QUANTITY_FINE_LENGTH] = "mm",
+  [BS_QUANTITY_AREA] = "mm2",         [BS_QUANTITY_VOLUME] = "mm3",
+  [BS_QUANTITY_FORCE] = "N",          [BS_QUANTITY_LINE_FORCE] = "N/mm",
+  [BS_QUANTITY_PRESSURE] = "MPa",     [BS_QUANTITY_TORQUE] = "N mm",
+  [BS_QUANTITY_TIME] = "s",           [BS_QUANTITY_MASS] = "kg",
+  [BS_QUANTITY_DENSITY] = "kg/m3",    [BS_QUANTITY_SPREAD] = "g/m2",
+  [BS_QUANTITY_SPREAD_TIME] = "s/m2", [BS_QUANTITY_TEMPERATURE] = "C",
+  [BS_QUANTITY_PERCENT] = "%",        [BS_QUANTITY_COUNT] = "1",
+  [BS_QUANTITY_RATIO] = "1",          [BS_QUANTITY_MONEY] = "minor",
 };
 
 /* The texts of the core are message ids; an empty one would be answered with the catalogue's
@@ -79,6 +79,9 @@ bs_report_workings (const BsResults *results)
                                  bs_report_working (&results->why_thickness_movement));
   json_object_set_object_member (object, "cup", bs_report_working (&results->why_cup));
   json_object_set_object_member (object, "cost", bs_report_working (&results->why_cost));
+  json_object_set_object_member (object, "glue", bs_report_working (&results->why_glue));
+  json_object_set_object_member (object, "waste", bs_report_working (&results->why_waste));
   json_object_set_object_member (object, "lifting", bs_report_working (&results->why_lifting));
+  json_object_set_object_member (object, "order", bs_report_working (&results->why_order));
   return object;
 }

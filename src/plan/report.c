@@ -50,6 +50,30 @@ report_order (const BsStack *stack)
   return array;
 }
 
+/* Keys of the terms, in points. */
+static JsonObject *
+report_order_cost (const BsOrderCost *cost)
+{
+  static const char *const names[BS_N_ORDER_TERMS] = {
+    [BS_ORDER_TERM_SHOW_FACE] = "defects_on_show_face",
+    [BS_ORDER_TERM_OTHER_FACES] = "defects_on_other_faces",
+    [BS_ORDER_TERM_PLANING] = "planing_against",
+    [BS_ORDER_TERM_HEARTS] = "hearts_alike",
+    [BS_ORDER_TERM_COLOUR] = "steps_of_colour",
+    [BS_ORDER_TERM_BOW] = "bows_unbalanced",
+    [BS_ORDER_TERM_OPEN_ENDS] = "ends_open",
+    [BS_ORDER_TERM_CROOK] = "steps_from_crook",
+    [BS_ORDER_TERM_MOISTURE] = "moisture_apart",
+    [BS_ORDER_TERM_MEETING] = "defects_meeting",
+  };
+  JsonObject *object = json_object_new ();
+
+  bs_json_set_number (object, "total", cost->total / (double)BS_ORDER_POINT);
+  for (guint i = 0; i < BS_N_ORDER_TERMS; i++)
+    bs_json_set_number (object, names[i], cost->terms[i] / (double)BS_ORDER_POINT);
+  return object;
+}
+
 static JsonObject *
 report_flattening (const BsResults *results)
 {
@@ -156,10 +180,13 @@ bs_report_write (const BsResults *results)
   json_object_set_object_member (object, "clamps", report_clamps (&results->clamps));
   json_object_set_object_member (object, "pressing", bs_report_pressing (results));
   json_object_set_object_member (object, "assembly", report_assembly (&results->assembly));
+  json_object_set_object_member (object, "schedule", bs_report_schedule (results));
   json_object_set_object_member (object, "movement", bs_report_movement (results));
   json_object_set_object_member (object, "cost", bs_report_cost (results));
+  json_object_set_array_member (object, "woods", bs_report_woods (results));
   json_object_set_array_member (object, "loads", bs_report_loads (results));
   json_object_set_array_member (object, "order", report_order (results->stack));
+  json_object_set_object_member (object, "order_cost", report_order_cost (&results->order));
   json_object_set_array_member (object, "findings", bs_report_findings (results));
   json_object_set_object_member (object, "workings", bs_report_workings (results));
   json_object_set_array_member (object, "cautions", report_cautions (results));

@@ -9,6 +9,7 @@
 
 #include <glib/gi18n-lib.h>
 #include <math.h>
+#include <string.h>
 
 static void
 append_path (GString *text, const BsPath *path)
@@ -210,7 +211,10 @@ append_element (const BsMember *member, gpointer list, JsonObject *object)
     {
       GArray *values = list;
       g_array_set_size (values, values->len + 1);
-      return values->data + (gsize)(values->len - 1) * member->shape->size;
+      gpointer value = values->data + (gsize)(values->len - 1) * member->shape->size;
+      if (member->shape->blank != NULL)
+        memcpy (value, member->shape->blank, member->shape->size);
+      return value;
     }
   JsonNode *id = json_object_get_member (object, "id");
   const char *name = id != NULL ? get_text (id) : NULL;

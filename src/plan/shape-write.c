@@ -33,6 +33,13 @@ write_choice (const BsMember *member, JsonObject *object, int value)
 }
 
 static void
+write_count (const BsMember *member, JsonObject *object, int value)
+{
+  if (value >= member->limit->least)
+    json_object_set_int_member (object, member->key, value);
+}
+
+static void
 write_field (const BsMember *member, JsonObject *object, gconstpointer source)
 {
   gconstpointer place = (const char *)source + member->offset;
@@ -43,7 +50,7 @@ write_field (const BsMember *member, JsonObject *object, gconstpointer source)
       bs_json_set_number (object, member->key, *(const double *)place);
       break;
     case BS_MEMBER_COUNT:
-      json_object_set_int_member (object, member->key, *(const int *)place);
+      write_count (member, object, *(const int *)place);
       break;
     case BS_MEMBER_AMOUNT:
       json_object_set_int_member (object, member->key, *(const gint64 *)place);

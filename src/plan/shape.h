@@ -14,7 +14,7 @@ G_BEGIN_DECLS
 typedef enum
 {
   BS_MEMBER_NUMBER, /* double; NAN is left out */
-  BS_MEMBER_COUNT,  /* int */
+  BS_MEMBER_COUNT,  /* int; one below its range is left out */
   BS_MEMBER_AMOUNT, /* gint64 */
   BS_MEMBER_FLAG,   /* gboolean */
   BS_MEMBER_TEXT,   /* GRefString *; NULL is left out */
@@ -42,7 +42,8 @@ struct _BsShape
 {
   const BsMember *members; /* in the order in which they are written; the last has no key */
   gssize unknown;          /* offset of a GRefString *; -1: the struct around keeps them */
-  gsize size;              /* of a struct of a GArray */
+  gsize size;              /* of a struct of a GArray, */
+  gconstpointer blank;     /* and what it holds before it is read; NULL: zeros */
   gpointer (*new_part) (const char *id); /* of a GPtrArray */
 };
 

@@ -43,6 +43,28 @@ bs_words_defect (BsDefectKind kind)
   return g_dpgettext2 (GETTEXT_PACKAGE, BS_WORDS_DEFECT_CONTEXT, bs_words_defects[kind]);
 }
 
+/* Of a board that lies on a wide face. */
+const char *const bs_words_board_faces[] = {
+  [BS_FACE_LEFT] = NC_ ("face of a board", "front edge"),
+  [BS_FACE_RIGHT] = NC_ ("face of a board", "back edge"),
+  [BS_FACE_TOP] = NC_ ("face of a board", "top"),
+  [BS_FACE_UNDERSIDE] = NC_ ("face of a board", "underside"),
+  [BS_N_FACES] = NULL,
+};
+
+const char *
+bs_words_board_face (BsFace face)
+{
+  g_return_val_if_fail ((guint)face < BS_N_FACES, "");
+  return g_dpgettext2 (GETTEXT_PACKAGE, BS_WORDS_BOARD_FACE_CONTEXT, bs_words_board_faces[face]);
+}
+
+const char *
+bs_words_board_end (void)
+{
+  return C_ ("face of a board", "left end");
+}
+
 const char *
 bs_words_orientation (BsOrientation orientation)
 {

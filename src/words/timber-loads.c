@@ -90,6 +90,17 @@ describe_price (const BsCost *cost, const char *currency)
       _ ("The wood costs %s; what the glue costs is not known."), wood);
 }
 
+static char *
+describe_glue (const BsCost *cost, BsUnitSystem units)
+{
+  g_autofree char *area = bs_units_format (cost->glue_area, BS_QUANTITY_AREA, units);
+  g_autofree char *mass = bs_units_format (cost->glue_kg, BS_QUANTITY_MASS, units);
+
+  return g_strdup_printf (
+      /* Translators: an area and a mass. */
+      _ ("Its glue lines are %s in all and take %s of glue."), area, mass);
+}
+
 char **
 bs_words_cost (const BsCost *cost, const char *currency, BsUnitSystem units)
 {
@@ -98,6 +109,8 @@ bs_words_cost (const BsCost *cost, const char *currency, BsUnitSystem units)
   if (!isnan (cost->waste_pct))
     g_ptr_array_add (sentences, describe_volumes (cost, units));
   g_ptr_array_add (sentences, describe_price (cost, currency));
+  if (cost->glue_area > 0.0)
+    g_ptr_array_add (sentences, describe_glue (cost, units));
   g_ptr_array_add (sentences, NULL);
   return (char **)g_ptr_array_free (sentences, FALSE);
 }

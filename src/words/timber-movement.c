@@ -99,6 +99,59 @@ bs_words_movement (const BsResults *results)
 }
 
 char *
+bs_words_movement_formula (const BsMovement *movement, BsUnitSystem units)
+{
+  g_autofree char *dry = bs_units_format (movement->dry_pct, BS_QUANTITY_PERCENT, units);
+  g_autofree char *damp = bs_units_format (movement->damp_pct, BS_QUANTITY_PERCENT, units);
+
+  if (bs_movement_is_linear (movement))
+    return g_strdup_printf (
+        /* Translators: two moistures in per cent. */
+        _ ("From %s to %s the handbook’s formula with one coefficient holds, as it does from 6 to "
+           "14 %%."),
+        dry, damp);
+  return g_strdup_printf (
+      /* Translators: two moistures in per cent. */
+      _ ("The way from gluing to between %s and %s leaves the range of 6 to 14 %%, in which the "
+         "handbook’s formula with one coefficient holds; beyond it its other formula counts, from "
+         "the shrinkage of green wood."),
+      dry, damp);
+}
+
+char *
+bs_words_fixing (const BsResults *results)
+{
+  const BsPlan *plan = results->stack->plan;
+  const BsFixing *fixing = &plan->slab.fixing;
+  g_autofree char *screw = bs_units_format (fixing->screw, BS_QUANTITY_LENGTH, plan->units);
+  g_autofree char *play = bs_units_format (fixing->play, BS_QUANTITY_LENGTH, plan->units);
+  g_autofree char *moisture
+      = bs_units_format (results->movement.glued_pct, BS_QUANTITY_PERCENT, plan->units);
+
+  switch (fixing->line)
+    {
+    case BS_FIXED_MIDDLE:
+      return g_strdup_printf (
+          /* Translators: the diameter of the screws, a length, and a moisture, here and below. */
+          _ ("Held along its middle. Slots for screws of %s with %s of play at each end, driven "
+             "while the wood has %s moisture:"),
+          screw, play, moisture);
+    case BS_FIXED_FRONT:
+      return g_strdup_printf (
+          _ ("Held along its front. Slots for screws of %s with %s of play at each end, driven "
+             "while the wood has %s moisture:"),
+          screw, play, moisture);
+    case BS_FIXED_BACK:
+      return g_strdup_printf (
+          _ ("Held along its back. Slots for screws of %s with %s of play at each end, driven "
+             "while the wood has %s moisture:"),
+          screw, play, moisture);
+    default:
+      g_return_val_if_reached (NULL);
+    }
+}
+
+char *
 bs_words_slot (const BsSlot *slot, BsUnitSystem units)
 {
   g_autofree char *distance = bs_units_format (slot->distance, BS_QUANTITY_LENGTH, units);

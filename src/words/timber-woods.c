@@ -54,12 +54,12 @@ format_values (BsUnfit reason, const BsWoodCard *card, const BsWoodWish *wish, c
                BsUnitSystem units, char **has, char **asked)
 {
   BsQuantity quantity = BS_QUANTITY_LENGTH;
-  double value = card->movement, limit = wish->max_movement;
+  double value = card->movement, limit = wish->limits.max_movement;
 
   if (reason == BS_UNFIT_DEAR)
     {
       *has = bs_money_format (card->cost_minor, currency);
-      *asked = bs_money_format (wish->max_cost_minor, currency);
+      *asked = bs_money_format (wish->limits.max_cost_minor, currency);
       return;
     }
   if (reason == BS_UNFIT_SOFT || reason == BS_UNFIT_HARD)
@@ -72,12 +72,12 @@ format_values (BsUnfit reason, const BsWoodCard *card, const BsWoodWish *wish, c
     {
       quantity = BS_QUANTITY_MASS;
       value = card->slab_kg;
-      limit = wish->max_kg;
+      limit = wish->limits.max_kg;
     }
   else if (reason == BS_UNFIT_THIN)
     {
       value = card->thickest;
-      limit = wish->rough_thickness;
+      limit = wish->limits.rough_thickness;
     }
   *has = bs_units_format (value, quantity, units);
   *asked = bs_units_format (limit, quantity, units);
@@ -143,4 +143,32 @@ bs_words_unfit (const BsWoodCard *card, const BsWoodWish *wish, const char *curr
     }
   g_ptr_array_add (reasons, NULL);
   return (char **)g_ptr_array_free (reasons, FALSE);
+}
+
+char **
+bs_words_wood_figures (const BsWoodCard *card)
+{
+  const BsWood *wood = card->wood;
+  GPtrArray *sentences = g_ptr_array_new ();
+
+  if (wood->source != NULL)
+    /* Translators: a citation. */
+    g_ptr_array_add (sentences, g_strdup_printf (_ ("Source: %s."), wood->source));
+  if (wood->is_from_memory)
+    g_ptr_array_add (sentences,
+                     g_strdup (_ ("Some of its figures are from memory: check them before "
+                                  "you rely on them.")));
+  if (card->is_hardness_estimated)
+    g_ptr_array_add (
+        sentences, g_strdup (_ ("Its hardness is estimated from its density; give a figure of your "
+                                "own where you have one.")));
+  if (isnan (wood->moe_mpa) || isnan (wood->comp_perp_mpa))
+    g_ptr_array_add (sentences,
+                     g_strdup (_ ("Its stiffness or its strength across the grain is in no source "
+                                  "that this table was made from: what follows from them is not "
+                                  "told.")));
+  if (isnan (card->movement))
+    g_ptr_array_add (sentences, g_strdup (_ ("How much it moves is not in the table.")));
+  g_ptr_array_add (sentences, NULL);
+  return (char **)g_ptr_array_free (sentences, FALSE);
 }

@@ -15,6 +15,12 @@ G_BEGIN_DECLS
 /* How the slab moves over the year, what that asks of its fixing, and, on flat, of its layup. */
 char **bs_words_movement (const BsResults *results);
 
+/* Which of the handbook's formulas gives that movement. */
+char *bs_words_movement_formula (const BsMovement *movement, BsUnitSystem units);
+
+/* How the slab is held, which is what its slots are for. */
+char *bs_words_fixing (const BsResults *results);
+
 /* One slot: how long, and where the screw stands in it. */
 char *bs_words_slot (const BsSlot *slot, BsUnitSystem units);
 
@@ -37,11 +43,15 @@ const char *bs_words_bond (BsBond bond);
 char **bs_words_unfit (const BsWoodCard *card, const BsWoodWish *wish, const char *currency,
                        BsUnitSystem units);
 
+/* What to know of a wood's figures: where they come from, whether all were read there, what is
+ * estimated and what is missing. */
+char **bs_words_wood_figures (const BsWoodCard *card);
+
 /* The heaviest thing of a kind and who lifts it: "Heaviest board (A): 31 kg. Three people, or a
  * lifting aid." */
 char *bs_words_load (const BsLoad *load, BsLoadKind kind, BsUnitSystem units);
 
-/* Cost, volumes and waste in one sentence each. */
+/* Cost, volumes and waste, and the glue, in one sentence each. */
 char **bs_words_cost (const BsCost *cost, const char *currency, BsUnitSystem units);
 
 G_END_DECLS

@@ -26,6 +26,10 @@ const char *bs_words_defect (BsDefectKind kind);
 #define BS_WORDS_FACE_CONTEXT "face of a lamination"
 extern const char *const bs_words_defects[];
 extern const char *const bs_words_faces[];
+#define BS_WORDS_BOARD_FACE_CONTEXT "face of a board"
+extern const char *const bs_words_board_faces[];
+const char *bs_words_board_face (BsFace face);
+const char *bs_words_board_end (void);
 const char *bs_words_orientation (BsOrientation orientation);
 
 /* The usual cautions for this plan (adhesive, dust, lifting, clamps), NULL-terminated; defer to

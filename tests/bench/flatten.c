@@ -37,9 +37,10 @@ flatten_thousand_times (gpointer stack)
 }
 
 static void
-draw_slabs (gpointer stack)
+draw_slabs (gpointer data)
 {
-  BsFlattenSpread spread = bs_flatten_spread_default ();
+  const BsStack *stack = data;
+  BsFlattenSpread spread = bs_flatten_spread_of (stack->plan);
   bs_flatten_odds (stack, &spread);
 }
 

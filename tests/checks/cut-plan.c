@@ -97,6 +97,7 @@ check_defects (const BsCutting *cutting, const BsCutStock *stock, const BsCutPie
       if (defect->x_from >= piece->x + piece->length - NEAR || defect->x_to <= piece->x + NEAR
           || defect->y_from >= piece->y + piece->width - NEAR || defect->y_to <= piece->y + NEAR)
         continue;
+      g_assert_cmpint (defect->faces, !=, BS_CUT_UNSOUND);
       faces |= defect->faces;
       low = low || defect->y_from <= piece->y + NEAR;
       high = high || defect->y_to >= piece->y + piece->width - NEAR;
@@ -131,6 +132,7 @@ check_piece (const BsCutting *cutting, const BsCutPlan *plan, guint index)
       g_assert_cmpfloat (piece->y, >=, cutting->trim_edge - NEAR);
       g_assert_cmpfloat (piece->x + piece->length, <=, stock->length - cutting->trim_end + NEAR);
       g_assert_cmpfloat (piece->y + piece->width, <=, stock->width - cutting->trim_edge + NEAR);
+      g_assert_true (bs_cutting_suits (cutting, board->stock, piece->part));
       check_defects (cutting, stock, piece);
     }
   for (guint i = 0; i < index; i++)

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/cost.h"
 
+#include "core/mass.h"
 #include "shops.h"
 
 #include <math.h>
@@ -130,6 +131,24 @@ test_explain (void)
       why.value, why.terms[0].value + why.terms[1].value * why.terms[2].value, 1e-9);
 }
 
+/* m = s A with s in g/m2 and A in mm2; w = 1 - V / G. */
+static void
+test_explain_glue_and_waste (void)
+{
+  g_autoptr (BsPlan) plan = new_plan ();
+  g_autoptr (BsStack) stack = bs_stack_new (plan);
+  BsCost cost;
+  BsWorking why;
+
+  bs_cost (stack, 40.0, bs_mass_glue (stack), &cost);
+  bs_cost_explain_glue (&cost, plan, &why);
+  g_assert_cmpfloat_with_epsilon (why.value, why.terms[0].value * 1e-3 * why.terms[1].value * 1e-6,
+                                  1e-12);
+  bs_cost_explain_waste (&cost, &why);
+  g_assert_cmpfloat_with_epsilon (why.value,
+                                  100.0 * (1.0 - why.terms[0].value / why.terms[1].value), 1e-9);
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -140,5 +159,6 @@ main (int argc, char *argv[])
   g_test_add_func ("/cost/prices-not-known", test_prices_not_known);
   g_test_add_func ("/cost/no-slab", test_no_slab);
   g_test_add_func ("/cost/explain", test_explain);
+  g_test_add_func ("/cost/explain/glue-and-waste", test_explain_glue_and_waste);
   return g_test_run ();
 }

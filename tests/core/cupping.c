@@ -140,6 +140,31 @@ test_season (void)
   g_assert_cmpfloat (damp.as_laid.cup, >, 0.0);
 }
 
+/* The profile is what the cup was measured on: it begins and ends on the line, and its spots are
+ * the edges and middles of the laminations. */
+static void
+test_profile (void)
+{
+  static const int down[8] = { -1, -1, 1, -1, 1, 1, -1, -1 };
+  g_autoptr (BsPlan) plan = new_plan (down);
+  g_autoptr (BsStack) stack = bs_stack_new (plan);
+  g_autoptr (GArray) profile = bs_cupping_profile (stack, 6.0, BS_CUP_AS_LAID);
+  double highest = 0.0, lowest = 0.0;
+  BsCupping cupping;
+
+  bs_cupping_slab (stack, 6.0, 9.0, &cupping);
+  g_assert_cmpuint (profile->len, ==, 17);
+  for (guint i = 0; i < profile->len; i++)
+    {
+      const BsCupSpot *spot = &g_array_index (profile, BsCupSpot, i);
+      g_assert_cmpfloat_with_epsilon (spot->y, 20.0 * i, 1e-9);
+      highest = MAX (highest, spot->z);
+      lowest = MIN (lowest, spot->z);
+    }
+  g_assert_cmpfloat_with_epsilon (g_array_index (profile, BsCupSpot, 16).z, 0.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (highest - lowest, cupping.as_laid.waves, 1e-12);
+}
+
 static void
 test_not_told (void)
 {
@@ -181,6 +206,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/cupping/same-side-and-alternating", test_same_side_and_alternating);
   g_test_add_func ("/cupping/two-by-turns", test_two_by_turns);
   g_test_add_func ("/cupping/season", test_season);
+  g_test_add_func ("/cupping/profile", test_profile);
   g_test_add_func ("/cupping/not-told", test_not_told);
   return g_test_run ();
 }

@@ -437,10 +437,11 @@ static const Refusal refusals[] = {
   { "negative-quantity", set_negative_quantity, BS_CUTTING_ERROR_INPUT, "quantity" },
   { "wider-than-any-board", set_too_wide, BS_CUTTING_ERROR_PART, "Part 1" },
   { "empty-yard", set_empty_yard, BS_CUTTING_ERROR_PART, "No board" },
-  { "defect-ends-before-it-begins", set_backward_defect, BS_CUTTING_ERROR_INPUT, "defects" },
+  { "defect-ends-before-it-begins", set_backward_defect, BS_CUTTING_ERROR_INPUT,
+    "defect of board 1" },
   { "defect-of-many-boards", set_shared_defect, BS_CUTTING_ERROR_INPUT, "single board" },
-  { "pin-over-the-end", set_pin_over_edge, BS_CUTTING_ERROR_PIN, "Pin 1" },
-  { "pin-without-board", set_pin_without_board, BS_CUTTING_ERROR_PIN, "Pin 1" },
+  { "pin-over-the-end", set_pin_over_edge, BS_CUTTING_ERROR_PIN, "Pinned piece 1" },
+  { "pin-without-board", set_pin_without_board, BS_CUTTING_ERROR_PIN, "Pinned piece 1" },
   { "pins-overlap", set_pins_overlapping, BS_CUTTING_ERROR_PIN, "pinned" },
 };
 
@@ -607,6 +608,47 @@ test_gap (void)
   g_assert_cmpfloat_with_epsilon (bs_cut_plan_gap (&plan), 0.0, 1e-12);
 }
 
+/* A board of 2000 x 200 with a hole in its middle, right across: each half gives 3 strips of 60 mm
+ * of 900 mm; 4 that must not be clear of anything take both halves. */
+static void
+test_unsound_wood_is_left_out (void)
+{
+  Small small;
+  g_autoptr (BsCutPlan) plan = NULL;
+
+  small_init (&small);
+  small.parts[0] = (BsCutPart){ 900.0, 60.0, 50.0, 4, 0, 0, 0, FALSE };
+  small.defect = (BsCutDefect){ 950.0, 1050.0, 0.0, 200.0, BS_CUT_UNSOUND };
+  small.stock[0].supply = 1;
+  small.stock[0].n_defects = 1;
+  small.stock[0].defects = &small.defect;
+  plan = solve (&small.cutting);
+  g_assert_cmpuint (plan->n_missing, ==, 0);
+
+  g_clear_pointer (&plan, bs_cut_plan_free);
+  small.defect.x_from = 850.0; /* no room for one on the left */
+  plan = solve (&small.cutting);
+  g_assert_cmpuint (plan->n_missing, ==, 1);
+}
+
+/* Two parts of one size; the cheap board suits the first one only. */
+static void
+test_what_suits_is_kept_to (void)
+{
+  const gboolean suits[] = { TRUE, FALSE, TRUE, TRUE };
+  Small small;
+  g_autoptr (BsCutPlan) plan = NULL;
+
+  small_init (&small);
+  small.stock[0].price_minor = 10;
+  small.parts[0].quantity = small.parts[1].quantity = 1;
+  small.cutting.n_stock = small.cutting.n_parts = 2;
+  small.cutting.suits = suits;
+  plan = solve (&small.cutting);
+  g_assert_cmpuint (plan->n_missing, ==, 0);
+  g_assert_cmpint (plan->price_minor, ==, 1000);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -624,6 +666,8 @@ main (int argc, char **argv)
   g_test_add_func ("/cutting/inches-fit-exactly", test_inches_fit_exactly);
   g_test_add_func ("/cutting/order-of-cuts-matters", test_order_of_cuts_matters);
   g_test_add_func ("/cutting/defect-is-avoided-or-hidden", test_defect_is_avoided_or_hidden);
+  g_test_add_func ("/cutting/unsound-wood-is-left-out", test_unsound_wood_is_left_out);
+  g_test_add_func ("/cutting/what-suits-is-kept-to", test_what_suits_is_kept_to);
   g_test_add_func ("/cutting/best-looking-for-show", test_best_looking_for_show);
   g_test_add_func ("/cutting/wood-and-thickness", test_wood_and_thickness);
   g_test_add_func ("/cutting/offcuts-of-the-rack-first", test_offcuts_of_the_rack_first);

@@ -119,6 +119,8 @@ test_random_plans (void)
       g_assert_false (isinf (results->clamps.reached_mpa));
       g_assert_true (results->assembly.total_s >= results->assembly.closed_s);
       g_assert_cmpint (results->clamps.n, >=, 2);
+      g_assert_cmpint (results->order.total, ==, bs_order_terms_sum (results->order.terms));
+      g_assert_cmpint (results->order.total, >=, 0);
     }
 }
 

@@ -7,6 +7,15 @@
 
 #include <math.h>
 
+static double
+thickness_by (const BsStack *stack, BsFlattenWork work)
+{
+  BsFlattenResult result;
+
+  bs_flatten_by (stack, work, &result);
+  return result.thickness;
+}
+
 static BsPlan *
 warped_slab (GRand *random)
 {
@@ -56,8 +65,7 @@ test_cells (gconstpointer data)
       g_autoptr (BsFlattenMap) map
           = bs_flatten_map_new (stack, (BsFlattenWork)GPOINTER_TO_INT (data), 60, 30);
       check_map (map, 0.5);
-      g_assert_cmpfloat_with_epsilon (map->thickness, bs_flatten_thickness (stack, map->work),
-                                      1e-12);
+      g_assert_cmpfloat_with_epsilon (map->thickness, thickness_by (stack, map->work), 1e-12);
     }
 }
 
@@ -70,13 +78,13 @@ test_shimmed_is_best (void)
     {
       g_autoptr (BsPlan) plan = warped_slab (random);
       g_autoptr (BsStack) stack = bs_stack_new (plan);
-      double best = bs_flatten_thickness (stack, BS_FLATTEN_SHIMMED);
+      double best = thickness_by (stack, BS_FLATTEN_SHIMMED);
       BsFlattenResult result;
 
       bs_flatten (stack, &result);
       g_assert_cmpfloat_with_epsilon (best, result.thickness, 1e-6);
-      g_assert_cmpfloat (bs_flatten_thickness (stack, BS_FLATTEN_SHOW_FACE_FIRST), <=, best + 1e-6);
-      g_assert_cmpfloat (bs_flatten_thickness (stack, BS_FLATTEN_UNDERSIDE_FIRST), <=, best + 1e-6);
+      g_assert_cmpfloat (thickness_by (stack, BS_FLATTEN_SHOW_FACE_FIRST), <=, best + 1e-6);
+      g_assert_cmpfloat (thickness_by (stack, BS_FLATTEN_UNDERSIDE_FIRST), <=, best + 1e-6);
     }
 }
 
@@ -94,11 +102,9 @@ test_wedge (void)
   for (guint i = 0; i < n; i++)
     slab_at (plan, i)->height = 84.0 - 0.5 * i;
   g_autoptr (BsStack) stack = bs_stack_new (plan);
-  g_assert_cmpfloat_with_epsilon (bs_flatten_thickness (stack, BS_FLATTEN_SHIMMED), 80.0, 1e-6);
-  g_assert_cmpfloat_with_epsilon (bs_flatten_thickness (stack, BS_FLATTEN_SHOW_FACE_FIRST), 80.0,
-                                  1e-6);
-  g_assert_cmpfloat_with_epsilon (bs_flatten_thickness (stack, BS_FLATTEN_UNDERSIDE_FIRST), 79.5,
-                                  1e-6);
+  g_assert_cmpfloat_with_epsilon (thickness_by (stack, BS_FLATTEN_SHIMMED), 80.0, 1e-6);
+  g_assert_cmpfloat_with_epsilon (thickness_by (stack, BS_FLATTEN_SHOW_FACE_FIRST), 80.0, 1e-6);
+  g_assert_cmpfloat_with_epsilon (thickness_by (stack, BS_FLATTEN_UNDERSIDE_FIRST), 79.5, 1e-6);
 }
 
 /* Straight laminations between two that are crooked upwards: the slab rests level. */
@@ -146,7 +152,7 @@ test_empty (void)
 
   g_assert_true (isnan (map->thickness));
   g_assert_cmpuint (map->n_x, ==, 0);
-  g_assert_true (isnan (bs_flatten_thickness (stack, BS_FLATTEN_UNDERSIDE_FIRST)));
+  g_assert_true (isnan (thickness_by (stack, BS_FLATTEN_UNDERSIDE_FIRST)));
 }
 
 typedef struct

@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/money.h"
 
+#include "core/units.h"
+
 #include <math.h>
 
 #define THIN "\u202f"
@@ -35,6 +37,49 @@ test_format (gconstpointer data)
   g_assert_cmpstr (text, ==, row->wanted);
 }
 
+typedef struct
+{
+  const char *path;
+  const char *text;
+  const char *currency;
+  double wanted; /* NAN: refused */
+} Typed;
+
+static const Typed typed[] = {
+  { "plain", "42.50", "EUR", 4250.0 },
+  { "comma", "42,5", "EUR", 4250.0 },
+  { "code", "42.50 EUR", "EUR", 4250.0 },
+  { "code-close-by", "42.50eur", "EUR", 4250.0 },
+  { "sign-before", "$42.50", "USD", 4250.0 },
+  { "sign-after", "42,50 \u20ac", "EUR", 4250.0 },
+  { "no-places", "1500", "JPY", 1500.0 },
+  { "three-places", "1.5", "KWD", 1500.0 },
+  { "finer-than-a-cent", "0.4567", "EUR", 46.0 },
+  { "other-code", "42 USD", "EUR", NAN },
+  { "only-a-sign", "$", "EUR", NAN },
+  { "words", "dear", "EUR", NAN },
+  { "empty", "", "EUR", NAN },
+  { "not-text", "4\xFF", "EUR", NAN },
+};
+
+static void
+test_parse (gconstpointer data)
+{
+  const Typed *row = data;
+  g_autoptr (GError) error = NULL;
+  double minor = -1.0;
+
+  g_assert_cmpint (bs_money_parse (row->text, row->currency, &minor, &error), ==,
+                   !isnan (row->wanted));
+  if (isnan (row->wanted))
+    {
+      g_assert_true (error->domain == BS_UNITS_ERROR);
+      g_assert_true (g_str_has_suffix (error->message, "42.50."));
+    }
+  else
+    g_assert_cmpfloat_with_epsilon (minor, row->wanted, 1e-6);
+}
+
 static void
 test_places (void)
 {
@@ -51,6 +96,11 @@ main (int argc, char *argv[])
     {
       g_autofree char *path = g_strconcat ("/money/format/", rows[i].path, NULL);
       g_test_add_data_func (path, &rows[i], test_format);
+    }
+  for (gsize i = 0; i < G_N_ELEMENTS (typed); i++)
+    {
+      g_autofree char *path = g_strconcat ("/money/parse/", typed[i].path, NULL);
+      g_test_add_data_func (path, &typed[i], test_parse);
     }
   g_test_add_func ("/money/places", test_places);
   return g_test_run ();

@@ -18,12 +18,26 @@ value_of (const GArray *remedies, BsStagesRemedyKind kind)
   return 0.0;
 }
 
+/* Of the job that a plan makes. */
+static GArray *
+find_remedies (const BsPlan *plan, gboolean keeps_packs)
+{
+  g_autoptr (BsStack) stack = bs_stack_new (plan);
+  BsStagesJob job;
+
+  if (!bs_stages_job_init (&job, stack))
+    return g_array_new (FALSE, FALSE, sizeof (BsStagesRemedy));
+  GArray *remedies = bs_stages_remedies (&job, keeps_packs, NULL);
+  bs_stages_job_clear (&job);
+  return remedies;
+}
+
 static void
 test_nothing_to_mend (void)
 {
   g_autoptr (BsPlan) plan = shop_new_perfect ();
-  g_autoptr (GArray) own = bs_stages_remedies (plan, TRUE);
-  g_autoptr (GArray) any = bs_stages_remedies (plan, FALSE);
+  g_autoptr (GArray) own = find_remedies (plan, TRUE);
+  g_autoptr (GArray) any = find_remedies (plan, FALSE);
 
   g_assert_cmpuint (own->len, ==, 0);
   g_assert_cmpuint (any->len, ==, 0);
@@ -46,7 +60,7 @@ static void
 test_own_press_too_slow (void)
 {
   g_autoptr (BsPlan) plan = hasty_plan ();
-  g_autoptr (GArray) remedies = bs_stages_remedies (plan, TRUE);
+  g_autoptr (GArray) remedies = find_remedies (plan, TRUE);
 
   /* 335.6 / 300 = 1.12: the first quarter more. */
   g_assert_cmpfloat_with_epsilon (value_of (remedies, BS_STAGES_REMEDY_SLOWER_ADHESIVE), 1.25,
@@ -68,7 +82,7 @@ test_too_few_clamps (void)
   BsClampKind *kind = g_ptr_array_index (plan->shop.clamps, 0);
 
   kind->count = 7;
-  g_autoptr (GArray) remedies = bs_stages_remedies (plan, FALSE);
+  g_autoptr (GArray) remedies = find_remedies (plan, FALSE);
   /* 1200/(50 + 2 x 40) rounded up: ten for an outer lamination, whatever the packs. */
   g_assert_cmpfloat_with_epsilon (value_of (remedies, BS_STAGES_REMEDY_MORE_CLAMPS), 10.0, 1e-9);
   g_assert_cmpfloat (value_of (remedies, BS_STAGES_REMEDY_MORE_PEOPLE), <, 1.0);
@@ -82,7 +96,7 @@ test_too_short_clamps (void)
   BsClampKind *kind = g_ptr_array_index (plan->shop.clamps, 0);
 
   kind->reach = 290.0; /* the slab is 320 wide */
-  g_autoptr (GArray) remedies = bs_stages_remedies (plan, FALSE);
+  g_autoptr (GArray) remedies = find_remedies (plan, FALSE);
   g_assert_cmpfloat_with_epsilon (value_of (remedies, BS_STAGES_REMEDY_LONGER_CLAMPS), 350.0, 1e-9);
   g_assert_cmpuint (remedies->len, ==, 1);
 }
@@ -92,13 +106,13 @@ static void
 test_proposals_help (void)
 {
   g_autoptr (BsPlan) plan = hasty_plan ();
-  g_autoptr (GArray) remedies = bs_stages_remedies (plan, TRUE);
+  g_autoptr (GArray) remedies = find_remedies (plan, TRUE);
 
   plan->shop.climate.temperature_c = value_of (remedies, BS_STAGES_REMEDY_COOLER_SHOP);
-  g_autoptr (GArray) mended = bs_stages_remedies (plan, TRUE);
+  g_autoptr (GArray) mended = find_remedies (plan, TRUE);
   g_assert_cmpuint (mended->len, ==, 0);
   plan->shop.climate.temperature_c += 1.0;
-  g_autoptr (GArray) warmer = bs_stages_remedies (plan, TRUE);
+  g_autoptr (GArray) warmer = find_remedies (plan, TRUE);
   g_assert_cmpuint (warmer->len, >, 0);
 }
 
@@ -109,7 +123,7 @@ test_not_too_cold (void)
   g_autoptr (BsPlan) plan = hasty_plan ();
 
   plan->adhesive.min_temperature_c = 19.0;
-  g_autoptr (GArray) remedies = bs_stages_remedies (plan, TRUE);
+  g_autoptr (GArray) remedies = find_remedies (plan, TRUE);
   g_assert_cmpfloat (value_of (remedies, BS_STAGES_REMEDY_COOLER_SHOP), <, 1.0);
 }
 
@@ -117,7 +131,7 @@ static void
 test_empty (void)
 {
   g_autoptr (BsPlan) plan = bs_plan_new ();
-  g_autoptr (GArray) remedies = bs_stages_remedies (plan, FALSE);
+  g_autoptr (GArray) remedies = find_remedies (plan, FALSE);
 
   g_assert_cmpuint (remedies->len, ==, 0);
 }

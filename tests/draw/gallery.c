@@ -7,11 +7,20 @@
  * can be. */
 #include <glib/gstdio.h>
 
+#include "core/wood-compare.h"
+#include "draw/cup-chart.h"
+#include "draw/hardness-chart.h"
+#include "draw/moisture-chart.h"
 #include "draw/picture.h"
+#include "draw/season-chart.h"
 #include "draw/sheet.h"
 #include "image.h"
 #include "plan/document.h"
+#include "plan/tables.h"
 #include "scene.h"
+#include "words/table-names.h"
+
+#include <math.h>
 
 #define WIDTH 1200
 #define HEIGHT 900
@@ -52,6 +61,71 @@ draw_screen (const BsResults *results, const char *plan, const char *picture,
   keep (cr, plan, picture);
 }
 
+/* The charts of the wood, as wide as the window's page. */
+static void
+draw_charts (const BsResults *results, const char *plan, const char *picture,
+             const BsPalette *palette)
+{
+  const BsChart chart = { .width = 780.0, .text_size = 13.0, .hairline = 1.0, .palette = palette };
+  const double heights[]
+      = { bs_moisture_chart_get_height (&chart), bs_season_chart_get_height (results, &chart),
+          bs_cup_chart_get_height (results, &chart) };
+  void (*const draw[]) (cairo_t *, const BsResults *, const BsChart *)
+      = { bs_draw_moisture_chart, bs_draw_season_chart, bs_draw_cup_chart };
+  cairo_t *cr = image_new (820, 820);
+
+  bs_color_set (&palette->ground, cr);
+  cairo_paint (cr);
+  cairo_translate (cr, 20.0, 20.0);
+  for (gsize i = 0; i < G_N_ELEMENTS (draw); i++)
+    {
+      draw[i](cr, results, &chart);
+      cairo_translate (cr, 0.0, heights[i] + 20.0);
+    }
+  keep (cr, plan, picture);
+}
+
+static int
+compare_marks (gconstpointer a, gconstpointer b)
+{
+  const double first = ((const BsHardnessMark *)a)->hardness_n;
+  const double second = ((const BsHardnessMark *)b)->hardness_n;
+
+  return (first > second) - (first < second);
+}
+
+/* Every wood of the table, as an empty plan would have it. */
+static void
+test_hardness (gconstpointer data)
+{
+  const int width = GPOINTER_TO_INT (data);
+  g_autoptr (BsPlan) plan = bs_plan_new ();
+  g_autoptr (BsStack) stack = bs_stack_new (plan);
+  const BsWoodWish wish = bs_wood_wish_of (stack);
+  const GPtrArray *woods = bs_tables_get_woods ();
+  g_autoptr (GArray) marks = g_array_new (FALSE, FALSE, sizeof (BsHardnessMark));
+  g_autofree char *picture = g_strdup_printf ("hardness-%d", width);
+  const BsChart chart
+      = { .width = width, .text_size = 13.0, .hairline = 1.0, .palette = bs_palette_light () };
+  cairo_t *cr = image_new (width + 40, (int)bs_hardness_chart_get_height (&chart) + 40);
+
+  for (guint i = 0; i < woods->len; i++)
+    {
+      const BsWoodCard card = bs_wood_compare (woods->pdata[i], &wish, NAN);
+      const BsHardnessMark mark = { bs_words_wood (card.wood), card.hardness_n,
+                                    card.is_hardness_estimated, card.unfit == 0, i == 20 };
+      g_array_append_val (marks, mark);
+    }
+  g_array_sort (marks, compare_marks);
+  const BsHardnessScale scale = { (const BsHardnessMark *)(gpointer)marks->data, marks->len,
+                                  wish.hardness_low_n, wish.hardness_high_n, plan->units };
+  bs_color_set (&chart.palette->ground, cr);
+  cairo_paint (cr);
+  cairo_translate (cr, 20.0, 20.0);
+  bs_draw_hardness_chart (cr, &scale, &chart);
+  keep (cr, "woods", picture);
+}
+
 static void
 draw_pages (BsResults *results, const char *plan)
 {
@@ -77,6 +151,7 @@ draw_plan (const BsPlan *plan, const char *name)
 
   draw_screen (results, name, "light", bs_palette_light ());
   draw_screen (results, name, "dark", bs_palette_dark ());
+  draw_charts (results, name, "charts", bs_palette_light ());
   draw_pages (results, name);
 }
 
@@ -142,6 +217,9 @@ main (int argc, char **argv)
 
       g_test_add_data_func (test, GINT_TO_POINTER (sizes[i]), test_scene);
     }
+  g_test_add_data_func ("/gallery/hardness", GINT_TO_POINTER (780), test_hardness);
+  g_test_add_data_func ("/gallery/hardness-wide", GINT_TO_POINTER (1150), test_hardness);
+  g_test_add_data_func ("/gallery/hardness-narrow", GINT_TO_POINTER (420), test_hardness);
   g_test_add_func ("/gallery/scene-on-flat", test_scene_on_flat);
   return g_test_run ();
 }

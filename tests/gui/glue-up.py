@@ -140,23 +140,23 @@ def check_finding():
 
 def check_why():
     with desk.Desk(COUNTER) as program:
-        program.click_on('push button', 'Why: Pressing force')
-        program.wait_seen('label', 'Pressing force')
-        desk.wait('the formula', lambda: any('F = ' in node.name for node in desk.walk(program.app)
+        program.click_on('push button', 'Why: Assembly time')
+        program.wait_seen('label', 'Assembly time')
+        desk.wait('the formula', lambda: any('T = ' in node.name for node in desk.walk(program.app)
                                              if node.getRoleName() == 'label'))
         program.shoot('why')
 
 
 def check_live_numbers():
-    """While it is carried to the rack, the mass follows."""
+    """While it is carried to the rack, what the order costs follows."""
     with desk.Desk(COUNTER) as program:
-        before = program.wait_seen('panel', 'Mass of the slab').name
+        before = program.wait_seen('panel', 'What the order costs').name
         start, rack = program.get_place('A1'), program.get_place('I2')
         program.pick_up(*start)
         program.carry(*start, rack[0] + 200, rack[1])
-        desk.wait('another mass', lambda: program.find('panel', 'Mass of the slab').name != before)
+        desk.wait('another cost', lambda: program.find('panel', 'What the order costs').name != before)
         program.key('Escape')
-        desk.wait('the mass again', lambda: program.find('panel', 'Mass of the slab').name == before)
+        desk.wait('the cost again', lambda: program.find('panel', 'What the order costs').name == before)
         program.drop()
 
 

@@ -42,7 +42,11 @@ static const char whole_plan[]
       " \"order\": [{\"lamination\": \"l2\", \"orientation\": \"over-and-end\", \"later\": 13},"
       "  {\"lamination\": \"l1\", \"start_mm\": 2.5}],"
       " \"packs\": [{\"first\": 0, \"count\": 2, \"later\": 14}],"
-      " \"offers\": [{\"id\": \"o1\"}], \"later\": 15}";
+      " \"wishes\": {\"looks\": \"much\", \"later\": 16},"
+      " \"pins\": [{\"kind\": \"place\", \"lamination\": \"l3\", \"place\": 0, \"later\": 17},"
+      "  {\"kind\": \"neighbours\", \"lamination\": \"l1\", \"other\": \"l3\"},"
+      "  {\"kind\": \"underside-up\", \"lamination\": \"l1\"}],"
+      " \"errands\": [{\"id\": \"o1\"}], \"later\": 15}";
 
 static BsPlan *
 parse (const char *text, GError **error)
@@ -105,6 +109,26 @@ test_values (void)
   g_assert_cmpint (g_array_index (plan->packs, BsPack, 0).count, ==, 2);
 }
 
+static void
+test_wishes (void)
+{
+  g_autoptr (BsPlan) plan = parse_good (whole_plan);
+  const BsPin *pins = &g_array_index (plan->pins, BsPin, 0);
+
+  g_assert_cmpint (plan->wishes.looks, ==, BS_ORDER_WISH_MUCH);
+  g_assert_cmpint (plan->wishes.stays_flat, ==, BS_ORDER_WISH_NORMAL);
+  g_assert_false (plan->wishes.uses_rack);
+  g_assert_cmpuint (plan->pins->len, ==, 3);
+  g_assert_cmpint (pins[0].kind, ==, BS_PIN_PLACE);
+  g_assert_cmpstr (pins[0].lamination, ==, "l3");
+  g_assert_cmpint (pins[0].place, ==, 0);
+  g_assert_null (pins[0].other);
+  g_assert_cmpint (pins[1].kind, ==, BS_PIN_NEIGHBOURS);
+  g_assert_cmpint (pins[1].place, ==, -1);
+  g_assert_cmpstr (pins[1].other, ==, "l3");
+  g_assert_cmpint (pins[2].kind, ==, BS_PIN_UNDERSIDE_UP);
+}
+
 /* The members called "later" in a tree. */
 static guint
 count_later (JsonNode *node)
@@ -138,13 +162,13 @@ test_unknown_keys (void)
   g_autoptr (JsonNode) before = json_from_string (whole_plan, NULL);
   g_autoptr (JsonNode) after = json_from_string (text, NULL);
 
-  g_assert_cmpuint (count_later (before), ==, 16);
-  g_assert_cmpuint (count_later (after), ==, 16);
+  g_assert_cmpuint (count_later (before), ==, 18);
+  g_assert_cmpuint (count_later (after), ==, 18);
 
   JsonObject *object = json_node_get_object (after);
-  JsonArray *offers = json_object_get_array_member (object, "offers");
-  JsonObject *offer = json_array_get_object_element (offers, 0);
-  g_assert_cmpstr (json_object_get_string_member (offer, "id"), ==, "o1");
+  JsonArray *errands = json_object_get_array_member (object, "errands");
+  JsonObject *errand = json_array_get_object_element (errands, 0);
+  g_assert_cmpstr (json_object_get_string_member (errand, "id"), ==, "o1");
   JsonObject *slab = json_object_get_object_member (object, "slab");
   g_assert_true (json_object_has_member (json_object_get_object_member (slab, "later"), "a"));
   g_assert_cmpint (json_object_get_int_member (object, "later"), ==, 15);
@@ -305,7 +329,7 @@ static const BadRow bad_rows[] = {
     "laminations[0].taper_mm is -33 where a taper that leaves some height at the right end is "
     "expected; correct it" },
   { "defect/beyond-end", "\"x_to_mm\": 20", "\"x_to_mm\": 921",
-    "laminations[0].defects[0].x_to_mm is 921 where a place within the lamination's length is "
+    "laminations[0].defects[0].x_to_mm is 921 where a place within the length is "
     "expected; correct it" },
   { "defect/backwards", "\"x_from_mm\": 10", "\"x_from_mm\": 21",
     "laminations[0].defects[0].x_from_mm is 21 where a place not beyond x_to_mm is expected; "
@@ -330,6 +354,23 @@ static const BadRow bad_rows[] = {
     "packs[1].first is 1 where a place after the pack before it is expected; correct it" },
   { "packs/of-one", "\"first\": 0, \"count\": 2", "\"first\": 0, \"count\": 1",
     "packs[0].count is 1 where a whole number from 2 to 500 is expected; correct it" },
+  { "pins/no-such", "\"lamination\": \"l3\"", "\"lamination\": \"l9\"",
+    "pins[0].lamination is the text “l9” where the id of one of the laminations is expected; "
+    "correct it" },
+  { "pins/without-a-place", "\"place\": 0, ", "",
+    "pins[0].place is missing where a place in the order is expected; add it" },
+  { "pins/behind-all", "\"place\": 0, ", "\"place\": 500, ",
+    "pins[0].place is 500 where a whole number from 0 to 499 is expected; correct it" },
+  { "pins/without-a-neighbour", ", \"other\": \"l3\"", "",
+    "pins[1].other is missing where the id of another lamination is expected; add it" },
+  { "pins/beside-itself", "\"other\": \"l3\"", "\"other\": \"l1\"",
+    "pins[1].other is the text “l1” where the id of another lamination is expected; correct it" },
+  { "pins/beside-nobody", "\"other\": \"l3\"", "\"other\": \"l9\"",
+    "pins[1].other is the text “l9” where the id of another lamination is expected; correct it" },
+  { "pins/place-of-neighbours", "\"other\": \"l3\"", "\"other\": \"l3\", \"place\": 4",
+    "pins[1].place is 4 where nothing in a pin of this kind is expected; correct it" },
+  { "pins/neighbour-of-a-face", "\"underside-up\"", "\"underside-up\", \"other\": \"l2\"",
+    "pins[2].other is the text “l2” where nothing in a pin of this kind is expected; correct it" },
 };
 
 static void
@@ -522,6 +563,7 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
 
   g_test_add_func ("/document/values", test_values);
+  g_test_add_func ("/document/wishes", test_wishes);
   g_test_add_func ("/document/unknown-keys", test_unknown_keys);
   g_test_add_func ("/document/same-bytes", test_same_bytes);
   g_test_add_func ("/document/new-plan", test_new_plan);

@@ -300,6 +300,132 @@ test_remove_lamination (void)
 }
 
 static void
+test_set_wishes (void)
+{
+  g_autoptr (BsPlan) plan = make_plan ();
+  BsOrderWishes wishes = plan->wishes;
+  wishes.looks = BS_ORDER_WISH_OFF;
+  wishes.uses_rack = TRUE;
+
+  g_autoptr (BsPlan) edited = bs_edit_set_wishes (plan, &wishes);
+  g_autoptr (BsPlan) same = bs_edit_set_wishes (edited, &wishes);
+  check_edit (plan, edited, "abcdef 2+2");
+  g_assert_cmpint (edited->wishes.looks, ==, BS_ORDER_WISH_OFF);
+  g_assert_cmpint (plan->wishes.looks, ==, BS_ORDER_WISH_NORMAL);
+  g_assert_true (same == edited);
+}
+
+/* "a0 b/c d^ e_": a at place 0, b beside c, the top of d and the underside of e up. */
+static char *
+describe_pins (const BsPlan *plan)
+{
+  GString *text = g_string_new (NULL);
+
+  for (guint i = 0; i < plan->pins->len; i++)
+    {
+      const BsPin *pin = &g_array_index (plan->pins, BsPin, i);
+
+      g_string_append_printf (text, "%s%s", i == 0 ? "" : " ", pin->lamination);
+      if (pin->kind == BS_PIN_PLACE)
+        g_string_append_printf (text, "%d", pin->place);
+      else if (pin->kind == BS_PIN_NEIGHBOURS)
+        g_string_append_printf (text, "/%s", pin->other);
+      else
+        g_string_append_c (text, pin->kind == BS_PIN_TOP_UP ? '^' : '_');
+    }
+  return g_string_free (text, FALSE);
+}
+
+static BsPlan *
+add_pin (BsPlan *plan, BsPinKind kind, const char *lamination, int place, const char *other)
+{
+  BsPin pin = { .kind = kind, .place = place };
+
+  bs_text_set (&pin.lamination, lamination);
+  bs_text_set (&pin.other, other);
+  BsPlan *edited = bs_edit_add_pin (plan, &pin);
+  bs_text_clear (&pin.lamination);
+  bs_text_clear (&pin.other);
+  return edited;
+}
+
+/* On "a0 b/c d^": a pin more, and what is left. */
+typedef struct
+{
+  const char *path;
+  BsPinKind kind;
+  const char *lamination;
+  int place;
+  const char *other;
+  const char *wanted;
+} PinRow;
+
+static const PinRow pin_rows[] = {
+  { "another", BS_PIN_PLACE, "e", 3, NULL, "a0 b/c d^ e3" },
+  { "other-place", BS_PIN_PLACE, "a", 5, NULL, "b/c d^ a5" },
+  { "other-face", BS_PIN_UNDERSIDE_UP, "d", -1, NULL, "a0 b/c d_" },
+  { "place-and-face", BS_PIN_TOP_UP, "a", -1, NULL, "a0 b/c d^ a^" },
+  { "second-neighbour", BS_PIN_NEIGHBOURS, "b", -1, "e", "a0 b/c d^ b/e" },
+  { "in-the-rack", BS_PIN_PLACE, "h", 1, NULL, "a0 b/c d^ h1" },
+  { "same-place", BS_PIN_PLACE, "a", 0, NULL, NULL }, /* NULL: nothing changes */
+  { "same-neighbours", BS_PIN_NEIGHBOURS, "b", -1, "c", NULL },
+  { "neighbours-said-the-other-way", BS_PIN_NEIGHBOURS, "c", -1, "b", NULL },
+  { "same-face", BS_PIN_TOP_UP, "d", -1, NULL, NULL },
+};
+
+static BsPlan *
+make_pinned_plan (void)
+{
+  g_autoptr (BsPlan) plan = make_plan ();
+  g_autoptr (BsPlan) one = add_pin (plan, BS_PIN_PLACE, "a", 0, NULL);
+  g_autoptr (BsPlan) two = add_pin (one, BS_PIN_NEIGHBOURS, "b", -1, "c");
+
+  return add_pin (two, BS_PIN_TOP_UP, "d", -1, NULL);
+}
+
+static void
+test_add_pin (gconstpointer data)
+{
+  const PinRow *row = data;
+  g_autoptr (BsPlan) plan = make_pinned_plan ();
+  g_autoptr (BsPlan) edited = add_pin (plan, row->kind, row->lamination, row->place, row->other);
+  g_autofree char *before = describe_pins (plan);
+  g_autofree char *after = describe_pins (edited);
+
+  check_edit (plan, edited, "abcdef 2+2");
+  g_assert_cmpstr (before, ==, "a0 b/c d^");
+  g_assert_cmpstr (after, ==, row->wanted != NULL ? row->wanted : before);
+  g_assert_true ((edited == plan) == (row->wanted == NULL));
+}
+
+static void
+test_remove_pin (void)
+{
+  g_autoptr (BsPlan) plan = make_pinned_plan ();
+  g_autoptr (BsPlan) edited = bs_edit_remove_pin (plan, 1);
+  g_autofree char *pins = describe_pins (edited);
+
+  check_edit (plan, edited, "abcdef 2+2");
+  g_assert_cmpstr (pins, ==, "a0 d^");
+}
+
+/* A lamination that is removed takes its pins along, whichever end of them it was. */
+static void
+test_remove_pinned (void)
+{
+  g_autoptr (BsPlan) plan = make_pinned_plan ();
+  g_autoptr (BsPlan) without_a = bs_edit_remove_lamination (plan, "a");
+  g_autoptr (BsPlan) without_c = bs_edit_remove_lamination (plan, "c");
+  g_autofree char *pins_a = describe_pins (without_a);
+  g_autofree char *pins_c = describe_pins (without_c);
+
+  check_edit (plan, without_a, "bcdef 1+2");
+  check_edit (plan, without_c, "abdef");
+  g_assert_cmpstr (pins_a, ==, "b/c d^");
+  g_assert_cmpstr (pins_c, ==, "a0 d^");
+}
+
+static void
 test_texts (void)
 {
   g_autoptr (BsPlan) plan = make_plan ();
@@ -453,6 +579,108 @@ test_boards (void)
   g_assert_null (bs_plan_find_lamination (without, "a")->board);
 }
 
+/* What was of a removed wood is of none; defects stay on their board; widths in order. */
+static void
+test_offers_and_parts (void)
+{
+  g_autoptr (BsPlan) plan = make_plan ();
+  g_autoptr (BsOffer) offer = bs_offer_new ("rough");
+  g_autoptr (BsPart) part = bs_part_new ("leg");
+
+  bs_text_set (&offer->wood, "oak");
+  offer->thickness = 52.0;
+  offer->width_least = 200.0;
+  offer->width_most = 150.0;
+  bs_text_set (&part->wood, "oak");
+  part->count = 4;
+  part->length = 700.0;
+  part->width = 90.0;
+  part->thickness = 45.0;
+
+  g_autoptr (BsPlan) offered = bs_edit_put_offer (plan, offer);
+  g_autoptr (BsPlan) wanted = bs_edit_put_part (offered, part);
+  g_autoptr (BsPlan) same = bs_edit_put_part (wanted, part);
+  g_autoptr (BsPlan) felled = bs_edit_remove_wood (wanted, "oak");
+  g_autoptr (BsPlan) without = bs_edit_remove_offer (wanted, "rough");
+  check_edit (plan, wanted, "abcdef 2+2");
+  check_edit (plan, felled, "abcdef 2+2");
+  check_edit (plan, without, "abcdef 2+2");
+  g_assert_cmpfloat (((BsOffer *)wanted->offers->pdata[0])->width_most, >=, 200.0);
+  g_assert_true (same == wanted);
+  g_assert_null (((BsOffer *)felled->offers->pdata[0])->wood);
+  g_assert_null (bs_plan_find_part (felled, "leg")->wood);
+  g_assert_cmpuint (without->offers->len, ==, 0);
+}
+
+static void
+test_board_fits_defects (void)
+{
+  g_autoptr (BsPlan) plan = make_plan ();
+  g_autoptr (BsBoard) board = bs_board_copy (bs_plan_find_board (plan, "plank"));
+  const BsDefect knot = { .face = BS_FACE_TOP, .x_from = 30, .x_to = 60, .across_to = 250 };
+  const BsDefect wane = { .face = BS_FACE_LEFT, .x_from = 2100, .x_to = 2200, .across_to = 9 };
+
+  g_array_append_val (board->defects, knot);
+  g_array_append_val (board->defects, wane);
+  g_autoptr (BsPlan) edited = bs_edit_put_board (plan, board);
+  check_edit (plan, edited, "abcdef 2+2");
+
+  const GArray *defects = bs_plan_find_board (edited, "plank")->defects;
+  g_assert_cmpuint (defects->len, ==, 1);
+  g_assert_cmpfloat_with_epsilon (g_array_index (defects, BsDefect, 0).across_to, 200.0, 1e-9);
+}
+
+/* Cuts go with what they belong to, and there are never more than pieces are wanted. */
+static void
+test_cuts (void)
+{
+  g_autoptr (BsPlan) plan = make_plan ();
+  g_autoptr (BsPart) part = bs_part_new ("leg");
+  g_autoptr (BsPart) fewer = bs_part_new ("leg");
+  const BsCut cuts[] = {
+    { .board = g_ref_string_new_intern ("plank"),
+      .piece = g_ref_string_new_intern ("a"),
+      .length = 1010,
+      .width = 70 },
+    { .board = g_ref_string_new_intern ("plank"),
+      .piece = g_ref_string_new_intern ("a"),
+      .x = 1013,
+      .length = 1010 },
+    { .board = g_ref_string_new_intern ("plank"),
+      .piece = g_ref_string_new_intern ("leg"),
+      .y = 73,
+      .length = 700 },
+    { .board = g_ref_string_new_intern ("plank"),
+      .piece = g_ref_string_new_intern ("leg"),
+      .y = 103,
+      .length = 700 },
+    { .board = g_ref_string_new_intern ("plank"),
+      .piece = g_ref_string_new_intern ("nobody"),
+      .length = 700 },
+  };
+
+  part->count = 2;
+  fewer->count = 1;
+  g_autoptr (BsPlan) wanted = bs_edit_put_part (plan, part);
+  g_autoptr (BsPlan) cut = bs_edit_set_cuts (wanted, cuts, G_N_ELEMENTS (cuts));
+  g_autoptr (BsPlan) again = bs_edit_set_cuts (cut, cuts, G_N_ELEMENTS (cuts));
+  g_autoptr (BsPlan) one_leg = bs_edit_put_part (cut, fewer);
+  g_autoptr (BsPlan) without_a = bs_edit_remove_lamination (cut, "a");
+  g_autoptr (BsPlan) without_leg = bs_edit_remove_part (cut, "leg");
+  g_autoptr (BsPlan) without_plank = bs_edit_remove_board (cut, "plank");
+  g_assert_cmpuint (cut->cuts->len, ==, 3);
+  g_assert_true (again == cut);
+  g_assert_cmpuint (one_leg->cuts->len, ==, 2);
+  g_assert_cmpuint (without_a->cuts->len, ==, 2);
+  g_assert_cmpuint (without_leg->cuts->len, ==, 1);
+  g_assert_cmpuint (without_plank->cuts->len, ==, 0);
+  for (guint i = 0; i < G_N_ELEMENTS (cuts); i++)
+    {
+      g_ref_string_release (cuts[i].board);
+      g_ref_string_release (cuts[i].piece);
+    }
+}
+
 /* Long chains of edits never leave what cannot be opened. */
 static void
 test_random_chain (void)
@@ -520,6 +748,14 @@ main (int argc, char **argv)
   g_test_add_func ("/edits/put-lamination/fits-defects", test_put_lamination_fits_defects);
   g_test_add_func ("/edits/fit", test_fit);
   g_test_add_func ("/edits/remove-lamination", test_remove_lamination);
+  g_test_add_func ("/edits/set-wishes", test_set_wishes);
+  for (guint i = 0; i < G_N_ELEMENTS (pin_rows); i++)
+    {
+      g_autofree char *path = g_strdup_printf ("/edits/add-pin/%s", pin_rows[i].path);
+      g_test_add_data_func (path, &pin_rows[i], test_add_pin);
+    }
+  g_test_add_func ("/edits/remove-pin", test_remove_pin);
+  g_test_add_func ("/edits/remove-pinned", test_remove_pinned);
   g_test_add_func ("/edits/texts", test_texts);
   g_test_add_func ("/edits/set-slab", test_set_slab);
   g_test_add_func ("/edits/set-hardness", test_set_hardness);
@@ -529,6 +765,9 @@ main (int argc, char **argv)
   g_test_add_func ("/edits/cauls", test_cauls);
   g_test_add_func ("/edits/woods", test_woods);
   g_test_add_func ("/edits/boards", test_boards);
+  g_test_add_func ("/edits/boards/fits-defects", test_board_fits_defects);
+  g_test_add_func ("/edits/offers-and-parts", test_offers_and_parts);
+  g_test_add_func ("/edits/cuts", test_cuts);
   g_test_add_func ("/edits/random-chain", test_random_chain);
   return g_test_run ();
 }

@@ -3,6 +3,7 @@
 #include "plan/own-tables.h"
 
 #include "plan/document.h"
+#include "core/text.h"
 #include "plan/tables.h"
 
 #include <glib/gstdio.h>
@@ -116,6 +117,117 @@ test_path (void)
   g_assert_true (g_str_has_suffix (path, "/broadstave/woods.json"));
 }
 
+/* A folder that is not there yet, below one of its own for each test. */
+static char *
+new_path (char **folder)
+{
+  *folder = g_dir_make_tmp ("own-tables-XXXXXX", NULL);
+  return g_build_filename (*folder, "broadstave", "woods.json", NULL);
+}
+
+static void
+remove_path (const char *path, const char *folder)
+{
+  g_autofree char *below = g_path_get_dirname (path);
+
+  (void)g_remove (path);
+  (void)g_rmdir (below);
+  g_assert_cmpint (g_rmdir (folder), ==, 0);
+}
+
+/* What is kept is there when it is read again; of a wood of the program's only what differs is
+ * written, and its source says so; what other rows say stays, and a row goes when it is forgotten.
+ */
+static void
+test_keep (void)
+{
+  g_autofree char *folder = NULL;
+  g_autofree char *path = new_path (&folder);
+  g_autoptr (GError) error = NULL;
+  g_autoptr (BsWood) beech = bs_wood_copy (bs_tables_find_wood ("american-beech"));
+  g_autoptr (BsWood) plum = bs_wood_new ("plum");
+  g_autofree char *text = NULL;
+
+  beech->price_minor_per_m3 = 190000.0;
+  bs_text_set (&plum->name, "Plum");
+  plum->sg_12 = 0.7;
+  g_assert_true (bs_own_tables_keep_wood (path, beech, &error));
+  g_assert_true (bs_own_tables_keep_wood (path, plum, &error));
+  plum->sg_12 = 0.71;
+  g_assert_true (bs_own_tables_keep_wood (path, plum, &error));
+  g_assert_no_error (error);
+
+  g_assert_true (g_file_get_contents (path, &text, NULL, NULL));
+  g_assert_nonnull (
+      strstr (text, "{ \"id\": \"american-beech\", \"price_minor_per_m3\": 190000 }"));
+  g_autoptr (GPtrArray) woods = bs_own_tables_load_woods (path, &error);
+  g_assert_no_error (error);
+  g_assert_cmpuint (woods->len, ==, bs_tables_get_woods ()->len + 1);
+  g_assert_cmpfloat_with_epsilon (find (woods, "plum")->sg_12, 0.71, 1e-12);
+  g_assert_nonnull (
+      strstr (find (woods, "american-beech")->source, "set by you: price_minor_per_m3"));
+
+  g_assert_true (bs_own_tables_forget_wood (path, "american-beech", &error));
+  g_assert_true (bs_own_tables_forget_wood (path, "american-beech", &error));
+  g_autoptr (GPtrArray) fewer = bs_own_tables_load_woods (path, &error);
+  g_assert_no_error (error);
+  g_assert_true (isnan (find (fewer, "american-beech")->price_minor_per_m3));
+  g_assert_cmpfloat_with_epsilon (find (fewer, "plum")->sg_12, 0.71, 1e-12);
+  remove_path (path, folder);
+}
+
+static void
+test_keep_source (void)
+{
+  g_autofree char *folder = NULL;
+  g_autofree char *path = new_path (&folder);
+  g_autofree char *below = g_path_get_dirname (path);
+  g_autoptr (GError) error = NULL;
+
+  g_assert_cmpint (g_mkdir (below, 0700), ==, 0);
+  g_assert_true (g_file_set_contents (
+      path, HEAD "{\"id\": \"teak\", \"sg_12\": 0.6, \"source\": \"weighed in the shop\"}]}", -1,
+      NULL));
+  g_autoptr (GPtrArray) before = bs_own_tables_load_woods (path, &error);
+  g_autoptr (BsWood) teak = bs_wood_copy (find (before, "teak"));
+  teak->side_hardness_n = 4500.0;
+  g_assert_true (bs_own_tables_keep_wood (path, teak, &error));
+  g_assert_no_error (error);
+  g_autoptr (GPtrArray) after = bs_own_tables_load_woods (path, &error);
+  g_assert_cmpstr (find (after, "teak")->source, ==, "weighed in the shop");
+  g_assert_cmpfloat_with_epsilon (find (after, "teak")->side_hardness_n, 4500.0, 1e-12);
+  remove_path (path, folder);
+}
+
+/* A file that is wrong somewhere is the person's work: it is not written over. */
+static void
+test_keep_in_a_broken_file (void)
+{
+  g_autofree char *folder = NULL;
+  g_autofree char *path = new_path (&folder);
+  g_autofree char *below = g_path_get_dirname (path);
+  g_autofree char *text = NULL;
+  g_autoptr (GError) error = NULL;
+
+  g_assert_cmpint (g_mkdir (below, 0700), ==, 0);
+  g_assert_true (g_file_set_contents (path, HEAD "{\"id\": 7}]}", -1, NULL));
+  g_assert_false (bs_own_tables_keep_wood (path, bs_tables_find_wood ("teak"), &error));
+  g_assert_error (error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_VALUE);
+  g_assert_true (g_file_get_contents (path, &text, NULL, NULL));
+  g_assert_cmpstr (text, ==, HEAD "{\"id\": 7}]}");
+  remove_path (path, folder);
+}
+
+static void
+test_keep_nowhere (void)
+{
+  g_autoptr (GError) error = NULL;
+
+  g_assert_false (
+      bs_own_tables_keep_wood ("/proc/nowhere/woods.json", bs_tables_find_wood ("teak"), &error));
+  g_assert_error (error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_READ);
+}
+
 /* Refused whole, with a sentence; nothing ends the program. */
 typedef struct
 {
@@ -168,6 +280,10 @@ main (int argc, char **argv)
   g_test_add_func ("/own-tables/no-file", test_no_file);
   g_test_add_func ("/own-tables/not-a-file", test_not_a_file);
   g_test_add_func ("/own-tables/path", test_path);
+  g_test_add_func ("/own-tables/keep", test_keep);
+  g_test_add_func ("/own-tables/keep/source", test_keep_source);
+  g_test_add_func ("/own-tables/keep/broken-file", test_keep_in_a_broken_file);
+  g_test_add_func ("/own-tables/keep/nowhere", test_keep_nowhere);
   for (gsize i = 0; i < G_N_ELEMENTS (bad_rows); i++)
     {
       g_autofree char *path = g_strconcat ("/own-tables/bad/", bad_rows[i].path, NULL);

@@ -65,6 +65,25 @@ test_numbers (void)
       "a1");
 }
 
+/* The terms add up to the total, which is what the window shows. */
+static void
+test_order_cost (void)
+{
+  g_autoptr (BsResults) results = evaluate ("wedging-table.broadstave");
+  g_autoptr (JsonNode) node = report (results);
+  JsonObject *cost = json_object_get_object_member (json_node_get_object (node), "order_cost");
+  g_autoptr (GList) keys = json_object_get_members (cost);
+  double sum = 0.0;
+
+  g_assert_cmpuint (g_list_length (keys), ==, 1 + BS_N_ORDER_TERMS);
+  for (GList *l = keys; l != NULL; l = l->next)
+    if (!g_str_equal (l->data, "total"))
+      sum += json_object_get_double_member (cost, l->data);
+  g_assert_cmpfloat (sum, >, 0.0);
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (cost, "total"), sum, 1e-9);
+  g_assert_cmpfloat_with_epsilon (results->why_order.value, sum, 1e-9);
+}
+
 /* Every finding has its own id, its severity and its sentences. */
 static void
 test_findings (void)
@@ -125,7 +144,7 @@ test_workings (void)
   JsonObject *force = json_object_get_object_member (workings, "force");
   JsonArray *terms = json_object_get_array_member (force, "terms");
 
-  g_assert_cmpuint (json_object_get_size (workings), ==, 11);
+  g_assert_cmpuint (json_object_get_size (workings), ==, 15);
   g_assert_cmpstr (json_object_get_string_member (force, "unit"), ==, "N");
   g_assert_cmpfloat_with_epsilon (json_object_get_double_member (force, "value"),
                                   results->why_force.value, 1e-9);
@@ -152,9 +171,28 @@ test_timber (void)
                    results->stack->plan->currency);
   g_assert_cmpfloat_with_epsilon (json_object_get_double_member (cost, "waste_pct"),
                                   results->cost.waste_pct, 1e-12);
+  g_assert_cmpuint (json_array_get_length (json_object_get_array_member (movement, "slots")), ==,
+                    results->slots->len);
   g_assert_cmpstr (json_object_get_string_member (slab, "what"), ==, "slab");
   g_assert_cmpfloat_with_epsilon (json_object_get_double_member (slab, "mass_kg"), results->mass_kg,
                                   1e-12);
+}
+
+/* Beech of 5800 N is harder than the 4200 N that a plan asks at most by itself. */
+static void
+test_woods (void)
+{
+  g_autoptr (BsResults) results = evaluate ("bakery-counter.broadstave");
+  g_autoptr (JsonNode) node = report (results);
+  JsonArray *woods = json_object_get_array_member (json_node_get_object (node), "woods");
+  JsonObject *beech = json_array_get_object_element (woods, 0);
+  JsonArray *unfit = json_object_get_array_member (beech, "unfit");
+
+  g_assert_cmpuint (json_array_get_length (woods), ==, results->stack->plan->woods->len);
+  g_assert_cmpstr (json_object_get_string_member (beech, "id"), ==, "american-beech");
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (beech, "side_hardness_N"), 5800.0,
+                                  1e-12);
+  g_assert_cmpstr (json_array_get_string_element (unfit, 0), ==, "hard");
 }
 
 /* What cannot be told is left out; an empty plan is reported all the same. */
@@ -176,10 +214,12 @@ main (int argc, char **argv)
 
   g_test_add_func ("/report/same-bytes", test_same_bytes);
   g_test_add_func ("/report/numbers", test_numbers);
+  g_test_add_func ("/report/order-cost", test_order_cost);
   g_test_add_func ("/report/findings", test_findings);
   g_test_add_func ("/report/finding-values", test_finding_values);
   g_test_add_func ("/report/workings", test_workings);
   g_test_add_func ("/report/timber", test_timber);
+  g_test_add_func ("/report/woods", test_woods);
   g_test_add_func ("/report/empty-plan", test_empty_plan);
   return g_test_run ();
 }

@@ -6,6 +6,7 @@
 #include "core/wood-compare.h"
 #include "plan/document.h"
 #include "plan/edits.h"
+#include "words/table-names.h"
 
 #include <math.h>
 #include <string.h>
@@ -163,6 +164,20 @@ test_every_adhesive (void)
     }
 }
 
+/* Every name of the tables can be translated, and there are no other messages. */
+static void
+test_names (void)
+{
+  const GPtrArray *woods = bs_tables_get_woods (), *adhesives = bs_tables_get_adhesives ();
+
+  for (guint i = 0; i < woods->len; i++)
+    g_assert_true (g_strv_contains (bs_words_woods, ((BsWood *)woods->pdata[i])->name));
+  for (guint i = 0; i < adhesives->len; i++)
+    g_assert_true (g_strv_contains (bs_words_adhesives, ((BsAdhesive *)adhesives->pdata[i])->name));
+  g_assert_cmpuint (g_strv_length ((char **)bs_words_woods), ==, woods->len);
+  g_assert_cmpuint (g_strv_length ((char **)bs_words_adhesives), ==, adhesives->len);
+}
+
 static void
 test_no_such_row (void)
 {
@@ -183,6 +198,7 @@ main (int argc, char **argv)
   g_test_add_func ("/tables/wood/every", test_every_wood);
   g_test_add_func ("/tables/adhesive/d3", test_adhesive);
   g_test_add_func ("/tables/adhesive/every", test_every_adhesive);
+  g_test_add_func ("/tables/names", test_names);
   g_test_add_func ("/tables/no-such-row", test_no_such_row);
   return g_test_run ();
 }

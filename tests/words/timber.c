@@ -149,10 +149,10 @@ test_unfit (void)
   g_autoptr (BsWood) wood = bs_wood_new ("wood");
   BsWoodWish wish = { .hardness_low_n = 3000.0,
                       .hardness_high_n = 4200.0,
-                      .max_kg = 50.0,
-                      .max_movement = 3.0,
-                      .max_cost_minor = 30000.0,
-                      .rough_thickness = 60.0 };
+                      .limits.max_kg = 50.0,
+                      .limits.max_movement = 3.0,
+                      .limits.max_cost_minor = 30000.0,
+                      .limits.rough_thickness = 60.0 };
   BsWoodCard card = { .wood = wood,
                       .hardness_n = 2000.0,
                       .slab_kg = 60.0,

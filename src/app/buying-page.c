@@ -1,0 +1,329 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/buying-page.h"
+
+#include <glib/gi18n.h>
+
+#include "app/buying-fields.h"
+#include "app/form.h"
+#include "app/number-row.h"
+#include "app/page.h"
+#include "app/purchase-view.h"
+#include "core/slab-wish.h"
+#include "plan/edits.h"
+#include "words/buying.h"
+
+struct _BsBuyingPage
+{
+  GtkWidget parent_instance;
+
+  BsSession *session;
+  GtkWidget *page;
+  /* borrowed from the page */
+  GtkWidget *summary;
+  GtkWidget *bound;
+  GtkWidget *waiting; /* how far the search is, and a button that ends it */
+  GtkWidget *progress;
+  GtkWidget *shortfalls;
+  GtkWidget *wants;
+  GtkWidget *layers;
+  GtkWidget *slab; /* what the slab asks for, while there are no laminations */
+  GtkWidget *slab_count;
+  GtkWidget *need;
+  GtkWidget *view;
+  GtkWidget *put;
+};
+
+G_DEFINE_FINAL_TYPE (BsBuyingPage, bs_buying_page, GTK_TYPE_WIDGET)
+
+static BsStudy *
+get_study (BsBuyingPage *self)
+{
+  return bs_session_get_study (self->session, &bs_study_purchase);
+}
+
+/* Shows a text, or nothing when there is none; takes it. */
+static void
+set_text (GtkWidget *label, char *text)
+{
+  gtk_label_set_text (GTK_LABEL (label), text != NULL ? text : "");
+  gtk_widget_set_visible (label, text != NULL && *text != '\0');
+  g_free (text);
+}
+
+static char *
+list_shortfalls (const BsPurchase *purchase)
+{
+  g_autoptr (GStrvBuilder) lines = g_strv_builder_new ();
+
+  for (guint i = 0; i < purchase->wanted->len; i++)
+    {
+      g_autofree char *line = bs_words_shortfall (purchase, i);
+      if (line != NULL)
+        g_strv_builder_add (lines, line);
+    }
+  g_auto (GStrv) all = g_strv_builder_end (lines);
+  return g_strjoinv ("\n", all);
+}
+
+/* What is wanted of laminations; the parts stand in their own table. */
+static char *
+list_wants (const BsPurchase *purchase)
+{
+  g_autoptr (GStrvBuilder) lines = g_strv_builder_new ();
+
+  for (guint i = 0; i < purchase->wanted->len; i++)
+    {
+      const BsWant *want = &g_array_index (purchase->wanted, BsWant, i);
+      g_autofree char *what = bs_words_want (want, purchase->plan->units);
+      g_autofree char *rough = bs_words_want_rough (purchase, i);
+      /* Translators: what is wanted, and a sentence on the boards that it takes. */
+      g_autofree char *line = g_strdup_printf (_ ("%s. %s"), what, rough);
+
+      g_strv_builder_add (lines, line);
+    }
+  g_auto (GStrv) all = g_strv_builder_end (lines);
+  return g_strjoinv ("\n", all);
+}
+
+static void
+show_need (BsBuyingPage *self, const BsPurchase *purchase)
+{
+  BsWorking why;
+
+  gtk_widget_set_visible (self->need, purchase->wanted->len > 0);
+  if (purchase->wanted->len == 0)
+    return;
+  bs_purchase_explain_need (purchase, 0, &why);
+  bs_number_row_show (BS_NUMBER_ROW (self->need), &why, purchase->plan->units, NULL);
+}
+
+static void
+show_waiting (BsBuyingPage *self)
+{
+  BsStudy *study = get_study (self);
+
+  gtk_widget_set_visible (self->waiting, bs_study_is_working (study));
+  gtk_progress_bar_set_fraction (GTK_PROGRESS_BAR (self->progress), bs_study_get_progress (study));
+}
+
+static void
+show_slab (BsBuyingPage *self)
+{
+  const BsPlan *plan = bs_session_get_plan (self->session);
+  BsSlabWish wish = bs_slab_wish (plan, plan->buying.lamination_size);
+  BsWorking why;
+
+  gtk_widget_set_visible (self->slab, plan->laminations->len == 0);
+  bs_slab_wish_explain (&wish, plan, plan->buying.lamination_size, &why);
+  bs_number_row_show (BS_NUMBER_ROW (self->slab_count), &why, plan->units, NULL);
+}
+
+static void
+changed_cb (BsBuyingPage *self)
+{
+  BsStudy *study = get_study (self);
+  const BsPurchase *purchase = bs_study_get_result (study);
+  gboolean is_current = bs_study_is_current (study);
+
+  show_waiting (self);
+  gtk_widget_set_sensitive (self->put, is_current && purchase->cuts != NULL);
+  if (!is_current) /* what is shown stays until the new one is there */
+    return;
+  set_text (self->summary, bs_words_purchase (purchase));
+  set_text (self->bound, bs_words_purchase_bound (purchase));
+  set_text (self->shortfalls, list_shortfalls (purchase));
+  set_text (self->wants, list_wants (purchase));
+  set_text (self->layers, bs_words_purchase_layers (purchase));
+  show_need (self, purchase);
+  gtk_widget_set_visible (self->put, purchase->cuts != NULL);
+  bs_purchase_view_show (BS_PURCHASE_VIEW (self->view), purchase);
+}
+
+static void
+stop_cb (BsBuyingPage *self)
+{
+  bs_study_stop (get_study (self));
+}
+
+static void
+make_cb (BsBuyingPage *self)
+{
+  g_autoptr (BsPlan) plan = bs_edit_make_laminations (bs_session_get_plan (self->session));
+
+  bs_session_push (self->session, plan, _ ("Make the laminations"), NULL);
+}
+
+static void
+put_cb (BsBuyingPage *self)
+{
+  BsStudy *study = get_study (self);
+  const BsPurchase *purchase = bs_study_get_result (study);
+
+  if (!bs_study_is_current (study) || purchase->plan != bs_session_get_plan (self->session))
+    return;
+  g_autoptr (BsPlan) plan = bs_edit_put_purchase (purchase->plan, purchase);
+  bs_session_push (self->session, plan, _ ("Put boards in the rack"), NULL);
+}
+
+static void
+bs_buying_page_dispose (GObject *object)
+{
+  BsBuyingPage *self = BS_BUYING_PAGE (object);
+
+  g_clear_pointer (&self->page, gtk_widget_unparent);
+  g_clear_object (&self->session);
+  G_OBJECT_CLASS (bs_buying_page_parent_class)->dispose (object);
+}
+
+static void
+bs_buying_page_class_init (BsBuyingPageClass *class)
+{
+  G_OBJECT_CLASS (class)->dispose = bs_buying_page_dispose;
+  gtk_widget_class_set_layout_manager_type (GTK_WIDGET_CLASS (class), GTK_TYPE_BIN_LAYOUT);
+}
+
+static void
+bs_buying_page_init (BsBuyingPage *self)
+{
+  self->page = bs_page_new ();
+  gtk_widget_set_parent (self->page, GTK_WIDGET (self));
+}
+
+/* Sections. */
+
+static GtkWidget *
+box_new (const char *heading)
+{
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
+
+  if (heading != NULL)
+    gtk_box_append (GTK_BOX (box), bs_page_text_new (heading, "strong"));
+  return box;
+}
+
+static GtkWidget *
+waiting_new (BsBuyingPage *self)
+{
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 12);
+  GtkWidget *stop = gtk_button_new_with_label (_ ("This will do"));
+
+  self->progress = gtk_progress_bar_new ();
+  gtk_widget_set_valign (self->progress, GTK_ALIGN_CENTER);
+  gtk_widget_set_size_request (self->progress, 180, -1);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->progress), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  _ ("How far the search is"), -1);
+  gtk_widget_set_tooltip_text (stop, _ ("Ends the search and keeps what it has found"));
+  g_signal_connect_swapped (stop, "clicked", G_CALLBACK (stop_cb), self);
+  gtk_box_append (GTK_BOX (box), bs_page_text_new (_ ("Looking for a better one…"), "faint"));
+  gtk_box_append (GTK_BOX (box), self->progress);
+  gtk_box_append (GTK_BOX (box), stop);
+  return box;
+}
+
+static GtkWidget *
+summary_new (BsBuyingPage *self)
+{
+  GtkWidget *box = box_new (NULL);
+
+  self->summary = bs_page_text_new (_ ("Working…"), "strong");
+  self->bound = bs_page_text_new (NULL, NULL);
+  self->shortfalls = bs_page_text_new (NULL, NULL);
+  self->waiting = waiting_new (self);
+  gtk_box_append (GTK_BOX (box), self->summary);
+  gtk_box_append (GTK_BOX (box), self->shortfalls);
+  gtk_box_append (GTK_BOX (box), self->bound);
+  gtk_box_append (GTK_BOX (box), self->waiting);
+  return box;
+}
+
+static GtkWidget *
+slab_new (BsBuyingPage *self)
+{
+  GtkWidget *box = box_new (NULL);
+  GtkWidget *make = gtk_button_new_with_label (_ ("Make the laminations for this slab"));
+
+  self->slab_count = bs_number_row_new ();
+  gtk_widget_set_halign (make, GTK_ALIGN_START);
+  g_signal_connect_swapped (make, "clicked", G_CALLBACK (make_cb), self);
+  gtk_box_append (GTK_BOX (box), bs_form_new (self->session, N_ ("Laminations"), &bs_record_plan,
+                                              NULL, bs_buying_size, bs_n_buying_size));
+  gtk_box_append (GTK_BOX (box), self->slab_count);
+  gtk_box_append (GTK_BOX (box), make);
+  return box;
+}
+
+static GtkWidget *
+wants_new (BsBuyingPage *self)
+{
+  GtkWidget *box = box_new (_ ("What is wanted"));
+
+  self->wants = bs_page_text_new (NULL, NULL);
+  self->layers = bs_page_text_new (NULL, "faint");
+  gtk_box_append (GTK_BOX (box), self->wants);
+  gtk_box_append (GTK_BOX (box), self->layers);
+  return box;
+}
+
+static GtkWidget *
+amounts_new (BsBuyingPage *self)
+{
+  GtkWidget *box = box_new (NULL);
+
+  self->need = bs_number_row_new ();
+  gtk_box_append (GTK_BOX (box), bs_form_new (self->session, N_ ("How much"), &bs_record_plan, NULL,
+                                              bs_buying_amounts, bs_n_buying_amounts));
+  gtk_box_append (GTK_BOX (box), self->need);
+  return box;
+}
+
+static GtkWidget *
+purchase_new (BsBuyingPage *self)
+{
+  GtkWidget *box = box_new (_ ("What to buy"));
+
+  self->view = bs_purchase_view_new ();
+  self->put = gtk_button_new_with_label (_ ("Put these boards in the rack"));
+  gtk_widget_set_halign (self->put, GTK_ALIGN_START);
+  gtk_widget_set_tooltip_text (
+      self->put, _ ("When they are bought: they stand in the rack then, with their cuts"));
+  g_signal_connect_swapped (self->put, "clicked", G_CALLBACK (put_cb), self);
+  gtk_box_append (GTK_BOX (box), self->view);
+  gtk_box_append (GTK_BOX (box), self->put);
+  return box;
+}
+
+static void
+build (BsBuyingPage *self)
+{
+  bs_page_add_wide (self->page, summary_new (self));
+  bs_page_add_wide (self->page, wants_new (self));
+  bs_page_add_wide (self->page, bs_rows_editor_new (self->session, &bs_buying_parts, NULL));
+  bs_page_add_wide (self->page, bs_rows_editor_new (self->session, &bs_buying_offers, NULL));
+  bs_page_add_wide (self->page, purchase_new (self));
+  self->slab = slab_new (self);
+  bs_page_add (self->page, self->slab);
+  bs_page_add (self->page, amounts_new (self));
+  bs_page_add (self->page, bs_form_new (self->session, N_ ("Saw"), &bs_record_plan, NULL,
+                                        bs_buying_saw, bs_n_buying_saw));
+}
+
+GtkWidget *
+bs_buying_page_new (BsSession *session)
+{
+  g_return_val_if_fail (BS_IS_SESSION (session), NULL);
+
+  BsBuyingPage *self = g_object_new (BS_TYPE_BUYING_PAGE, NULL);
+  BsStudy *study;
+
+  self->session = g_object_ref (session);
+  build (self);
+  study = get_study (self);
+  g_signal_connect_object (study, "changed", G_CALLBACK (changed_cb), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (study, "notify::progress", G_CALLBACK (show_waiting), self,
+                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (session, "changed", G_CALLBACK (show_slab), self, G_CONNECT_SWAPPED);
+  show_slab (self);
+  changed_cb (self);
+  return GTK_WIDGET (self);
+}

@@ -1,0 +1,79 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/press-row.h"
+
+#include <glib/gi18n.h>
+
+#include "app/number-row.h"
+#include "core/units.h"
+#include "words/schedule.h"
+
+#define NUMBER_WIDTH 240
+
+GtkWidget *
+bs_press_text_new (const char *text, const char *css_class)
+{
+  GtkWidget *label = gtk_label_new (text);
+
+  gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
+  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
+  gtk_label_set_selectable (GTK_LABEL (label), TRUE);
+  gtk_widget_set_focusable (label, FALSE); /* or all of it is selected at once */
+  if (css_class != NULL)
+    gtk_widget_add_css_class (label, css_class);
+  return label;
+}
+
+/* limit_s: what the glue allows; 0: nothing is said of it. */
+static void
+add_number (GtkFlowBox *numbers, const BsWorking *why, BsUnitSystem units, double limit_s)
+{
+  GtkWidget *row = bs_number_row_new ();
+  g_autofree char *limit = bs_units_format (limit_s, BS_QUANTITY_TIME, units);
+  /* Translators: a time that the glue allows. */
+  g_autofree char *note = limit_s > 0.0 ? g_strdup_printf (_ ("at most %s"), limit) : NULL;
+
+  bs_number_row_show (BS_NUMBER_ROW (row), why, units, note);
+  gtk_widget_set_size_request (row, NUMBER_WIDTH, -1);
+  gtk_flow_box_append (numbers, row);
+  gtk_widget_set_focusable (gtk_widget_get_parent (row), FALSE);
+}
+
+static GtkWidget *
+numbers_new (const BsSchedule *schedule, const BsStage *stage)
+{
+  GtkFlowBox *numbers = GTK_FLOW_BOX (gtk_flow_box_new ());
+  BsUnitSystem units = schedule->stack->plan->units;
+  const BsStagesInput *input = &schedule->job.input;
+  BsWorking why;
+
+  gtk_flow_box_set_selection_mode (numbers, GTK_SELECTION_NONE);
+  gtk_flow_box_set_max_children_per_line (numbers, 4);
+  gtk_flow_box_set_column_spacing (numbers, 24);
+  bs_schedule_why_assembly (schedule, stage, &why);
+  add_number (numbers, &why, units, input->total_s);
+  bs_schedule_why_open (schedule, stage, &why);
+  add_number (numbers, &why, units, input->open_s);
+  bs_schedule_why_closed (schedule, stage, &why);
+  add_number (numbers, &why, units, 0.0);
+  bs_schedule_why_clamps (schedule, stage, &why);
+  add_number (numbers, &why, units, 0.0);
+  return GTK_WIDGET (numbers);
+}
+
+GtkWidget *
+bs_press_row_new (const BsSchedule *schedule, const BsStagesPlan *presses, guint number)
+{
+  const BsStage *stage = &g_array_index (presses->stages, BsStage, number);
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 0);
+  g_autofree char *title = bs_words_press_title (schedule, presses, number);
+  g_autofree char *text = bs_words_press (schedule, presses, number);
+
+  gtk_box_append (GTK_BOX (box), bs_press_text_new (title, "strong"));
+  if (stage->limit != BS_STAGE_LIMIT_NONE)
+    gtk_box_append (GTK_BOX (box),
+                    bs_press_text_new (bs_words_stage_limit (stage->limit), "problem"));
+  gtk_box_append (GTK_BOX (box), bs_press_text_new (text, NULL));
+  gtk_box_append (GTK_BOX (box), numbers_new (schedule, stage));
+  return box;
+}

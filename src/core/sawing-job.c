@@ -1,0 +1,382 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "core/sawing-job.h"
+
+#include "core/cutting.h"
+#include "core/sawing-rack.h"
+#include "core/sawing-stock.h"
+#include "core/text.h"
+
+#include <math.h>
+
+#define NO_WISH G_MAXUINT
+
+/* A plan as a problem of cutting. Parts: first each kept cut, in its own size, then each wish that
+ * has something left to place on some board. */
+typedef struct
+{
+  const BsPlan *plan;
+  GArray *wishes;
+  GArray *stock;      /* BsCutStock: the plan's boards */
+  GPtrArray *defects; /* GArray of each */
+  double *shift;      /* of each: y where its straight front edge lies */
+  GArray *parts;      /* BsCutPart */
+  GArray *pins;       /* BsCutPin: the first n_kept parts */
+  GArray *kept;       /* guint: their cuts in the plan */
+  GArray *wish_of;    /* guint, of each part; NO_WISH for kept cuts */
+  gboolean *suits;
+  BsCutting cutting;
+} Job;
+
+static void
+clear_cut (gpointer data)
+{
+  BsCut *cut = data;
+
+  bs_text_clear (&cut->board);
+  bs_text_clear (&cut->piece);
+  bs_text_clear (&cut->unknown);
+}
+
+static const BsCut *
+get_cut (const Job *self, guint i)
+{
+  return &g_array_index (self->plan->cuts, BsCut, i);
+}
+
+static int
+find_board (const BsPlan *plan, const char *id)
+{
+  for (guint i = 0; i < plan->boards->len; i++)
+    if (g_str_equal (((const BsBoard *)plan->boards->pdata[i])->id, id))
+      return (int)i;
+  return -1;
+}
+
+static void
+keep_cuts (Job *self, gboolean keeps_all)
+{
+  for (guint i = 0; i < self->plan->cuts->len; i++)
+    {
+      const BsCut *cut = get_cut (self, i);
+      int board = find_board (self->plan, cut->board);
+      const BsCutPart part = { .length = cut->length, .width = cut->width, .quantity = 1 };
+      const BsCutPin pin
+          = { .stock = (guint)board, .part = self->parts->len, .x = cut->x, .y = cut->y };
+      guint none = NO_WISH;
+
+      if (board < 0 || !(keeps_all || cut->is_pinned || cut->is_cut))
+        continue;
+      g_array_append_val (self->parts, part);
+      g_array_append_val (self->pins, pin);
+      g_array_append_val (self->kept, i);
+      g_array_append_val (self->wish_of, none);
+    }
+}
+
+static int
+count_kept (const Job *self, const char *piece)
+{
+  int n = 0;
+
+  for (guint i = 0; i < self->kept->len; i++)
+    n += g_strcmp0 (get_cut (self, g_array_index (self->kept, guint, i))->piece, piece) == 0;
+  return n;
+}
+
+/* Parts that no board can hold would be refused by the search; they have no place, and why is told
+ * by bs_saw_lack (). */
+static void
+add_wishes (Job *self)
+{
+  for (guint i = 0; i < self->wishes->len; i++)
+    {
+      const BsSawWish *wish = &g_array_index (self->wishes, BsSawWish, i);
+      const BsCutPart part = {
+        .length = wish->rough_length,
+        .width = wish->rough_width,
+        .quantity = wish->count - count_kept (self, wish->id),
+        .clear_faces = wish->clear_faces,
+        .clear_edges = wish->clear_edges,
+        .is_on_show = wish->is_on_show,
+      };
+
+      if (part.quantity <= 0 || bs_saw_lack (self->plan, wish).kind != BS_SAW_LACK_NONE)
+        continue;
+      g_array_append_val (self->parts, part);
+      g_array_append_val (self->wish_of, i);
+    }
+}
+
+/* The front edge is made straight first, by what the longest piece that the board may give needs;
+ * a kept cut knows better. */
+static double
+find_shift (const Job *self, guint board)
+{
+  const BsBoard *lumber = self->plan->boards->pdata[board];
+  double shift = 0.0;
+
+  for (guint p = self->kept->len; p < self->parts->len; p++)
+    if (self->suits[board * self->parts->len + p])
+      shift = fmax (shift, bs_saw_straighten (self->plan, lumber,
+                                              g_array_index (self->parts, BsCutPart, p).length));
+  for (guint k = 0; k < self->pins->len; k++)
+    {
+      const BsCutPin *pin = &g_array_index (self->pins, BsCutPin, k);
+      if (pin->stock == board)
+        shift = fmin (shift, pin->y);
+    }
+  return bs_saw_round_up (self->plan->units, fmax (shift, 0.0));
+}
+
+static void
+find_suits (Job *self)
+{
+  guint n = self->parts->len;
+
+  self->suits = g_new0 (gboolean, self->plan->boards->len * n + 1);
+  for (guint i = 0; i < self->plan->boards->len; i++)
+    for (guint p = 0; p < n; p++)
+      {
+        guint wish = g_array_index (self->wish_of, guint, p);
+        const BsSawWish *wanted
+            = wish != NO_WISH ? &g_array_index (self->wishes, BsSawWish, wish) : NULL;
+
+        self->suits[i * n + p]
+            = wanted == NULL
+              || bs_saw_board_lack (self->plan, self->plan->boards->pdata[i], wanted).kind
+                     == BS_SAW_LACK_NONE;
+      }
+}
+
+static void
+add_stock (Job *self)
+{
+  self->shift = g_new0 (double, self->plan->boards->len + 1);
+  for (guint i = 0; i < self->plan->boards->len; i++)
+    {
+      const BsBoard *board = self->plan->boards->pdata[i];
+      GArray *defects = bs_saw_defects_new (self->plan, board);
+      double shift = self->shift[i] = find_shift (self, i);
+      const BsCutStock stock = {
+        .length = board->length,
+        .width = board->width - shift,
+        .thickness = board->thickness,
+        .price_minor = board->price_minor,
+        .supply = 1,
+        .looks = bs_saw_looks (board),
+        .n_defects = defects->len,
+        .defects = (const BsCutDefect *)defects->data,
+      };
+
+      for (guint k = 0; k < defects->len; k++)
+        {
+          g_array_index (defects, BsCutDefect, k).y_from -= shift;
+          g_array_index (defects, BsCutDefect, k).y_to
+              = fmax (g_array_index (defects, BsCutDefect, k).y_to - shift, 0.0);
+        }
+      g_ptr_array_add (self->defects, defects);
+      g_array_append_val (self->stock, stock);
+    }
+  for (guint k = 0; k < self->pins->len; k++)
+    {
+      BsCutPin *pin = &g_array_index (self->pins, BsCutPin, k);
+      pin->y -= self->shift[pin->stock];
+    }
+}
+
+static BsCutOrder
+find_order (BsSawFirst first)
+{
+  switch (first)
+    {
+    case BS_SAW_FIRST_CROSSCUT:
+      return BS_CUT_CROSSCUT_FIRST;
+    case BS_SAW_FIRST_RIP:
+      return BS_CUT_RIP_FIRST;
+    case BS_SAW_FIRST_EITHER:
+    default:
+      return BS_CUT_EITHER;
+    }
+}
+
+static void
+job_init (Job *self, const BsPlan *plan, gboolean keeps_all)
+{
+  const BsSaw *saw = &plan->shop.saw;
+
+  *self = (Job){
+    .plan = plan,
+    .wishes = bs_saw_wishes_new (plan),
+    .stock = g_array_new (FALSE, FALSE, sizeof (BsCutStock)),
+    .defects = g_ptr_array_new_with_free_func ((GDestroyNotify)g_array_unref),
+    .parts = g_array_new (FALSE, FALSE, sizeof (BsCutPart)),
+    .pins = g_array_new (FALSE, FALSE, sizeof (BsCutPin)),
+    .kept = g_array_new (FALSE, FALSE, sizeof (guint)),
+    .wish_of = g_array_new (FALSE, FALSE, sizeof (guint)),
+  };
+  keep_cuts (self, keeps_all);
+  add_wishes (self);
+  find_suits (self);
+  add_stock (self);
+  self->cutting = (BsCutting){
+    .kerf = bs_saw_kerf (plan),
+    .trim_end = bs_saw_round_up (plan->units, saw->end_trim),
+    .trim_edge = bs_saw_round_up (plan->units, saw->edge_trim),
+    .min_offcut = saw->min_offcut,
+    .order = find_order (saw->first),
+    .stock = (const BsCutStock *)self->stock->data,
+    .n_stock = self->stock->len,
+    .parts = (const BsCutPart *)self->parts->data,
+    .n_parts = self->parts->len,
+    .pins = (const BsCutPin *)self->pins->data,
+    .n_pins = self->pins->len,
+    .suits = self->suits,
+  };
+}
+
+static void
+job_clear (Job *self)
+{
+  g_array_unref (self->wishes);
+  g_array_unref (self->stock);
+  g_ptr_array_unref (self->defects);
+  g_array_unref (self->parts);
+  g_array_unref (self->pins);
+  g_array_unref (self->kept);
+  g_array_unref (self->wish_of);
+  g_free (self->suits);
+  g_free (self->shift);
+}
+
+static void
+add_cut (BsSawPlan *self, const BsCut *cut)
+{
+  BsCut copy = *cut;
+
+  bs_text_share (copy.board);
+  bs_text_share (copy.piece);
+  bs_text_share (copy.unknown);
+  g_array_append_val (self->cuts, copy);
+}
+
+static void
+add_new_cut (BsSawPlan *self, const Job *job, const BsCutPlan *found, const BsCutPiece *piece)
+{
+  guint stock = g_array_index (found->boards, BsCutBoard, piece->board).stock;
+  const BsBoard *board = job->plan->boards->pdata[stock];
+  const BsSawWish *wish
+      = &g_array_index (job->wishes, BsSawWish, g_array_index (job->wish_of, guint, piece->part));
+  BsCut cut = {
+    .x = piece->x,
+    .y = piece->y + job->shift[stock],
+    .length = piece->length,
+    .width = piece->width,
+  };
+
+  bs_text_set (&cut.board, board->id);
+  bs_text_set (&cut.piece, wish->id);
+  g_array_append_val (self->cuts, cut);
+}
+
+static BsSawPlan *
+describe (const Job *job, const BsCutPlan *found)
+{
+  BsSawPlan *self = g_new0 (BsSawPlan, 1);
+
+  self->cuts = g_array_new (FALSE, TRUE, sizeof (BsCut));
+  g_array_set_clear_func (self->cuts, clear_cut);
+  for (guint i = 0; i < job->kept->len; i++)
+    add_cut (self, get_cut (job, g_array_index (job->kept, guint, i)));
+  for (guint i = 0; i < found->pieces->len; i++)
+    {
+      const BsCutPiece *piece = &g_array_index (found->pieces, BsCutPiece, i);
+
+      if (!piece->is_pinned)
+        add_new_cut (self, job, found, piece);
+    }
+  self->price_minor = found->price_minor;
+  self->bound_minor = found->bound_minor;
+  self->is_bound = found->n_missing == 0;
+  self->is_price_least = found->is_price_least;
+  self->is_waste_least = found->is_waste_least;
+  return self;
+}
+
+typedef struct
+{
+  const Job *job;
+  const BsSawEffort *effort;
+} Watch;
+
+static void
+better_cb (const BsCutPlan *found, gpointer data)
+{
+  const Watch *watch = data;
+  g_autoptr (BsSawPlan) plan = describe (watch->job, found);
+
+  watch->effort->better (plan, watch->effort->data);
+}
+
+static gboolean
+stop_at_once (double done, gpointer data)
+{
+  return FALSE;
+}
+
+/* Whether those that stay can be sawn as they lie. The search would refuse them, too, but by
+ * number. */
+static gboolean
+check_kept (const Job *job, GError **error)
+{
+  g_autoptr (BsPlan) kept = bs_plan_copy (job->plan);
+  g_autoptr (BsSawRack) rack = NULL;
+
+  g_array_set_size (kept->cuts, 0);
+  for (guint i = 0; i < job->kept->len; i++)
+    bs_plan_add_cut (kept, get_cut (job, g_array_index (job->kept, guint, i)));
+  rack = bs_saw_rack_new (kept);
+  for (guint i = 0; rack->n_faults > 0 && i < rack->boards->len; i++)
+    {
+      g_autofree char *fault = bs_sawn_board_tell_fault (rack->boards->pdata[i], kept);
+
+      if (fault == NULL)
+        continue;
+      g_set_error_literal (error, BS_CUTTING_ERROR, BS_CUTTING_ERROR_PIN, fault);
+      return FALSE;
+    }
+  return TRUE;
+}
+
+BsSawPlan *
+bs_saw_solve (const BsPlan *plan, const BsSawEffort *effort, GError **error)
+{
+  g_autoptr (BsCutPlan) found = NULL;
+  BsSawPlan *self = NULL;
+  Job job;
+
+  job_init (&job, plan, effort->keeps_all);
+  const Watch watch = { &job, effort };
+  BsCutEffort search = bs_cut_effort_default ();
+  search.progress = effort->progress;
+  if (effort->is_quick)
+    search.progress.report = stop_at_once;
+  if (effort->better != NULL)
+    {
+      search.better = better_cb;
+      search.data = (gpointer)&watch;
+    }
+  if (check_kept (&job, error))
+    found = bs_cutting_solve (&job.cutting, &search, error);
+  if (found != NULL)
+    self = describe (&job, found);
+  job_clear (&job);
+  return self;
+}
+
+void
+bs_saw_plan_free (BsSawPlan *self)
+{
+  g_array_unref (self->cuts);
+  g_free (self);
+}

@@ -1,0 +1,26 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "core/sawing-wish.h"
+
+G_BEGIN_DECLS
+
+/* From the board to the slab: docs/cutting-model.md, From the rack to the slab. */
+
+/* The lamination that a cut gives, milled: as wished, or as far as its board and piece reach;
+ * straight and flat, with the board's wood, moisture, rings and defects where they come to lie.
+ * Label, lightness and run-out stay those of the wish. The caller's. */
+BsLamination *bs_saw_mill (const BsPlan *plan, const BsLamination *wished, const BsBoard *board,
+                           const BsCut *cut);
+
+/* Turns a lamination over where it lies in a plan that is not shared yet, if it would show more
+ * defects than its underside. */
+void bs_saw_turn_to_show (BsPlan *plan, const BsLamination *lamination);
+
+/* All laminations as their cuts give them; those that were cut already are left as they were
+ * measured. Each is turned to show its clearer side.
+ * n_laid_out: how many. A new plan, or a new reference when there are none. */
+BsPlan *bs_saw_lay_out (BsPlan *plan, guint *n_laid_out);
+
+G_END_DECLS

@@ -1,0 +1,303 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "plan/board-columns.h"
+
+#include "config.h"
+#include "core/lumber-sizes.h"
+#include "core/money.h"
+#include "core/text.h"
+#include "core/units.h"
+#include "plan/document.h"
+#include "plan/tables.h"
+
+#include <glib/gi18n-lib.h>
+#include <math.h>
+#include <string.h>
+
+/* A thickness is a class when it differs from it by less, mm: what is typed and read again. */
+#define SAME_THICKNESS 0.01
+
+#define NUMBER(key, title, hint, member, limit, is_needed)                                         \
+  {                                                                                                \
+    key, title, hint, G_STRUCT_OFFSET (BsBoard, member), &bs_limits.limit, is_needed               \
+  }
+#define OTHER(key, title, hint)                                                                    \
+  {                                                                                                \
+    key, title, hint, 0, NULL, FALSE                                                               \
+  }
+
+const BsBoardColumnInfo bs_board_columns[BS_N_BOARD_COLUMNS] = {
+  [BS_BOARD_LABEL] = OTHER ("label", N_ ("Label"), N_ ("What is written on the wood")),
+  [BS_BOARD_WOOD]
+  = OTHER ("wood", N_ ("Wood"), N_ ("Its name, or as much of it as tells it apart")),
+  [BS_BOARD_THICKNESS]
+  = NUMBER ("thickness", N_ ("Thickness"), N_ ("By class, such as 8/4, or measured"), thickness,
+            board_thickness, TRUE),
+  [BS_BOARD_WIDTH]
+  = NUMBER ("width", N_ ("Width"), N_ ("At the narrowest place"), width, board_width, TRUE),
+  [BS_BOARD_LENGTH] = NUMBER ("length", N_ ("Length"), NULL, length, board_length, TRUE),
+  [BS_BOARD_MOISTURE]
+  = NUMBER ("moisture", N_ ("Moisture"),
+            N_ ("By the meter, corrected for wood and temperature; empty: unknown"), moisture_pct,
+            moisture, FALSE),
+  [BS_BOARD_PRICE]
+  = OTHER ("price", N_ ("Price"), N_ ("Of the whole board; empty: paid, or not known")),
+  [BS_BOARD_BOW]
+  = NUMBER ("bow", N_ ("Bow"), N_ ("Middle off a line between the ends; plus: upwards"), bow, warp,
+            FALSE),
+  [BS_BOARD_CROOK]
+  = NUMBER ("crook", N_ ("Crook"),
+            N_ ("Middle of the edge off a line between the ends; plus: towards the back edge"),
+            crook, warp, FALSE),
+  [BS_BOARD_CUP]
+  = NUMBER ("cup", N_ ("Cup"), N_ ("Hollow across the wide face; plus: the middle upwards"), cup,
+            warp, FALSE),
+  [BS_BOARD_TWIST]
+  = NUMBER ("twist", N_ ("Twist"), N_ ("One corner off the bench with the other three down"), twist,
+            warp, FALSE),
+  [BS_BOARD_PITH_Y] = NUMBER (
+      "pith_y", N_ ("Pith, front to back"),
+      N_ ("Centre of the growth rings, from the middle of the end grain; mostly outside of the "
+          "wood"),
+      pith_y, pith, FALSE),
+  [BS_BOARD_PITH_Z]
+  = NUMBER ("pith_z", N_ ("Pith, upwards"),
+            N_ ("From the middle of the end grain; minus: below it"), pith_z, pith, FALSE),
+};
+
+void
+bs_board_reader_init (BsBoardReader *self, const BsPlan *plan)
+{
+  *self = (BsBoardReader){
+    .units = plan->units,
+    .currency = plan->currency,
+    .woods = g_ptr_array_copy (plan->woods, (GCopyFunc)bs_wood_ref, NULL),
+  };
+  g_ptr_array_set_free_func (self->woods, (GDestroyNotify)bs_wood_unref);
+}
+
+void
+bs_board_reader_clear (BsBoardReader *self)
+{
+  g_clear_pointer (&self->woods, g_ptr_array_unref);
+}
+
+/* Woods. */
+
+static gboolean
+fail (GError **error, const char *sentence)
+{
+  g_set_error_literal (error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_VALUE, sentence);
+  return FALSE;
+}
+
+static gboolean
+is_exactly (const BsWood *wood, const char *folded)
+{
+  g_autofree char *name = g_utf8_casefold (wood->name != NULL ? wood->name : "", -1);
+  g_autofree char *botanical = g_utf8_casefold (wood->botanical != NULL ? wood->botanical : "", -1);
+
+  return g_str_equal (name, folded) || g_str_equal (botanical, folded)
+         || g_ascii_strcasecmp (wood->id, folded) == 0;
+}
+
+/* Whether each word that was typed begins a word of the name: "red oak" is "Oak, northern red". */
+static gboolean
+is_meant (const BsWood *wood, char **words)
+{
+  g_auto (GStrv) own = g_str_tokenize_and_fold (wood->name != NULL ? wood->name : "", NULL, NULL);
+
+  for (char **word = words; *word != NULL; word++)
+    {
+      gboolean is_found = FALSE;
+      for (char **candidate = own; *candidate != NULL && !is_found; candidate++)
+        is_found = g_str_has_prefix (*candidate, *word);
+      if (!is_found)
+        return FALSE;
+    }
+  return *words != NULL;
+}
+
+/* The wood that is exactly of that name, or the only one that may be meant. */
+static BsWood *
+find_wood (const GPtrArray *woods, const char *folded, char **words, BsWood **second)
+{
+  BsWood *first = NULL;
+
+  *second = NULL;
+  for (guint i = 0; i < woods->len; i++)
+    if (is_exactly (woods->pdata[i], folded))
+      return woods->pdata[i];
+  for (guint i = 0; i < woods->len; i++)
+    {
+      if (!is_meant (woods->pdata[i], words))
+        continue;
+      if (first == NULL)
+        first = woods->pdata[i];
+      else if (*second == NULL)
+        *second = woods->pdata[i];
+    }
+  return first;
+}
+
+static gboolean
+fail_wood (const char *text, const BsWood *first, const BsWood *second, GError **error)
+{
+  g_autofree char *sentence
+      = first == NULL
+            /* Translators: %s is what was typed. */
+            ? g_strdup_printf (
+                _ ("%s: no wood of that name is known. Expected is one of the plan or "
+                   "of the table of woods."),
+                text)
+            /* Translators: what was typed, and the names of two woods. */
+            : g_strdup_printf (_ ("%s: this could be %s or %s. Write more of the name."), text,
+                               first->name, second->name);
+  return fail (error, sentence);
+}
+
+static gboolean
+read_wood (BsBoard *board, const char *text, BsBoardReader *reader, GError **error)
+{
+  g_autofree char *folded = g_utf8_casefold (text, -1);
+  g_auto (GStrv) words = g_str_tokenize_and_fold (text, NULL, NULL);
+  BsWood *second = NULL;
+  BsWood *wood = find_wood (reader->woods, folded, words, &second);
+
+  if (wood == NULL)
+    {
+      wood = find_wood (bs_tables_get_woods (), folded, words, &second);
+      if (wood != NULL && second == NULL)
+        g_ptr_array_add (reader->woods, bs_wood_ref (wood));
+    }
+  if (wood == NULL || second != NULL)
+    return fail_wood (text, wood, second, error);
+  bs_text_set (&board->wood, wood->id);
+  return TRUE;
+}
+
+/* Numbers. */
+
+static gboolean
+fail_range (const BsLimit *limit, BsUnitSystem units, GError **error)
+{
+  g_autofree char *least = bs_units_format (limit->least, limit->quantity, units);
+  g_autofree char *most = bs_units_format (limit->most, limit->quantity, units);
+  g_autofree char *sentence
+      = g_strdup_printf (_ ("Expected is something from %s to %s."), least, most);
+
+  return fail (error, sentence);
+}
+
+static gboolean
+read_number (BsBoard *board, const BsBoardColumnInfo *info, const char *text,
+             const BsBoardReader *reader, GError **error)
+{
+  double value = NAN;
+
+  if (*text != '\0' || info->is_needed)
+    {
+      if (!bs_units_parse (text, info->limit->quantity, reader->units, &value, error))
+        return FALSE;
+      if (!bs_limit_contains (info->limit, value))
+        return fail_range (info->limit, reader->units, error);
+    }
+  G_STRUCT_MEMBER (double, board, info->offset) = value;
+  return TRUE;
+}
+
+static gboolean
+read_price (BsBoard *board, const char *text, const BsBoardReader *reader, GError **error)
+{
+  double minor = 0.0;
+
+  if (*text != '\0' && !bs_money_parse (text, reader->currency, &minor, error))
+    return FALSE;
+  if (!bs_limit_contains (&bs_limits.price, minor))
+    {
+      g_autofree char *most = bs_money_format (bs_limits.price.most, reader->currency);
+      g_autofree char *least = bs_money_format (bs_limits.price.least, reader->currency);
+      g_autofree char *sentence
+          = g_strdup_printf (_ ("Expected is something from %s to %s."), least, most);
+      return fail (error, sentence);
+    }
+  board->price_minor = (gint64)minor;
+  return TRUE;
+}
+
+gboolean
+bs_board_read (BsBoard *board, BsBoardColumn column, const char *text, BsBoardReader *reader,
+               GError **error)
+{
+  g_return_val_if_fail ((guint)column < BS_N_BOARD_COLUMNS && text != NULL, FALSE);
+
+  g_autofree char *bare = g_strstrip (g_strdup (text));
+  if (bs_board_columns[column].limit != NULL)
+    return read_number (board, &bs_board_columns[column], bare, reader, error);
+  if (column == BS_BOARD_PRICE)
+    return read_price (board, bare, reader, error);
+  if (column == BS_BOARD_WOOD && *bare != '\0')
+    return read_wood (board, bare, reader, error);
+  bs_text_set (column == BS_BOARD_WOOD ? &board->wood : &board->label, *bare != '\0' ? bare : NULL);
+  return TRUE;
+}
+
+/* Writing. */
+
+static char *
+format_wood (const BsBoard *board, const BsPlan *plan)
+{
+  const BsWood *wood = board->wood != NULL ? bs_plan_find_wood (plan, board->wood) : NULL;
+
+  return g_strdup (wood == NULL ? "" : wood->name != NULL ? wood->name : wood->id);
+}
+
+static const char *
+find_class (double thickness)
+{
+  const BsLumberSeries *series = bs_lumber_series (BS_LUMBER_QUARTERS);
+
+  for (guint i = 0; i < series->n_rows; i++)
+    if (fabs (series->rows[i].sold - thickness) < SAME_THICKNESS)
+      return series->rows[i].name;
+  return NULL;
+}
+
+char *
+bs_board_format (const BsBoard *board, BsBoardColumn column, const BsPlan *plan)
+{
+  g_return_val_if_fail ((guint)column < BS_N_BOARD_COLUMNS, NULL);
+
+  const BsBoardColumnInfo *info = &bs_board_columns[column];
+  const char *class = column == BS_BOARD_THICKNESS ? find_class (board->thickness) : NULL;
+  if (class != NULL)
+    return g_strdup (class);
+  if (info->limit != NULL)
+    {
+      double value = G_STRUCT_MEMBER (double, board, info->offset);
+      return isnan (value) ? g_strdup ("")
+                           : bs_units_format_number (value, info->limit->quantity, plan->units);
+    }
+  if (column == BS_BOARD_PRICE)
+    return board->price_minor > 0
+               ? bs_money_format_number ((double)board->price_minor, plan->currency)
+               : g_strdup ("");
+  if (column == BS_BOARD_WOOD)
+    return format_wood (board, plan);
+  return g_strdup (board->label != NULL ? board->label : "");
+}
+
+char *
+bs_board_column_title (BsBoardColumn column, const BsPlan *plan)
+{
+  const BsBoardColumnInfo *info = &bs_board_columns[column];
+  const char *unit = NULL;
+
+  if (column == BS_BOARD_PRICE)
+    unit = plan->currency;
+  else if (info->limit != NULL && info->limit->quantity != BS_QUANTITY_LENGTH)
+    unit = bs_units_symbol (info->limit->quantity, plan->units);
+  /* Translators: a column's title: what is measured, its unit */
+  return unit != NULL ? g_strdup_printf (_ ("%s, %s"), _ (info->title), unit)
+                      : g_strdup (_ (info->title));
+}
