@@ -114,7 +114,7 @@ show_slab (BsBuyingPage *self)
   BsSlabWish wish = bs_slab_wish (plan, plan->buying.lamination_size);
   BsWorking why;
 
-  gtk_widget_set_visible (self->slab, plan->laminations->len == 0);
+  gtk_widget_set_visible (gtk_widget_get_parent (self->slab), plan->laminations->len == 0);
   bs_slab_wish_explain (&wish, plan, plan->buying.lamination_size, &why);
   bs_number_row_show (BS_NUMBER_ROW (self->slab_count), &why, plan->units, NULL);
 }
@@ -296,14 +296,14 @@ purchase_new (BsBuyingPage *self)
 static void
 build (BsBuyingPage *self)
 {
+  self->slab = slab_new (self);
   bs_page_add_wide (self->page, summary_new (self));
+  bs_page_add (self->page, self->slab);
+  bs_page_add (self->page, amounts_new (self));
   bs_page_add_wide (self->page, wants_new (self));
   bs_page_add_wide (self->page, bs_rows_editor_new (self->session, &bs_buying_parts, NULL));
   bs_page_add_wide (self->page, bs_rows_editor_new (self->session, &bs_buying_offers, NULL));
   bs_page_add_wide (self->page, purchase_new (self));
-  self->slab = slab_new (self);
-  bs_page_add (self->page, self->slab);
-  bs_page_add (self->page, amounts_new (self));
   bs_page_add (self->page, bs_form_new (self->session, N_ ("Saw"), &bs_record_plan, NULL,
                                         bs_buying_saw, bs_n_buying_saw));
 }

@@ -11,6 +11,7 @@
 #include "core/money.h"
 #include "core/units.h"
 #include "draw/cutting.h"
+#include "draw/lettering.h"
 #include "plan/edits.h"
 #include "words/buying.h"
 
@@ -65,19 +66,6 @@ attach_head (BsPurchaseView *self)
     attach (self, (int)i, 0, titles[i], "faint");
 }
 
-/* "150 to 230 mm" of a pile that is not picked from, since every one of its widths will be met. */
-static char *
-format_width (const BsPurchaseLine *line, const BsOffer *offer, BsUnitSystem units)
-{
-  g_autofree char *least = bs_units_format (line->width, BS_QUANTITY_LENGTH, units);
-  g_autofree char *most = bs_units_format (offer->width_most, BS_QUANTITY_LENGTH, units);
-
-  if (line->paid_width <= line->width)
-    return g_steal_pointer (&least);
-  /* Translators: the range that a number may well have: "86.9 to 88.4 mm". */
-  return g_strdup_printf (_ ("%s to %s"), least, most);
-}
-
 static void
 attach_line (BsPurchaseView *self, const BsPurchase *purchase, guint index)
 {
@@ -88,7 +76,7 @@ attach_line (BsPurchaseView *self, const BsPurchase *purchase, guint index)
   g_autofree char *count = g_strdup_printf ("%d", line->count);
   g_autofree char *name = bs_words_offer (plan, offer);
   g_autofree char *length = bs_words_board_length (line->length, plan->units);
-  g_autofree char *width = format_width (line, offer, plan->units);
+  g_autofree char *width = bs_words_purchase_width (purchase, line);
   g_autofree char *feet = g_strdup_printf ("%.2f", line->board_feet);
   g_autofree char *volume
       = bs_units_format (line->volume, BS_QUANTITY_VOLUME, BS_UNIT_SYSTEM_METRIC);
@@ -145,6 +133,7 @@ show_offcuts (BsPurchaseView *self, const BsPurchase *purchase)
 /* The picture: the boards that are sawn, under one another at one scale. */
 
 #define GAP 12.0
+#define CAPTION 1.6     /* above a board, in heights of the text */
 #define MOST_PER_MM 0.4 /* a short board is not blown up */
 
 static BsCutStyle
@@ -163,6 +152,7 @@ get_style (BsPurchaseView *self, double width)
     .hairline = 1.0,
     .text_size = bs_appearance_find_text_size (GTK_WIDGET (self)),
     .palette = bs_appearance_find_palette (GTK_WIDGET (self)),
+    .without_numbers = TRUE,
   };
 }
 
@@ -173,12 +163,28 @@ was_cut (BsPurchaseView *self, const BsSawnBoard *sawn)
   return g_array_index (sawn->cuts, guint, 0) < self->n_cuts_before;
 }
 
+/* What board it is, above it. */
+static void
+letter_board (BsPurchaseView *self, cairo_t *cr, const BsBoard *board, const BsCutStyle *style)
+{
+  BsUnitSystem units = self->put->units;
+  BsLettering lettering = { .size = style->text_size };
+  g_autofree char *length = bs_words_board_length (board->length, units);
+  g_autofree char *width = bs_units_format (board->width, BS_QUANTITY_LENGTH, units);
+  g_autofree char *class = bs_words_class (board->thickness, units);
+  /* Translators: length, width and thickness of a board. */
+  g_autofree char *text = g_strdup_printf (_ ("%s × %s, %s"), length, width, class);
+
+  bs_color_set (&style->palette->ink, cr);
+  bs_lettering_draw (cr, text, &lettering, 0.0, -0.3 * style->text_size, 0.0, 1.0);
+}
+
 /* Draws them from the top when cr is not NULL; returns how high they are. */
 static double
 draw_boards (BsPurchaseView *self, cairo_t *cr, double width)
 {
   BsCutStyle style = get_style (self, width);
-  double margin = bs_cut_picture_margin (style.text_size), y = 0.0;
+  double caption = CAPTION * style.text_size, y = 0.0;
 
   for (guint i = 0; i < self->rack->boards->len; i++)
     {
@@ -189,11 +195,12 @@ draw_boards (BsPurchaseView *self, cairo_t *cr, double width)
       if (cr != NULL)
         {
           cairo_save (cr);
-          cairo_translate (cr, 0.0, y + margin);
+          cairo_translate (cr, 0.0, y + caption);
+          letter_board (self, cr, sawn->board, &style);
           bs_draw_cut_board (cr, self->put, sawn, &style);
           cairo_restore (cr);
         }
-      y += 2.0 * margin + sawn->board->width * style.per_mm + GAP;
+      y += caption + sawn->board->width * style.per_mm + GAP;
     }
   return y;
 }

@@ -4,7 +4,7 @@
 
 #include "plan/tables.h"
 
-#define CHOSEN_CHARS 12
+#define CHOSEN_CHARS 10
 
 /* Long names are shown whole in the list, and as far as there is room where one is chosen. */
 static void

@@ -129,12 +129,14 @@ confirm (BsClampSearch *self, BsPressing *pressing, BsLayout *layout, GError **e
 static guint
 choose_short (const double *ratings, guint first, guint end)
 {
-  double best = -INFINITY;
+  double best = -INFINITY, enough;
   guint n = first;
 
   for (guint i = first; i < end; i++)
     best = fmax (best, ratings[i]);
-  while (ratings[n] < HARDLY_MORE * best)
+  /* Above zero, where only the exact pressures fell short, larger is better likewise. */
+  enough = best < 0.0 ? HARDLY_MORE * best : best / HARDLY_MORE;
+  while (ratings[n] < enough)
     n++;
   return n;
 }

@@ -2,8 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
-#include "core/flatten-spread.h"
 #include "core/pressure.h"
+#include "core/flatten-spread.h"
 #include "draw/flow.h"
 #include "draw/picture.h"
 #include "draw/sheet.h"
@@ -48,6 +48,9 @@ void bs_sheet_add_schedule (BsFlow *flow, const BsSchedule *schedule);
 
 /* What comes off each face, by which order of work, and how sure the thickness is. */
 void bs_sheet_add_flattening (BsFlow *flow, const BsResults *results, const BsForecast *forecast);
+
+/* What to take to the yard, and what it is for. */
+void bs_sheet_add_buying (BsFlow *flow, const BsPurchase *purchase);
 
 /* Everything in lists: order, clamps, findings, numbers, cautions; the workings. */
 void bs_sheet_add_lists (BsFlow *flow, const BsResults *results);

@@ -15,6 +15,8 @@ JsonObject *bs_report_workings (const BsResults *results);
 JsonObject *bs_report_working (const BsWorking *working);
 JsonObject *bs_report_pressing (const BsResults *results);
 
+JsonObject *bs_report_flattening (const BsResults *results);
+
 JsonObject *bs_report_movement (const BsResults *results);
 JsonObject *bs_report_cost (const BsResults *results);
 JsonArray *bs_report_woods (const BsResults *results);

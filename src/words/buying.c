@@ -192,23 +192,41 @@ bs_words_shortfall (const BsPurchase *purchase, guint want)
 }
 
 static char *
+describe_boards (const BsPurchase *purchase)
+{
+  double price = bs_purchase_get_price (purchase);
+  g_autofree char *money = bs_money_format (price, purchase->plan->currency);
+  g_autofree char *pieces = g_strdup_printf (
+      ngettext ("%u piece", "%u pieces", purchase->cuts->pieces->len), purchase->cuts->pieces->len);
+
+  if (purchase->n_boards == 0)
+    return g_strdup (_ ("Nothing to buy: the boards of the rack are enough."));
+  if (isnan (price))
+    return g_strdup_printf (
+        /* Translators: how many boards, and "20 pieces". */
+        ngettext ("%d board to buy for %s. An offer has no price yet.",
+                  "%d boards to buy for %s. An offer has no price yet.",
+                  (unsigned long)purchase->n_boards),
+        purchase->n_boards, pieces);
+  return g_strdup_printf (
+      /* Translators: how many boards, "20 pieces", and a price. */
+      ngettext ("%d board to buy for %s: %s.", "%d boards to buy for %s: %s.",
+                (unsigned long)purchase->n_boards),
+      purchase->n_boards, pieces, money);
+}
+
+static char *
 describe_cuts (const BsPurchase *purchase)
 {
+  g_autofree char *boards = describe_boards (purchase);
   g_autofree char *rack = g_strdup_printf (ngettext ("%d board of the rack serves too.",
                                                      "%d boards of the rack serve too.",
                                                      (unsigned long)purchase->n_rack),
                                            purchase->n_rack);
-  g_autofree char *pieces = g_strdup_printf (
-      ngettext ("%u piece", "%u pieces", purchase->cuts->pieces->len), purchase->cuts->pieces->len);
-  g_autofree char *boards = g_strdup_printf (
-      /* Translators: how many boards, and "20 pieces". */
-      ngettext ("%d board to buy for %s.", "%d boards to buy for %s.",
-                (unsigned long)purchase->n_boards),
-      purchase->n_boards, pieces);
 
-  if (purchase->n_boards == 0)
-    return g_strdup (_ ("Nothing to buy: the boards of the rack are enough."));
-  return purchase->n_rack > 0 ? g_strjoin (" ", boards, rack, NULL) : g_steal_pointer (&boards);
+  if (purchase->n_boards == 0 || purchase->n_rack == 0)
+    return g_steal_pointer (&boards);
+  return g_strjoin (" ", boards, rack, NULL);
 }
 
 char *
@@ -262,6 +280,39 @@ bs_words_purchase_layers (const BsPurchase *purchase)
   if (layers->is_glue_counted)
     return g_steal_pointer (&text);
   return g_strjoin (" ", text, _ ("The price of the glue is not known and not counted."), NULL);
+}
+
+char *
+bs_words_purchase_width (const BsPurchase *purchase, const BsPurchaseLine *line)
+{
+  BsUnitSystem units = purchase->plan->units;
+  const BsOffer *offer = g_ptr_array_index (purchase->plan->offers, line->offer);
+  g_autofree char *least = bs_units_format (line->width, BS_QUANTITY_LENGTH, units);
+  g_autofree char *most = bs_units_format (offer->width_most, BS_QUANTITY_LENGTH, units);
+
+  if (line->paid_width <= line->width)
+    return g_steal_pointer (&least);
+  /* Translators: the range that a number may well have: "86.9 to 88.4 mm". */
+  return g_strdup_printf (_ ("%s to %s"), least, most);
+}
+
+char *
+bs_words_purchase_size (const BsPurchase *purchase, const BsPurchaseLine *line)
+{
+  g_autofree char *length = bs_words_board_length (line->length, purchase->plan->units);
+  g_autofree char *width = bs_words_purchase_width (purchase, line);
+
+  return g_strdup_printf ("%s × %s", length, width);
+}
+
+char *
+bs_words_purchase_measure (const BsPurchaseLine *line)
+{
+  g_autofree char *volume
+      = bs_units_format (line->volume, BS_QUANTITY_VOLUME, BS_UNIT_SYSTEM_METRIC);
+
+  /* Translators: board feet, and cubic metres with their unit. */
+  return g_strdup_printf (_ ("%.2f bd ft, %s"), line->board_feet, volume);
 }
 
 char *

@@ -38,6 +38,12 @@ char *bs_words_purchase_bound (const BsPurchase *purchase);
  * there is nothing to gain by two. */
 char *bs_words_purchase_layers (const BsPurchase *purchase);
 
+/* The width of a line's boards: "150 to 230 mm" of a pile that is not picked from, since any of
+ * them will be met. Its whole size; and its measure, as tallied and in cubic metres. */
+char *bs_words_purchase_width (const BsPurchase *purchase, const BsPurchaseLine *line);
+char *bs_words_purchase_size (const BsPurchase *purchase, const BsPurchaseLine *line);
+char *bs_words_purchase_measure (const BsPurchaseLine *line);
+
 /* "1.2 m × 150 mm of 8/4: long and wide enough for a Leg". */
 char *bs_words_purchase_offcut (const BsPurchase *purchase, const BsPurchaseOffcut *offcut);
 

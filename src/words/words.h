@@ -19,6 +19,14 @@ const char *bs_words_severity (BsSeverity severity);
  * a popover or the paper's appendix. */
 char *bs_words_working (const BsWorking *working, BsUnitSystem units);
 
+/* One value of a working: money in its currency, all else in the person's units. */
+char *bs_words_value (const BsWorking *working, double value, BsQuantity quantity,
+                      BsUnitSystem units);
+
+/* One value of a working: money in its currency, the rest in the units. */
+char *bs_words_value (const BsWorking *working, double value, BsQuantity quantity,
+                      BsUnitSystem units);
+
 const char *bs_words_defect (BsDefectKind kind);
 
 /* The names to choose from, NULL-terminated: message ids in these contexts. */

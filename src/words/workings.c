@@ -10,8 +10,8 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
-static char *
-format_value (const BsWorking *working, double value, BsQuantity quantity, BsUnitSystem units)
+char *
+bs_words_value (const BsWorking *working, double value, BsQuantity quantity, BsUnitSystem units)
 {
   if (quantity == BS_QUANTITY_MONEY && working->currency != NULL)
     return bs_money_format (value, working->currency);
@@ -21,9 +21,9 @@ format_value (const BsWorking *working, double value, BsQuantity quantity, BsUni
 static void
 append_value (GString *text, const BsWorking *working, BsUnitSystem units)
 {
-  g_autofree char *value = format_value (working, working->value, working->quantity, units);
-  g_autofree char *low = format_value (working, working->low, working->quantity, units);
-  g_autofree char *high = format_value (working, working->high, working->quantity, units);
+  g_autofree char *value = bs_words_value (working, working->value, working->quantity, units);
+  g_autofree char *low = bs_words_value (working, working->low, working->quantity, units);
+  g_autofree char *high = bs_words_value (working, working->high, working->quantity, units);
   const char *title = _ (working->title);
 
   if (isnan (working->value))
@@ -39,7 +39,7 @@ append_value (GString *text, const BsWorking *working, BsUnitSystem units)
 static void
 append_term (GString *text, const BsWorking *working, const BsTerm *term, BsUnitSystem units)
 {
-  g_autofree char *value = format_value (working, term->value, term->quantity, units);
+  g_autofree char *value = bs_words_value (working, term->value, term->quantity, units);
   const char *source
       = term->source != NULL && *term->source != '\0' ? _ (term->source) : _ ("from the plan");
 
