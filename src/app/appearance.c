@@ -258,13 +258,3 @@ bs_appearance_find_text_size (GtkWidget *widget)
 
   return pango_font_description_get_size_is_absolute (font) ? size : size * per_point;
 }
-
-double
-bs_appearance_find_text_size (GtkWidget *widget)
-{
-  PangoFontDescription *font
-      = pango_context_get_font_description (gtk_widget_get_pango_context (widget));
-  double size = (double)pango_font_description_get_size (font) / PANGO_SCALE;
-
-  return pango_font_description_get_size_is_absolute (font) ? size : size * 96.0 / 72.0;
-}

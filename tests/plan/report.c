@@ -144,7 +144,7 @@ test_workings (void)
   JsonObject *force = json_object_get_object_member (workings, "force");
   JsonArray *terms = json_object_get_array_member (force, "terms");
 
-  g_assert_cmpuint (json_object_get_size (workings), ==, 15);
+  g_assert_cmpuint (json_object_get_size (workings), ==, 14);
   g_assert_cmpstr (json_object_get_string_member (force, "unit"), ==, "N");
   g_assert_cmpfloat_with_epsilon (json_object_get_double_member (force, "value"),
                                   results->why_force.value, 1e-9);
