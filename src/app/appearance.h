@@ -25,7 +25,4 @@ const BsPalette *bs_appearance_find_palette (GtkWidget *widget);
 /* Of the text in a widget, in pixels. */
 double bs_appearance_find_text_size (GtkWidget *widget);
 
-/* Size of the widget's text in pixels, for pictures that write. */
-double bs_appearance_find_text_size (GtkWidget *widget);
-
 G_END_DECLS
