@@ -51,13 +51,21 @@ shade_of_viridis (double part)
                     a[2] + rest * (b[2] - a[2]), 1.0 };
 }
 
+/* One level for all channels: the matrix behind CIE L* rounds, and would leave a breath of hue. */
+static BsColor
+shade_of_grey (double part)
+{
+  double lightness = GREY_LIGHTEST + part * (GREY_DARKEST - GREY_LIGHTEST);
+  double level = bs_color_from_lch (lightness, 0.0, 0.0).green;
+
+  return (BsColor){ level, level, level, 1.0 };
+}
+
 BsColor
 bs_heat_shade (const BsPalette *palette, double part)
 {
   part = CLAMP (part, 0.0, 1.0);
-  return palette->wood_is_tinted
-             ? shade_of_viridis (part)
-             : bs_color_from_lch (GREY_LIGHTEST + part * (GREY_DARKEST - GREY_LIGHTEST), 0.0, 0.0);
+  return palette->wood_is_tinted ? shade_of_viridis (part) : shade_of_grey (part);
 }
 
 BsColor
