@@ -12,6 +12,7 @@
 #include "draw/hardness-chart.h"
 #include "draw/moisture-chart.h"
 #include "draw/odds.h"
+#include "draw/pressing.h"
 #include "draw/picture.h"
 #include "draw/profile.h"
 #include "draw/removal.h"
@@ -207,6 +208,30 @@ draw_pages (BsResults *results, const char *plan)
     }
 }
 
+/* The clamps as they are set, with the pressure on every glue line. */
+static void
+draw_clamping (const BsResults *results, const char *plan, const char *picture,
+               const BsPalette *palette)
+{
+  g_autoptr (BsPressure) pressure = bs_pressure_new_quick (results->stack->plan);
+  cairo_t *cr = image_new (WIDTH, HEIGHT);
+  BsPressingScale scale;
+
+  bs_color_set (&palette->ground, cr);
+  cairo_paint (cr);
+  bs_pressing_scale_fit (&scale, results, WIDTH, 520.0, 13.0, 1.0);
+  bs_draw_pressing (cr, results, pressure, &scale, palette, (BsPressingChoice){ 1, 0 });
+  if (bs_pressure_get_n_lines (pressure) > 0)
+    {
+      double top = bs_pressing_scale_get_height (&scale);
+
+      cairo_translate (cr, 0.0, top);
+      top = bs_draw_pressing_legend (cr, pressure, &scale, WIDTH, palette, TRUE);
+      bs_draw_pressing_curve (cr, pressure, 0, &scale, top, 170.0, palette);
+    }
+  keep (cr, plan, picture);
+}
+
 static void
 draw_plan (const BsPlan *plan, const char *name)
 {
@@ -215,6 +240,8 @@ draw_plan (const BsPlan *plan, const char *name)
   draw_screen (results, name, "light", bs_palette_light ());
   draw_screen (results, name, "dark", bs_palette_dark ());
   draw_charts (results, name, "charts", bs_palette_light ());
+  draw_clamping (results, name, "clamping-light", bs_palette_light ());
+  draw_clamping (results, name, "clamping-dark", bs_palette_dark ());
   draw_timelines (plan, name, bs_palette_light (), "light");
   draw_timelines (plan, name, bs_palette_dark (), "dark");
   draw_flattening (results, name, "flattening-light", bs_palette_light ());

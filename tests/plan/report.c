@@ -158,6 +158,52 @@ test_finding_values (void)
   g_assert_not_reached ();
 }
 
+/* Of the demo plan: what its sentences and its window say. */
+static void
+test_pressing (void)
+{
+  g_autoptr (BsResults) results = evaluate ("bakery-counter.broadstave");
+  g_autoptr (JsonNode) node = report (results);
+  JsonObject *pressing = json_object_get_object_member (json_node_get_object (node), "pressing");
+  JsonArray *clamps = json_object_get_array_member (pressing, "clamps");
+  JsonArray *lines = json_object_get_array_member (pressing, "lines");
+  double least = INFINITY, force = 0.0;
+
+  g_assert_cmpstr (json_object_get_string_member (pressing, "model"), ==, "squeeze");
+  g_assert_cmpstr (json_object_get_string_member (pressing, "status"), ==, "short");
+  g_assert_false (json_object_get_boolean_member (pressing, "are_placed"));
+  g_assert_cmpuint (json_array_get_length (lines), ==, 15);
+  for (guint i = 0; i < json_array_get_length (lines); i++)
+    least = fmin (least, json_object_get_double_member (json_array_get_object_element (lines, i),
+                                                        "least_MPa"));
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (pressing, "least_MPa"), least,
+                                  1e-9);
+  /* The hand rule's force, shared out: in mean pressure just the pressure it asks for. */
+  for (guint i = 0; i < json_array_get_length (clamps); i++)
+    force += json_object_get_double_member (json_array_get_object_element (clamps, i), "force_N");
+  g_assert_cmpfloat_with_epsilon (force, results->clamps.force_n, 1e-6);
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (pressing, "mean_MPa"),
+                                  results->clamps.pressure_mpa, 1e-6);
+}
+
+/* 60 laminations: by the faster form. A plan that cannot be pressed: no pressures. */
+static void
+test_pressing_forms (void)
+{
+  g_autoptr (BsResults) sixty = evaluate ("library-counter.broadstave");
+  g_autoptr (BsResults) unknown = evaluate ("wedging-table.broadstave");
+  g_autoptr (JsonNode) sixty_node = report (sixty);
+  g_autoptr (JsonNode) unknown_node = report (unknown);
+  JsonObject *fast = json_object_get_object_member (json_node_get_object (sixty_node), "pressing");
+  JsonObject *none
+      = json_object_get_object_member (json_node_get_object (unknown_node), "pressing");
+
+  g_assert_cmpstr (json_object_get_string_member (fast, "model"), ==, "timoshenko");
+  g_assert_cmpstr (json_object_get_string_member (none, "status"), ==, "none");
+  g_assert_false (json_object_has_member (none, "least_MPa"));
+  g_assert_true (json_object_get_boolean_member (none, "are_placed"));
+}
+
 static void
 test_workings (void)
 {
@@ -277,6 +323,8 @@ main (int argc, char **argv)
   g_test_add_func ("/report/order-cost", test_order_cost);
   g_test_add_func ("/report/findings", test_findings);
   g_test_add_func ("/report/finding-values", test_finding_values);
+  g_test_add_func ("/report/pressing", test_pressing);
+  g_test_add_func ("/report/pressing/forms", test_pressing_forms);
   g_test_add_func ("/report/workings", test_workings);
   g_test_add_func ("/report/timber", test_timber);
   g_test_add_func ("/report/woods", test_woods);
