@@ -7,6 +7,14 @@
 
 #include "app/appearance.h"
 
+enum
+{
+  RESCALED,
+  N_SIGNALS
+};
+
+static guint signals[N_SIGNALS];
+
 G_DEFINE_FINAL_TYPE (BsGlueUpCanvas, bs_glue_up_canvas, GTK_TYPE_WIDGET)
 
 void
@@ -75,10 +83,14 @@ view_size (GtkAdjustment *adjustment, int allocated, double zoom)
 static void
 update_layout (BsGlueUpCanvas *self, int width, int height)
 {
+  double per_mm = bs_glue_up_canvas_get_per_mm (self);
+
   bs_glue_up_layout_init (&self->layout, bs_glue_up_canvas_get_slab (self), self->rack,
                           view_size (self->horizontal, width, self->zoom),
                           view_size (self->vertical, height, self->zoom), self->zoom,
                           self->text_size);
+  if (fabs (bs_glue_up_canvas_get_per_mm (self) - per_mm) > 1e-9)
+    g_signal_emit (self, signals[RESCALED], 0);
   if (self->horizontal != NULL)
     bs_glue_up_layout_show_rack (&self->layout, gtk_adjustment_get_value (self->horizontal));
   bs_glue_up_scenery_forget (self);
@@ -204,25 +216,12 @@ bs_glue_up_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
     snapshot_seat (self, self->hold.seat, snapshot);
 }
 
-/* In pixels. */
-static double
-find_text_size (GtkWidget *widget)
-{
-  const PangoFontDescription *font
-      = pango_context_get_font_description (gtk_widget_get_pango_context (widget));
-  double size = (double)pango_font_description_get_size (font) / PANGO_SCALE;
-  double per_point
-      = pango_cairo_context_get_resolution (gtk_widget_get_pango_context (widget)) / 72.0;
-
-  return pango_font_description_get_size_is_absolute (font) ? size : size * per_point;
-}
-
 static void
 bs_glue_up_canvas_css_changed (GtkWidget *widget, GtkCssStyleChange *change)
 {
   BsGlueUpCanvas *self = BS_GLUE_UP_CANVAS (widget);
   const BsPalette *palette = bs_appearance_find_palette (widget);
-  double text = find_text_size (widget);
+  double text = bs_appearance_find_text_size (widget);
 
   GTK_WIDGET_CLASS (bs_glue_up_canvas_parent_class)->css_changed (widget, change);
   if (palette == self->palette && fabs (text - self->text_size) < 0.01)
@@ -332,6 +331,9 @@ bs_glue_up_canvas_class_init (BsGlueUpCanvasClass *class)
   widget_class->focus = bs_glue_up_canvas_focus;
   widget_class->grab_focus = bs_glue_up_canvas_grab_focus;
 
+  signals[RESCALED] = g_signal_new ("rescaled", BS_TYPE_GLUE_UP_CANVAS, G_SIGNAL_RUN_LAST, 0, NULL,
+                                    NULL, NULL, G_TYPE_NONE, 0);
+
   gtk_widget_class_set_css_name (widget_class, "glueup");
   gtk_widget_class_set_accessible_role (widget_class, GTK_ACCESSIBLE_ROLE_LIST);
 }
@@ -348,7 +350,7 @@ bs_glue_up_canvas_init (BsGlueUpCanvas *self)
 
   self->seats = g_ptr_array_new_with_free_func (bs_glue_up_seat_free);
   self->zoom = 1.0;
-  self->text_size = find_text_size (GTK_WIDGET (self));
+  self->text_size = bs_appearance_find_text_size (GTK_WIDGET (self));
   self->palette = bs_palette_light ();
   gtk_widget_set_overflow (GTK_WIDGET (self), GTK_OVERFLOW_HIDDEN);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
@@ -414,6 +416,14 @@ bs_glue_up_canvas_get_zoom (BsGlueUpCanvas *self)
   g_return_val_if_fail (BS_IS_GLUE_UP_CANVAS (self), 1.0);
 
   return self->zoom;
+}
+
+double
+bs_glue_up_canvas_get_per_mm (BsGlueUpCanvas *self)
+{
+  g_return_val_if_fail (BS_IS_GLUE_UP_CANVAS (self), 0.0);
+
+  return self->layout.section.per_mm_across / self->zoom;
 }
 
 double

@@ -31,6 +31,10 @@ void bs_glue_up_canvas_set_adjustments (BsGlueUpCanvas *self, GtkAdjustment *hor
 void bs_glue_up_canvas_set_zoom (BsGlueUpCanvas *self, double zoom, double at);
 double bs_glue_up_canvas_get_zoom (BsGlueUpCanvas *self);
 
+/* Pixels for each mm of the section when the whole slab is in view; 0 before it is laid out. Signal
+ * "rescaled": it is another one; emitted while sizes are given out. */
+double bs_glue_up_canvas_get_per_mm (BsGlueUpCanvas *self);
+
 /* Of the selected lamination if it is in view, else of the view: pixels from its left edge. */
 double bs_glue_up_canvas_find_middle (BsGlueUpCanvas *self);
 

@@ -1,34 +1,19 @@
 /* SPDX-FileCopyrightText: The Broadstave developers
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#include "app/glue-up-page.h"
+#include "app/glue-up-page-private.h"
 
 #include <glib/gi18n.h>
 
 #include "app/actions.h"
-#include "app/glue-up-canvas.h"
 #include "app/resources.h"
 #include "plan/edits.h"
 
 #define ZOOM_STEP 1.25
 
-struct _BsGlueUpPage
-{
-  GtkWidget parent_instance;
-
-  BsSession *session;
-  /* template */
-  BsGlueUpCanvas *canvas;
-  GtkScrolledWindow *scroller;
-  GtkBox *lamination_buttons;
-  GtkBox *view_buttons;
-};
-
 G_DEFINE_FINAL_TYPE (BsGlueUpPage, bs_glue_up_page, GTK_TYPE_WIDGET)
 
-/* What the selected lamination is called, and its place in the slab (-1: the rack); NULL when
- * nothing is selected. */
-static const char *
-get_selected (BsGlueUpPage *self, int *place)
+const char *
+bs_glue_up_page_get_selected (BsGlueUpPage *self, int *place)
 {
   const char *id = bs_session_get_selected (self->session);
 
@@ -40,8 +25,8 @@ get_selected (BsGlueUpPage *self, int *place)
   return lamination->label != NULL ? lamination->label : id;
 }
 
-static void
-push (BsGlueUpPage *self, BsPlan *plan, char *label)
+void
+bs_glue_up_page_push (BsGlueUpPage *self, BsPlan *plan, char *label)
 {
   g_autoptr (BsPlan) owned_plan = plan;
   g_autofree char *owned_label = label;
@@ -54,13 +39,13 @@ static void
 move_to (BsGlueUpPage *self, int to)
 {
   int from = -1;
-  const char *label = get_selected (self, &from);
+  const char *label = bs_glue_up_page_get_selected (self, &from);
   BsPlan *plan = bs_session_get_plan (self->session);
 
   if (label == NULL || from < 0 || to < 0 || to >= (int)plan->order->len || to == from)
     return;
   /* Translators: a lamination's label. */
-  push (self, bs_edit_move (plan, from, to),
+  bs_glue_up_page_push (self, bs_edit_move (plan, from, to),
         g_strdup_printf (_ ("Move %s to place %d"), label, to + 1));
 }
 
@@ -70,7 +55,7 @@ move_action (GtkWidget *widget, const char *name, GVariant *by)
   BsGlueUpPage *self = BS_GLUE_UP_PAGE (widget);
   int from = -1;
 
-  if (get_selected (self, &from) != NULL && from >= 0)
+  if (bs_glue_up_page_get_selected (self, &from) != NULL && from >= 0)
     move_to (self, from + g_variant_get_int32 (by));
 }
 
@@ -88,10 +73,10 @@ turn_over_action (GtkWidget *widget, const char *name, GVariant *unused)
 {
   BsGlueUpPage *self = BS_GLUE_UP_PAGE (widget);
   int place = -1;
-  const char *label = get_selected (self, &place);
+  const char *label = bs_glue_up_page_get_selected (self, &place);
 
   if (label != NULL && place >= 0)
-    push (self, bs_edit_turn (bs_session_get_plan (self->session), place, BS_ORIENTATION_OVER),
+    bs_glue_up_page_push (self, bs_edit_turn (bs_session_get_plan (self->session), place, BS_ORIENTATION_OVER),
           g_strdup_printf (_ ("Turn %s over"), label));
 }
 
@@ -100,10 +85,10 @@ end_for_end_action (GtkWidget *widget, const char *name, GVariant *unused)
 {
   BsGlueUpPage *self = BS_GLUE_UP_PAGE (widget);
   int place = -1;
-  const char *label = get_selected (self, &place);
+  const char *label = bs_glue_up_page_get_selected (self, &place);
 
   if (label != NULL && place >= 0)
-    push (self,
+    bs_glue_up_page_push (self,
           bs_edit_turn (bs_session_get_plan (self->session), place, BS_ORIENTATION_END_FOR_END),
           g_strdup_printf (_ ("Turn %s end for end"), label));
 }
@@ -113,10 +98,10 @@ set_aside_action (GtkWidget *widget, const char *name, GVariant *unused)
 {
   BsGlueUpPage *self = BS_GLUE_UP_PAGE (widget);
   int place = -1;
-  const char *label = get_selected (self, &place);
+  const char *label = bs_glue_up_page_get_selected (self, &place);
 
   if (label != NULL && place >= 0)
-    push (self, bs_edit_set_aside (bs_session_get_plan (self->session), place),
+    bs_glue_up_page_push (self, bs_edit_set_aside (bs_session_get_plan (self->session), place),
           g_strdup_printf (_ ("Set %s aside"), label));
 }
 
@@ -127,10 +112,10 @@ bring_back_action (GtkWidget *widget, const char *name, GVariant *unused)
   BsGlueUpPage *self = BS_GLUE_UP_PAGE (widget);
   BsPlan *plan = bs_session_get_plan (self->session);
   int place = 0;
-  const char *label = get_selected (self, &place);
+  const char *label = bs_glue_up_page_get_selected (self, &place);
 
   if (label != NULL && place < 0)
-    push (self,
+    bs_glue_up_page_push (self,
           bs_edit_bring_back (plan, bs_session_get_selected (self->session), (int)plan->order->len),
           g_strdup_printf (_ ("Bring %s back"), label));
 }
@@ -147,7 +132,7 @@ update_actions (BsGlueUpPage *self)
   GtkWidget *widget = GTK_WIDGET (self);
   gboolean is_free = !bs_session_has_preview (self->session);
   int place = -1;
-  gboolean is_selected = get_selected (self, &place) != NULL && is_free;
+  gboolean is_selected = bs_glue_up_page_get_selected (self, &place) != NULL && is_free;
   gboolean is_in_slab = is_selected && place >= 0;
   double zoom = bs_glue_up_canvas_get_zoom (self->canvas);
 
@@ -161,6 +146,8 @@ update_actions (BsGlueUpPage *self)
   gtk_widget_action_set_enabled (widget, "view.fit", zoom > 1.0);
   gtk_widget_action_set_enabled (widget, "view.farther", zoom > 1.0);
   gtk_widget_action_set_enabled (widget, "view.closer", zoom < BS_GLUE_UP_ZOOM_MOST);
+  bs_glue_up_pins_update (self);
+  bs_glue_up_order_update (self);
 }
 
 /* The view. */
@@ -244,6 +231,19 @@ lamination_menu_new (void)
   return G_MENU_MODEL (menu);
 }
 
+/* The table's words are too long for a full row of buttons. */
+static GtkWidget *
+propose_button_new (void)
+{
+  GtkWidget *button = bs_actions_button_new ("win.propose");
+
+  /* Translators: a button that opens the proposal of an order; a short word. */
+  gtk_button_set_label (GTK_BUTTON (button), C_ ("button", "Order"));
+  gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  _ (bs_actions_find ("win.propose")->title), -1);
+  return button;
+}
+
 static void
 add_buttons (BsGlueUpPage *self)
 {
@@ -253,6 +253,7 @@ add_buttons (BsGlueUpPage *self)
 
   for (guint i = 0; i < G_N_ELEMENTS (of_lamination); i++)
     gtk_box_append (self->lamination_buttons, bs_actions_button_new (of_lamination[i]));
+  gtk_box_append (self->view_buttons, propose_button_new ());
   for (guint i = 0; i < G_N_ELEMENTS (of_view); i++)
     gtk_box_append (self->view_buttons, bs_actions_button_new (of_view[i]));
 }
@@ -268,8 +269,12 @@ bs_glue_up_page_dispose (GObject *object)
 {
   BsGlueUpPage *self = BS_GLUE_UP_PAGE (object);
 
+  if (self->proposal != NULL)
+    bs_proposal_discard (self->proposal);
+  self->pane = NULL;
   for (GtkWidget *child; (child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL;)
     gtk_widget_unparent (child);
+  g_clear_object (&self->proposal);
   g_clear_object (&self->session);
   G_OBJECT_CLASS (bs_glue_up_page_parent_class)->dispose (object);
 }
@@ -285,6 +290,7 @@ bs_glue_up_page_class_init (BsGlueUpPageClass *class)
   g_type_ensure (BS_TYPE_GLUE_UP_CANVAS);
   gtk_widget_class_set_template_from_resource (widget_class, BS_RESOURCES "/glue-up-page.ui");
   gtk_widget_class_bind_template_child (widget_class, BsGlueUpPage, canvas);
+  gtk_widget_class_bind_template_child (widget_class, BsGlueUpPage, halves);
   gtk_widget_class_bind_template_child (widget_class, BsGlueUpPage, lamination_buttons);
   gtk_widget_class_bind_template_child (widget_class, BsGlueUpPage, scroller);
   gtk_widget_class_bind_template_child (widget_class, BsGlueUpPage, view_buttons);
@@ -298,6 +304,8 @@ bs_glue_up_page_class_init (BsGlueUpPageClass *class)
   gtk_widget_class_install_action (widget_class, "lamination.set-aside", NULL, set_aside_action);
   gtk_widget_class_install_action (widget_class, "lamination.bring-back", NULL, bring_back_action);
   gtk_widget_class_install_action (widget_class, "lamination.menu", NULL, menu_action);
+  bs_glue_up_pins_class_init (widget_class);
+  bs_glue_up_order_class_init (widget_class);
   gtk_widget_class_install_action (widget_class, "view.fit", NULL, fit_action);
   gtk_widget_class_install_action (widget_class, "view.closer", NULL, closer_action);
   gtk_widget_class_install_action (widget_class, "view.farther", NULL, farther_action);
@@ -318,6 +326,7 @@ bs_glue_up_page_init (BsGlueUpPage *self)
                                      gtk_scrolled_window_get_vadjustment (self->scroller));
   bs_actions_add_shortcuts (GTK_WIDGET (self), "lamination.");
   bs_actions_add_shortcuts (GTK_WIDGET (self), "view.");
+  bs_actions_add_shortcuts (GTK_WIDGET (self), "order.");
 }
 
 GtkWidget *
@@ -328,6 +337,7 @@ bs_glue_up_page_new (BsSession *session)
   BsGlueUpPage *self = g_object_new (BS_TYPE_GLUE_UP_PAGE, NULL);
   self->session = g_object_ref (session);
   bs_glue_up_canvas_set_session (self->canvas, session);
+  bs_glue_up_order_init (self);
   g_signal_connect_object (session, "changed", G_CALLBACK (update_actions), self,
                            G_CONNECT_SWAPPED);
   g_signal_connect_object (session, "notify::selected", G_CALLBACK (update_actions), self,

@@ -6,6 +6,7 @@
 #include <math.h>
 
 #include "app/picture-node.h"
+#include "core/clamp-layout.h"
 #include "draw/lettering.h"
 
 /* What stands around the laminations: the tape with the clamps and the words beside the face, the
@@ -22,8 +23,8 @@ bs_glue_up_scenery_forget (BsGlueUpCanvas *self)
 void
 bs_glue_up_scenery_update (BsGlueUpCanvas *self)
 {
-  const GArray *positions = bs_session_get_results (self->session)->clamps.positions;
-  g_autoptr (GBytes) tape = g_bytes_new (positions->data, positions->len * sizeof (double));
+  const GArray *clamps = bs_session_get_results (self->session)->set_clamps;
+  g_autoptr (GBytes) tape = g_bytes_new (clamps->data, clamps->len * sizeof (BsLayoutClamp));
 
   self->is_over_drawn = FALSE;
   if (self->tape == NULL || !g_bytes_equal (tape, self->tape)

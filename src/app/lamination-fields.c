@@ -4,17 +4,13 @@
 
 #include <glib/gi18n.h>
 
+#include "app/defect-fields.h"
 #include "words/words.h"
 
 #define FIELD(kind, label, hint, member, ...)                                                      \
   {                                                                                                \
     kind, label, hint, G_STRUCT_OFFSET (BsLamination, member), __VA_ARGS__                         \
   }
-#define DEFECT(kind, label, hint, member, ...)                                                     \
-  {                                                                                                \
-    kind, label, hint, G_STRUCT_OFFSET (BsDefect, member), __VA_ARGS__                             \
-  }
-
 const BsField bs_lamination_columns[] = {
   FIELD (BS_FIELD_TEXT, N_ ("Label"), N_ ("What is written on the wood"), label),
   FIELD (BS_FIELD_NUMBER, N_ ("Length"), NULL, length, &bs_limits.lamination_length,
@@ -67,20 +63,9 @@ const BsField bs_lamination_details[] = {
 };
 const guint bs_n_lamination_details = G_N_ELEMENTS (bs_lamination_details);
 
-static const BsField defect_fields[] = {
-  DEFECT (BS_FIELD_CHOICE, N_ ("Defect"), NULL, kind, .choices = bs_words_defects,
-          .choices_context = BS_WORDS_DEFECT_CONTEXT),
-  DEFECT (BS_FIELD_CHOICE, N_ ("On"), N_ ("As marked, before it is turned"), face,
-          .choices = bs_words_faces, .choices_context = BS_WORDS_FACE_CONTEXT),
-  DEFECT (BS_FIELD_NUMBER, N_ ("From"), N_ ("From the left end"), x_from, &bs_limits.defect_along),
-  DEFECT (BS_FIELD_NUMBER, N_ ("To"), N_ ("From the left end"), x_to, &bs_limits.defect_along),
-  DEFECT (BS_FIELD_NUMBER, N_ ("Across, from"),
-          N_ ("From the underside on a face, from the left face on an edge"), across_from,
-          &bs_limits.defect_across),
-  DEFECT (BS_FIELD_NUMBER, N_ ("Across, to"), NULL, across_to, &bs_limits.defect_across),
-  DEFECT (BS_FIELD_NUMBER, N_ ("Severity"), N_ ("0: hardly seen, 1: plain, 2: spoils the face"),
-          severity, &bs_limits.severity),
-};
+static const BsField defect_fields[]
+    = BS_DEFECT_FIELDS (bs_words_faces, BS_WORDS_FACE_CONTEXT, N_ ("As marked, before it is turned"),
+                        N_ ("From the underside on a face, from the left face on an edge"));
 
 static guint
 count_defects (const BsPlan *plan, const char *owner)

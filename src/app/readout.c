@@ -9,6 +9,7 @@
 #include "app/number-row.h"
 #include "core/forecast.h"
 #include "core/units.h"
+#include "words/flattening.h"
 
 /* Which workings are shown, in this order. */
 enum
@@ -86,6 +87,18 @@ describe_pressure (const BsResults *results)
   return g_strdup_printf (_ ("%s wanted"), least);
 }
 
+/* Beside the thickness as measured: what it is likely to be at least. */
+static char *
+describe_sure (BsReadout *self, const BsResults *results)
+{
+  BsStudy *study = bs_session_get_study (self->session, &bs_study_forecast);
+  const BsForecast *forecast = bs_study_is_current (study) ? bs_study_get_result (study) : NULL;
+
+  if (isnan (results->flatten.thickness))
+    return NULL;
+  return bs_words_sure (forecast != NULL ? &forecast->odds : NULL, results->stack->plan->units);
+}
+
 /* A time alone says little: what matters is what the glue leaves of it. */
 static char *
 describe_time (const BsResults *results)
@@ -110,7 +123,9 @@ changed_cb (BsReadout *self)
   g_autofree char *wanted = describe_pressure (results);
   BsWorking thickness = explain_thickness (self, results);
   BsWorking pressure = explain_pressure (self);
-  const char *const notes[N_ROWS] = { [ROW_TIME] = time_left, [ROW_PRESSURE] = wanted };
+  g_autofree char *sure = describe_sure (self, results);
+  const char *const notes[N_ROWS]
+      = { [ROW_THICKNESS] = sure, [ROW_TIME] = time_left, [ROW_PRESSURE] = wanted };
 
   for (guint i = 0; i < N_ROWS; i++)
     {

@@ -155,11 +155,45 @@ edit_lamination (BsPlan *copy, const char *id)
 
 const BsRecord bs_record_lamination = { find_lamination, edit_lamination };
 
-/* "index lamination": the index first, since a lamination's id may hold anything. */
-char *
-bs_record_defect_id (const char *lamination, guint index)
+static gconstpointer
+find_placed_clamp (const BsPlan *plan, const char *id)
 {
-  return g_strdup_printf ("%u %s", index, lamination);
+  guint place = (guint)strtoul (id, NULL, 10);
+
+  return place < plan->placed_clamps->len
+             ? &g_array_index (plan->placed_clamps, BsPlacedClamp, place)
+             : NULL;
+}
+
+static gpointer
+edit_placed_clamp (BsPlan *copy, const char *id)
+{
+  return &g_array_index (copy->placed_clamps, BsPlacedClamp, (guint)strtoul (id, NULL, 10));
+}
+
+const BsRecord bs_record_placed_clamp = { find_placed_clamp, edit_placed_clamp };
+
+static gconstpointer
+find_board (const BsPlan *plan, const char *id)
+{
+  return id != NULL ? bs_plan_find_board (plan, id) : NULL;
+}
+
+static gpointer
+edit_board (BsPlan *copy, const char *id)
+{
+  int i = find_index (copy->boards, id);
+  BsBoard *board = bs_board_copy (g_ptr_array_index (copy->boards, (guint)i));
+  return put_copy (copy->boards, i, board, (GDestroyNotify)bs_board_unref);
+}
+
+const BsRecord bs_record_board = { find_board, edit_board };
+
+/* "index owner": the index first, since an id may hold anything. */
+char *
+bs_record_defect_id (const char *owner, guint index)
+{
+  return g_strdup_printf ("%u %s", index, owner);
 }
 
 static const char *
@@ -189,3 +223,23 @@ edit_defect (BsPlan *copy, const char *id)
 }
 
 const BsRecord bs_record_defect = { find_defect, edit_defect };
+
+static gconstpointer
+find_board_defect (const BsPlan *plan, const char *id)
+{
+  guint index = 0;
+  const BsBoard *board = bs_plan_find_board (plan, split_defect_id (id, &index));
+  if (board == NULL || index >= board->defects->len)
+    return NULL;
+  return &g_array_index (board->defects, BsDefect, index);
+}
+
+static gpointer
+edit_board_defect (BsPlan *copy, const char *id)
+{
+  guint index = 0;
+  BsBoard *board = edit_board (copy, split_defect_id (id, &index));
+  return &g_array_index (board->defects, BsDefect, index);
+}
+
+const BsRecord bs_record_board_defect = { find_board_defect, edit_board_defect };

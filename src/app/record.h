@@ -24,11 +24,15 @@ extern const BsRecord bs_record_clamp;    /* a BsClampKind */
 extern const BsRecord bs_record_caul;     /* a BsCaulKind */
 extern const BsRecord bs_record_offer;    /* a BsOffer */
 extern const BsRecord bs_record_part;     /* a BsPart */
-extern const BsRecord bs_record_lamination; /* a BsLamination */
-extern const BsRecord bs_record_defect;     /* a BsDefect; id from bs_record_defect_id () */
+extern const BsRecord bs_record_placed_clamp; /* a BsPlacedClamp; id: its place, "0" the first */
+extern const BsRecord bs_record_lamination;   /* a BsLamination */
+extern const BsRecord bs_record_defect;       /* a BsDefect; id from bs_record_defect_id () */
 
-/* The id of a lamination's defect, for bs_record_defect: the caller's to free. */
-char *bs_record_defect_id (const char *lamination, guint index);
+extern const BsRecord bs_record_board;        /* a BsBoard */
+extern const BsRecord bs_record_board_defect; /* likewise a BsDefect, of a board */
+
+/* The id of a defect of a lamination or board, for its record: the caller's to free. */
+char *bs_record_defect_id (const char *owner, guint index);
 
 /* An id that none of the things has, each of which begins with its id (clamps, laminations ...):
  * the caller's to free. */

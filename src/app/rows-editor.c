@@ -73,20 +73,32 @@ is_left (const BsField *field)
 }
 
 static void
+attach_title (BsRowsEditor *self, const char *text, const char *hint, int column,
+              gboolean is_at_left)
+{
+  GtkWidget *title = gtk_label_new (text);
+
+  gtk_widget_add_css_class (title, "faint");
+  gtk_label_set_xalign (GTK_LABEL (title), is_at_left ? 0.0f : 1.0f);
+  gtk_widget_set_tooltip_text (title, hint);
+  gtk_grid_attach (GTK_GRID (self->grid), title, column, 0, 1, 1);
+}
+
+static void
 attach_titles (BsRowsEditor *self)
 {
-  for (guint i = 0; i < self->rows->n_fields; i++)
-    {
-      const BsField *field = &self->rows->fields[i];
-      g_autofree char *text = make_title (self, field);
-      GtkWidget *title = gtk_label_new (text);
+  const BsRows *rows = self->rows;
 
-      gtk_widget_add_css_class (title, "faint");
-      gtk_label_set_xalign (GTK_LABEL (title), is_left (field) ? 0.0f : 1.0f);
-      if (field->hint != NULL)
-        gtk_widget_set_tooltip_text (title, _ (field->hint));
-      gtk_grid_attach (GTK_GRID (self->grid), title, (int)i, 0, 1, 1);
+  for (guint i = 0; i < rows->n_fields; i++)
+    {
+      const BsField *field = &rows->fields[i];
+      g_autofree char *text = make_title (self, field);
+
+      attach_title (self, text, field->hint != NULL ? _ (field->hint) : NULL, (int)i,
+                    is_left (field));
     }
+  for (guint i = 0; i < rows->n_columns; i++)
+    attach_title (self, _ (rows->columns[i].title), NULL, (int)(rows->n_fields + i), TRUE);
 }
 
 static GtkWidget *
@@ -117,8 +129,11 @@ attach_row (BsRowsEditor *self, guint index)
       gtk_widget_set_hexpand (editor, self->rows->fields[i].kind == BS_FIELD_TEXT);
       gtk_grid_attach (GTK_GRID (self->grid), editor, (int)i, row, 1, 1);
     }
+  for (guint i = 0; i < self->rows->n_columns; i++)
+    gtk_grid_attach (GTK_GRID (self->grid), self->rows->columns[i].create (self->session, id),
+                     (int)(self->rows->n_fields + i), row, 1, 1);
   gtk_grid_attach (GTK_GRID (self->grid), new_take_off_button (self, index),
-                   (int)self->rows->n_fields, row, 1, 1);
+                   (int)(self->rows->n_fields + self->rows->n_columns), row, 1, 1);
 }
 
 static GPtrArray *

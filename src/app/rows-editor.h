@@ -6,6 +6,13 @@
 
 G_BEGIN_DECLS
 
+/* A column that is no field: a widget for each row, which follows the session by itself. */
+typedef struct
+{
+  const char *title; /* N_() */
+  GtkWidget *(*create) (BsSession *session, const char *id);
+} BsRowsColumn;
+
 /* Things of one kind (clamps, cauls, defects of a lamination) as rows of editors under one line of
  * column titles, each row with a button that takes it off, and one under all that adds another. */
 typedef struct
@@ -16,6 +23,8 @@ typedef struct
   const BsRecord *record;
   const BsField *fields;
   guint n_fields;
+  const BsRowsColumn *columns; /* after the fields */
+  guint n_columns;
 
   /* `owner` is the id of the record that the things belong to, or NULL where that is the plan. add
    * and take_off return a new plan; dup_id an id for the record, the caller's to free. */

@@ -11,6 +11,7 @@ struct _BsSession
   BsResults *results;
   GHashTable *studies; /* BsStudyKind to BsStudy: those that someone asked for */
   char *selected;
+  char *folder;
   gboolean has_preview;
 };
 
@@ -18,6 +19,7 @@ enum
 {
   PROP_0,
   PROP_SELECTED,
+  PROP_FOLDER,
   N_PROPS
 };
 
@@ -89,6 +91,7 @@ bs_session_finalize (GObject *object)
   g_clear_pointer (&self->results, bs_results_unref);
   g_clear_pointer (&self->shown, bs_plan_unref);
   g_clear_pointer (&self->selected, g_free);
+  g_clear_pointer (&self->folder, g_free);
   G_OBJECT_CLASS (bs_session_parent_class)->finalize (object);
 }
 
@@ -101,6 +104,9 @@ bs_session_get_property (GObject *object, guint id, GValue *value, GParamSpec *p
     {
     case PROP_SELECTED:
       g_value_set_string (value, self->selected);
+      break;
+    case PROP_FOLDER:
+      g_value_set_string (value, self->folder);
       break;
     default:
       G_OBJECT_WARN_INVALID_PROPERTY_ID (object, id, pspec);
@@ -116,6 +122,9 @@ bs_session_set_property (GObject *object, guint id, const GValue *value, GParamS
     {
     case PROP_SELECTED:
       bs_session_select (self, g_value_get_string (value));
+      break;
+    case PROP_FOLDER:
+      bs_session_set_folder (self, g_value_get_string (value));
       break;
     default:
       G_OBJECT_WARN_INVALID_PROPERTY_ID (object, id, pspec);
@@ -133,6 +142,9 @@ bs_session_class_init (BsSessionClass *class)
 
   props[PROP_SELECTED]
       = g_param_spec_string ("selected", NULL, NULL, NULL,
+                             G_PARAM_READWRITE | G_PARAM_STATIC_STRINGS | G_PARAM_EXPLICIT_NOTIFY);
+  props[PROP_FOLDER]
+      = g_param_spec_string ("folder", NULL, NULL, NULL,
                              G_PARAM_READWRITE | G_PARAM_STATIC_STRINGS | G_PARAM_EXPLICIT_NOTIFY);
   g_object_class_install_properties (object_class, N_PROPS, props);
 
@@ -259,4 +271,24 @@ bs_session_select (BsSession *self, const char *lamination)
   g_free (self->selected);
   self->selected = selected;
   g_object_notify_by_pspec (G_OBJECT (self), props[PROP_SELECTED]);
+}
+
+const char *
+bs_session_get_folder (BsSession *self)
+{
+  g_return_val_if_fail (BS_IS_SESSION (self), NULL);
+
+  return self->folder;
+}
+
+void
+bs_session_set_folder (BsSession *self, const char *folder)
+{
+  g_return_if_fail (BS_IS_SESSION (self));
+
+  if (g_strcmp0 (self->folder, folder) == 0)
+    return;
+  g_free (self->folder);
+  self->folder = g_strdup (folder);
+  g_object_notify_by_pspec (G_OBJECT (self), props[PROP_FOLDER]);
 }

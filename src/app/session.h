@@ -18,7 +18,7 @@ G_BEGIN_DECLS
  * it sets a preview at each step, then pushes that same plan, or ends the preview.
  *
  * Signals: "changed" when the results are others than before, or a preview became the plan;
- * "notify::selected" (a lamination's id, or NULL). What can be undone is told by the history's own
+ * "notify::selected" (a lamination's id, or NULL); "notify::folder". What can be undone is told by the history's own
  * "changed". */
 #define BS_TYPE_SESSION (bs_session_get_type ())
 G_DECLARE_FINAL_TYPE (BsSession, bs_session, BS, SESSION, GObject)
@@ -43,6 +43,10 @@ void bs_session_push (BsSession *self, BsPlan *plan, const char *label, const ch
 
 /* Another plan altogether, unmodified, nothing selected. */
 void bs_session_open (BsSession *self, BsPlan *plan);
+
+/* The folder that the plan's file is in, which paths in it begin from; NULL while there is none. */
+const char *bs_session_get_folder (BsSession *self);
+void bs_session_set_folder (BsSession *self, const char *folder);
 
 /* Selecting what the plan does not have selects nothing. */
 const char *bs_session_get_selected (BsSession *self);

@@ -19,13 +19,6 @@ static const char *const layups[] = {
   NULL,
 };
 
-static const char *const flatten_methods[] = {
-  N_ ("By hand plane"),
-  N_ ("With a router on a sled"),
-  N_ ("Through a planer"),
-  NULL,
-};
-
 static const char *const unit_systems[] = {
   N_ ("Millimetres, newtons, kilograms"),
   N_ ("Inches, pounds"),
@@ -60,12 +53,6 @@ static const BsField show_fields[] = {
          slab.shows_back),
   FIELD (BS_FIELD_SWITCH, N_ ("Underside shows"), NULL, slab.shows_underside),
   FIELD (BS_FIELD_SWITCH, N_ ("Ends show"), NULL, slab.shows_ends),
-};
-
-static const BsField flatten_fields[] = {
-  FIELD (BS_FIELD_CHOICE, N_ ("Flattened"), NULL, slab.flatten_method, .choices = flatten_methods),
-  FIELD (BS_FIELD_NUMBER, N_ ("Allowance on each face"),
-         N_ ("Taken off beyond flat, for tool marks"), slab.allowance, &bs_limits.allowance),
 };
 
 static const BsField season_fields[] = {
@@ -116,8 +103,6 @@ bs_slab_page_new (BsSession *session)
                                 G_N_ELEMENTS (wanted_fields)));
   bs_page_add (
       page, new_block (session, N_ ("What people see"), show_fields, G_N_ELEMENTS (show_fields)));
-  bs_page_add (page, new_block (session, N_ ("How it is made flat"), flatten_fields,
-                                G_N_ELEMENTS (flatten_fields)));
   bs_page_add (page, new_season_block (session));
   bs_page_add (page,
                new_block (session, N_ ("This plan"), plan_fields, G_N_ELEMENTS (plan_fields)));

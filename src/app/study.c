@@ -5,11 +5,11 @@
 #include "core/clamp-advice.h"
 #include "core/forecast.h"
 #include "core/purchase.h"
+#include "core/schedule.h"
 
 /* How long a plan stands before what is slow begins: longer than from one step of a drag to the
  * next. */
 #define REST_MS 120
-#include "core/schedule.h"
 
 const BsStudyKind bs_study_forecast = {
   (gpointer (*) (const BsPlan *, const BsProgress *))bs_forecast_new,
@@ -25,6 +25,7 @@ work_out_schedule (const BsPlan *plan, const BsProgress *progress)
 const BsStudyKind bs_study_schedule = {
   work_out_schedule,
   (GDestroyNotify)bs_schedule_free,
+  REST_MS,
 };
 
 /* Never stopped: while a hand moves on, the pressures a little behind it are what there is to see.

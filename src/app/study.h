@@ -19,7 +19,7 @@ typedef struct
   guint rest_ms; /* a plan must have stood for so long: for what would only hold a moving hand up */
 } BsStudyKind;
 
-extern const BsStudyKind bs_study_schedule; /* a BsSchedule, with the clamps of its layouts */
+extern const BsStudyKind bs_study_schedule;      /* a BsSchedule, with the clamps of its layouts */
 extern const BsStudyKind bs_study_forecast;      /* a BsForecast */
 extern const BsStudyKind bs_study_live_pressing; /* a BsPressure, by the faster form */
 extern const BsStudyKind bs_study_pressing;      /* a BsPressure, exact */

@@ -22,6 +22,18 @@ redo_action (GtkWidget *widget, const char *name, GVariant *unused)
   bs_history_redo (bs_session_get_history (BS_WINDOW (widget)->session));
 }
 
+/* At the place where the slab is put in order. */
+static void
+propose_action (GtkWidget *widget, const char *name, GVariant *unused)
+{
+  BsWindow *self = BS_WINDOW (widget);
+
+  bs_window_go_to (self, "glue-up");
+  GtkWidget *frame = gtk_stack_get_visible_child (self->places);
+  if (frame != NULL)
+    gtk_widget_activate_action (gtk_widget_get_first_child (frame), "order.open", NULL);
+}
+
 static void
 close_action (GtkWidget *widget, const char *name, GVariant *unused)
 {
@@ -139,6 +151,7 @@ static GMenu *
 menu_new (BsWindow *self)
 {
   static const char *const save[] = { "win.save", "win.save-as", NULL };
+  static const char *const order[] = { "win.propose", NULL };
   static const char *const paper[]
       = { "win.preview", "win.print", "win.page-setup", "win.workings", "win.export", NULL };
   static const char *const last[] = { "win.shortcuts", "win.about", "win.close", "app.quit", NULL };
@@ -155,6 +168,7 @@ menu_new (BsWindow *self)
   g_menu_append_section (menu, NULL, G_MENU_MODEL (open));
   append_section (menu, save);
   g_menu_append_section (menu, NULL, G_MENU_MODEL (self->edit_menu));
+  append_section (menu, order);
   append_section (menu, paper);
   g_menu_append_submenu (view, _ ("Light or dark"), G_MENU_MODEL (appearance));
   g_menu_append_section (menu, NULL, G_MENU_MODEL (view));
@@ -180,6 +194,7 @@ bs_window_actions_class_init (GtkWidgetClass *class)
 {
   gtk_widget_class_install_action (class, "win.undo", NULL, undo_action);
   gtk_widget_class_install_action (class, "win.redo", NULL, redo_action);
+  gtk_widget_class_install_action (class, "win.propose", NULL, propose_action);
   gtk_widget_class_install_action (class, "win.close", NULL, close_action);
   gtk_widget_class_install_action (class, "win.shortcuts", NULL, shortcuts_action);
   gtk_widget_class_install_action (class, "win.about", NULL, about_action);

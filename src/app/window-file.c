@@ -22,7 +22,11 @@ bs_window_get_file_name (BsWindow *self)
 static void
 set_file (BsWindow *self, GFile *file)
 {
+  g_autofree char *path = file != NULL ? g_file_get_path (file) : NULL;
+  g_autofree char *folder = path != NULL ? g_path_get_dirname (path) : NULL;
+
   g_set_object (&self->file, file);
+  bs_session_set_folder (self->session, folder);
   if (file != NULL)
     {
       g_autofree char *uri = g_file_get_uri (file);

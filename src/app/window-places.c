@@ -6,6 +6,9 @@
 
 #include "app/boards-page.h"
 #include "app/buying-page.h"
+#include "app/clamping-page.h"
+#include "app/cutting-page.h"
+#include "app/flattening-page.h"
 #include "app/glue-up-page.h"
 #include "app/laminations-page.h"
 #include "app/schedule-page.h"
@@ -22,10 +25,13 @@ static const struct
   { "slab", NC_ ("place", "Slab"), bs_slab_page_new },
   { "boards", NC_ ("place", "Boards"), bs_boards_page_new },
   { "buying", NC_ ("place", "Buying"), bs_buying_page_new },
-  { "shop", NC_ ("place", "Shop"), bs_shop_page_new },
+  { "cutting", NC_ ("place", "Cutting"), bs_cutting_page_new },
   { "laminations", NC_ ("place", "Laminations"), bs_laminations_page_new },
   { "glue-up", NC_ ("place", "Glue-up"), bs_glue_up_page_new },
+  { "flattening", NC_ ("place", "Flattening"), bs_flattening_page_new },
+  { "clamping", NC_ ("place", "Clamping"), bs_clamping_page_new },
   { "schedule", NC_ ("place", "Schedule"), bs_schedule_page_new },
+  { "shop", NC_ ("place", "Shop"), bs_shop_page_new },
 };
 
 /* A page is made when someone goes there: forms are many widgets. */

@@ -99,6 +99,14 @@ find_purchase (BsWindow *self)
                                                                      : NULL;
 }
 
+static const BsForecast *
+find_forecast (BsWindow *self)
+{
+  BsStudy *study = bs_session_get_study (self->session, &bs_study_forecast);
+
+  return bs_study_is_current (study) ? bs_study_get_result (study) : NULL;
+}
+
 static BsSheet *
 sheet_new (BsWindow *self, double width, double height)
 {
@@ -106,6 +114,7 @@ sheet_new (BsWindow *self, double width, double height)
     .width = width,
     .height = height,
     .with_workings = self->with_workings,
+    .forecast = find_forecast (self),
     .schedule = find_schedule (self),
     .purchase = find_purchase (self),
   };

@@ -43,6 +43,26 @@ find_kind (const BsPressure *pressure, const BsClampChange *change)
   return change->force <= pressure->press.problem.kinds[kind].max_force ? (int)kind : -1;
 }
 
+/* Its heads lie on the work and touch no other clamp's. */
+static gboolean
+has_room (const BsPressure *pressure, const BsClampChange *change, guint kind)
+{
+  const BsLayoutProblem *problem = &pressure->press.problem;
+  double half = problem->kinds[kind].head_width / 2.0, from, to;
+
+  bs_press_plan_find_room (&pressure->press, &from, &to);
+  for (guint i = 0; i < pressure->layout.n_clamps; i++)
+    {
+      const BsLayoutClamp *other = &pressure->layout.clamps[i];
+
+      if (change->kind != BS_CLAMP_CHANGE_ADD && i == change->clamp)
+        continue;
+      if (fabs (other->x - change->x) < half + problem->kinds[other->kind].head_width / 2.0)
+        return FALSE;
+    }
+  return change->x - half >= from && change->x + half <= to;
+}
+
 static gboolean
 does_help (const BsPressure *pressure, const BsClampChange *change)
 {
@@ -63,7 +83,8 @@ choose_trials (BsClampAdvice *self, const GArray *changes)
       int kind = find_kind (self->pressure, change);
       BsClampTrial trial = { *change, (guint)kind };
 
-      if (kind >= 0 && does_help (self->pressure, change))
+      if (kind >= 0 && has_room (self->pressure, change, (guint)kind)
+          && does_help (self->pressure, change))
         g_array_append_val (self->trials, trial);
     }
 }

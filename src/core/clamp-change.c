@@ -82,6 +82,7 @@ try_add (Trial *self, guint i)
     x = self->clamps[last].x + (self->clamps[last].x - self->clamps[last - 1].x) / 2.0;
   else
     x = (self->clamps[i - 1].x + self->clamps[i].x) / 2.0;
+  x = floor (x + 0.5); /* a tape is read no finer */
   return try_change (
       self, (BsClampChange){ .kind = BS_CLAMP_CHANGE_ADD, .clamp = i, .x = x, .force = force });
 }

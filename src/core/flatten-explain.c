@@ -12,7 +12,7 @@
 
 #define SET_BY_YOU N_ ("set by you")
 
-const char *const bs_flatten_work_names[BS_N_FLATTEN_WORKS] = {
+const char *const bs_flatten_work_names[BS_N_FLATTEN_WORKS + 1] = {
   [BS_FLATTEN_SHIMMED] = N_ ("Shimmed to the best tilt"),
   [BS_FLATTEN_SHOW_FACE_FIRST] = N_ ("As it rests, show face first"),
   [BS_FLATTEN_UNDERSIDE_FIRST] = N_ ("As it rests, underside first"),
@@ -117,6 +117,13 @@ bs_flatten_explain_removal (const BsFlattenResult *result, gboolean is_top, cons
                   stack->plan->slab.allowance, BS_QUANTITY_LENGTH, SET_BY_YOU);
 }
 
+/* Why nothing can be told of slabs that are drawn. */
+static const char *
+tell_unknown (const BsStack *stack, gboolean is_working)
+{
+  return is_working ? N_ ("It is being worked out.") : tell_missing (stack);
+}
+
 /* What all that is drawn from chance rests on. */
 static void
 add_deviations (const BsStack *stack, BsWorking *why)
@@ -161,7 +168,7 @@ void
 bs_flatten_explain_odds (const BsFlattenOdds *odds, BsSure sure, const BsStack *stack,
                          BsWorking *why)
 {
-  double value = bs_flatten_odds_get (odds, sure);
+  double value = odds != NULL ? bs_flatten_odds_get (odds, sure) : NAN;
 
   bs_working_init (
       why, sures[sure].title,
@@ -182,12 +189,12 @@ bs_flatten_explain_odds (const BsFlattenOdds *odds, BsSure sure, const BsStack *
 void
 bs_flatten_explain_wanted (const BsFlattenOdds *odds, const BsStack *stack, BsWorking *why)
 {
-  gboolean is_known = !isnan (odds->wanted_pct);
+  gboolean is_known = odds != NULL && !isnan (odds->wanted_pct);
 
   bs_working_init (why, N_ ("Chance of the thickness that is wanted"),
                    is_known ? N_ ("The share of the slabs drawn that come out at least as thick as "
                                   "wanted.")
-                            : tell_missing (stack),
+                            : tell_unknown (stack, odds == NULL),
                    "", BS_QUANTITY_PERCENT, is_known ? DRAWN_CERTAINTY : N_ ("Nothing to go by."));
   if (!is_known)
     return;
@@ -198,9 +205,9 @@ bs_flatten_explain_wanted (const BsFlattenOdds *odds, const BsStack *stack, BsWo
 }
 
 void
-bs_flatten_explain_height (double height, const BsStack *stack, BsWorking *why)
+bs_flatten_explain_height (const double *height, const BsStack *stack, BsWorking *why)
 {
-  gboolean is_known = !isnan (height);
+  gboolean is_known = height != NULL && !isnan (*height);
   double wanted = stack->plan->slab.thickness;
 
   bs_working_init (
@@ -208,14 +215,14 @@ bs_flatten_explain_height (double height, const BsStack *stack, BsWorking *why)
       is_known ? N_ ("The one height of all laminations, warped as they are, at which 95 of 100 "
                      "slabs come out at least as thick as wanted. A millimetre more on every "
                      "lamination is a millimetre more of slab.")
-               : tell_missing (stack),
+               : tell_unknown (stack, height == NULL),
       "H = t + e", BS_QUANTITY_LENGTH, is_known ? DRAWN_CERTAINTY : N_ ("Nothing to go by."));
   if (!is_known)
     return;
-  why->value = height;
+  why->value = *height;
   bs_working_add (why, N_ ("thickness wanted"), "t", wanted, BS_QUANTITY_LENGTH, SET_BY_YOU);
   bs_working_add (why, N_ ("lost in no more than 5 of 100 slabs, allowances included"), "e",
-                  height - wanted, BS_QUANTITY_LENGTH, NULL);
+                  *height - wanted, BS_QUANTITY_LENGTH, NULL);
   add_deviations (stack, why);
 }
 

@@ -146,7 +146,8 @@ bs_order_problem_new_for_plan (const BsPlan *plan, GError **error)
 
   if (!add_pins (self, plan, error))
     return NULL;
-  return g_steal_pointer (&self);
+  g_autoptr (BsOrderRules) rules = bs_order_rules_new (self, error);
+  return rules != NULL ? g_steal_pointer (&self) : NULL;
 }
 
 static gboolean

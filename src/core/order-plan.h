@@ -10,8 +10,8 @@ G_BEGIN_DECLS
 /* From a plan to an order problem and back. */
 
 /* As many places as the slab has laminations, which are the candidates, from the front; then those
- * of the rack when the plan wishes that they may be used. NULL with a BS_ORDER_ERROR when a pin
- * names a lamination that is not among them. */
+ * of the rack when the plan wishes that they may be used. NULL with a BS_ORDER_ERROR when the
+ * slab has no laminations or the pins cannot be kept. */
 BsOrderProblem *bs_order_problem_new_for_plan (const BsPlan *plan, GError **error);
 
 /* Whether two plans make the same problem: what is found for the one is found for the other. How

@@ -190,8 +190,8 @@ weigh_face (const BsLamination *self, BsFace face)
   return weight;
 }
 
-static void
-turn_to_show (BsPlan *plan, const BsLamination *lamination)
+void
+bs_saw_turn_to_show (BsPlan *plan, const BsLamination *lamination)
 {
   int place = bs_plan_find_place (plan, lamination->id);
 
@@ -232,7 +232,7 @@ bs_saw_lay_out (BsPlan *plan, guint *n_laid_out)
       bs_lamination_unref (copy->laminations->pdata[index]);
       copy->laminations->pdata[index]
           = mill (plan, bs_saw_wishes_find (wishes, cut->piece), wished, board, cut);
-      turn_to_show (copy, copy->laminations->pdata[index]);
+      bs_saw_turn_to_show (copy, copy->laminations->pdata[index]);
       (*n_laid_out)++;
     }
   if (*n_laid_out > 0)

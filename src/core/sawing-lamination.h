@@ -14,8 +14,12 @@ G_BEGIN_DECLS
 BsLamination *bs_saw_mill (const BsPlan *plan, const BsLamination *wished, const BsBoard *board,
                            const BsCut *cut);
 
+/* Turns a lamination over where it lies in a plan that is not shared yet, if it would show more
+ * defects than its underside. */
+void bs_saw_turn_to_show (BsPlan *plan, const BsLamination *lamination);
+
 /* All laminations as their cuts give them; those that were cut already are left as they were
- * measured. One that would show defects while its underside is clearer is turned over in the slab.
+ * measured. Each is turned to show its clearer side.
  * n_laid_out: how many. A new plan, or a new reference when there are none. */
 BsPlan *bs_saw_lay_out (BsPlan *plan, guint *n_laid_out);
 

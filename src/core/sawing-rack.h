@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/plan.h"
-#include "core/sawing-wish.h"
+#include "core/sawing-job.h"
 #include "core/sawing.h"
 #include "core/working.h"
 
@@ -56,6 +56,10 @@ int bs_saw_count_missing (const BsPlan *plan, const BsSawWish *wish);
 void bs_saw_explain_waste (const BsSawRack *self, BsWorking *why);
 void bs_saw_explain_kerf (const BsSawRack *self, const BsPlan *plan, BsWorking *why);
 void bs_saw_explain_price (const BsSawRack *self, const BsPlan *plan, BsWorking *why);
+
+/* The least that the boards can cost, as a search proved it; `found` NULL: none did for this plan.
+ */
+void bs_saw_explain_bound (const BsSawPlan *found, const BsPlan *plan, BsWorking *why);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsSawnBoard, bs_sawn_board_free)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsSawRack, bs_saw_rack_free)

@@ -17,9 +17,9 @@
 #define HATCH 7.0       /* between the lines of waste, in hairlines */
 
 double
-bs_cut_picture_margin (const BsCutStyle *style)
+bs_cut_picture_margin (double text_size)
 {
-  return 1.25 * style->text_size;
+  return 1.4 * text_size;
 }
 
 /* Device place of the board's y, from its back edge. */
@@ -37,10 +37,19 @@ trace (cairo_t *cr, const BsSawnBoard *sawn, const BsCutStyle *style, double x, 
                    width * style->per_mm);
 }
 
-static BsColor
-find_tint (const BsPlan *plan, const char *wood, const BsCutStyle *style)
+/* Text round a point, on a patch that keeps the grain out of it. */
+static void
+letter_on_patch (cairo_t *cr, const char *text, const BsLettering *lettering, double x, double y,
+                 const BsColor *ink, const BsColor *patch)
 {
-  return bs_palette_wood (style->palette, bs_plan_find_wood (plan, wood), NAN);
+  double width, height, pad = 0.2 * lettering->size;
+
+  bs_lettering_measure (cr, text, lettering, &width, &height);
+  cairo_rectangle (cr, x - 0.5 * width - pad, y - 0.45 * height, width + 2.0 * pad, 0.9 * height);
+  bs_color_set_faded (patch, cr, 0.85);
+  cairo_fill (cr);
+  bs_color_set (ink, cr);
+  bs_lettering_draw (cr, text, lettering, x, y, 0.5, 0.5);
 }
 
 /* Slanted lines within the clip. */
@@ -60,31 +69,67 @@ hatch (cairo_t *cr, double width, double height, const BsCutStyle *style)
   cairo_stroke (cr);
 }
 
-/* The whole board as waste; pieces and offcut are drawn over it. */
+/* The wood itself, with the defects of its upper face. */
+static void
+draw_wood (cairo_t *cr, const BsPlan *plan, const BsSawnBoard *sawn, const BsCutStyle *style)
+{
+  const BsBoardLook look
+      = { .board = sawn->board, .wood = bs_plan_find_wood (plan, sawn->board->wood) };
+  const BsBoardScale scale = {
+    .per_mm = style->per_mm,
+    .hairline = style->hairline,
+    .text_size = style->text_size,
+  };
+
+  bs_draw_board_face (cr, &look, BS_FACE_TOP, &scale, style->palette);
+}
+
+/* All but pieces and offcut. */
+static void
+trace_waste (cairo_t *cr, const BsPlan *plan, const BsSawnBoard *sawn, const BsCutStyle *style)
+{
+  const BsSawing *sawing = sawn->sawing;
+
+  trace (cr, sawn, style, 0.0, 0.0, sawing->length, sawing->width);
+  for (guint i = 0; i < sawn->cuts->len; i++)
+    {
+      const BsCut *cut = &g_array_index (plan->cuts, BsCut, g_array_index (sawn->cuts, guint, i));
+      trace (cr, sawn, style, cut->x, cut->y, cut->length, cut->width);
+    }
+  trace (cr, sawn, style, sawing->offcut_from, 0.0, sawing->offcut_to - sawing->offcut_from,
+         sawing->width);
+}
+
 static void
 draw_waste (cairo_t *cr, const BsPlan *plan, const BsSawnBoard *sawn, const BsCutStyle *style)
 {
-  double width = sawn->sawing->length * style->per_mm;
-  double height = sawn->sawing->width * style->per_mm;
-  BsColor tint = find_tint (plan, sawn->board->wood, style);
-
   cairo_save (cr);
-  cairo_rectangle (cr, 0.0, 0.0, width, height);
+  cairo_set_fill_rule (cr, CAIRO_FILL_RULE_EVEN_ODD);
+  trace_waste (cr, plan, sawn, style);
   cairo_clip (cr);
-  bs_color_set_faded (&tint, cr, 0.4);
+  bs_color_set_faded (&style->palette->ground, cr, 0.6);
   cairo_paint (cr);
-  hatch (cr, width, height, style);
+  hatch (cr, sawn->sawing->length * style->per_mm, sawn->sawing->width * style->per_mm, style);
   cairo_restore (cr);
 }
 
-/* Whole again: what stands on the ground in the wood's tint. */
+/* Words in the middle of a stretch of the board, on a patch of its tint; left out where they do not
+ * fit. */
 static void
-fill_clear (cairo_t *cr, const BsColor *tint, const BsCutStyle *style)
+letter (cairo_t *cr, const BsPlan *plan, const BsSawnBoard *sawn, const char *words, double from,
+        double to, const BsCutStyle *style)
 {
-  bs_color_set (&style->palette->ground, cr);
-  cairo_fill_preserve (cr);
-  bs_color_set (tint, cr);
-  cairo_fill (cr);
+  const BsWood *wood = bs_plan_find_wood (plan, sawn->board->wood);
+  BsColor ink = bs_palette_on_wood (style->palette, wood, NAN);
+  BsColor patch = bs_palette_wood (style->palette, wood, NAN);
+  BsLettering lettering = { .size = style->text_size };
+  double room = (to - from) * style->per_mm, height = sawn->sawing->width * style->per_mm;
+
+  lettering.size
+      = bs_lettering_fit (cr, words, &lettering, 0.95 * room, LEAST_TEXT * style->text_size);
+  if (lettering.size > 0.0 && lettering.size < 0.9 * height)
+    letter_on_patch (cr, words, &lettering, 0.5 * (from + to) * style->per_mm, 0.5 * height, &ink,
+                     &patch);
 }
 
 static void
@@ -93,44 +138,32 @@ draw_offcut (cairo_t *cr, const BsPlan *plan, const BsSawnBoard *sawn, const BsC
   const BsSawing *sawing = sawn->sawing;
   double length = sawing->offcut_to - sawing->offcut_from;
   double dashes[] = { 5.0 * style->hairline, 3.0 * style->hairline };
-  BsColor tint = find_tint (plan, sawn->board->wood, style);
-  BsLettering lettering = { .size = style->text_size };
 
   if (length <= 0.0)
     return;
   g_autofree char *size = bs_units_format (length, BS_QUANTITY_LENGTH, plan->units);
   /* Translators: a rest of a board that is kept, and its length. */
-  g_autofree char *words = sawn->cuts->len > 0 ? g_strdup_printf (_ ("offcut, %s"), size)
-                                               : g_strdup (_ ("nothing is cut from it"));
-  trace (cr, sawn, style, sawing->offcut_from, 0.0, length, sawing->width);
-  fill_clear (cr, &tint, style);
+  g_autofree char *words = g_strdup_printf (_ ("offcut, %s"), size);
   cairo_save (cr);
   trace (cr, sawn, style, sawing->offcut_from, 0.0, length, sawing->width);
   cairo_set_dash (cr, dashes, 2, 0.0);
   bs_color_set (&style->palette->edge, cr);
-  cairo_set_line_width (cr, style->hairline);
+  cairo_set_line_width (cr, 1.5 * style->hairline);
   cairo_stroke (cr);
   cairo_restore (cr);
-  lettering.size = bs_lettering_fit (cr, words, &lettering, 0.95 * length * style->per_mm,
-                                     LEAST_TEXT * style->text_size);
-  if (lettering.size <= 0.0 || lettering.size > sawing->width * style->per_mm)
-    return;
-  BsColor ink
-      = bs_palette_on_wood (style->palette, bs_plan_find_wood (plan, sawn->board->wood), NAN);
-  bs_color_set (&ink, cr);
-  bs_lettering_draw (cr, words, &lettering,
-                     0.5 * (sawing->offcut_from + sawing->offcut_to) * style->per_mm,
-                     0.5 * sawing->width * style->per_mm, 0.5, 0.5);
+  letter (cr, plan, sawn, words, sawing->offcut_from, sawing->offcut_to, style);
 }
 
-/* Defects are drawn with the grain running down: turned, so that it runs to the right. */
+/* A defect that the upper face does not show, seen through the board. Defects are drawn with the
+ * grain running down: turned, so that it runs to the right. */
 static void
-draw_defect (cairo_t *cr, const BsSawnBoard *sawn, const BsDefect *defect, const BsCutStyle *style)
+draw_hidden_defect (cairo_t *cr, const BsSawnBoard *sawn, const BsDefect *defect,
+                    const BsCutStyle *style)
 {
-  gboolean is_wide = defect->face == BS_FACE_TOP || defect->face == BS_FACE_UNDERSIDE;
   double depth = defect->across_to - defect->across_from;
-  double from = is_wide ? defect->across_from
-                        : (defect->face == BS_FACE_LEFT ? 0.0 : sawn->sawing->width - depth);
+  double from = defect->face == BS_FACE_UNDERSIDE ? defect->across_from
+                : defect->face == BS_FACE_LEFT    ? 0.0
+                                                  : sawn->sawing->width - depth;
   double x = defect->x_from * style->per_mm, y = from_y (sawn, style, from + depth);
   double length = (defect->x_to - defect->x_from) * style->per_mm, width = depth * style->per_mm;
   double dashes[] = { 2.0 * style->hairline, 2.0 * style->hairline };
@@ -141,8 +174,6 @@ draw_defect (cairo_t *cr, const BsSawnBoard *sawn, const BsDefect *defect, const
   bs_defect_draw (cr, defect->kind, defect->severity, 0.0, 0.0, width, length, style->hairline,
                   &style->palette->ink);
   cairo_restore (cr);
-  if (defect->face != BS_FACE_UNDERSIDE)
-    return;
   cairo_save (cr);
   cairo_set_dash (cr, dashes, 2, 0.0);
   cairo_rectangle (cr, x - 2.0 * style->hairline, y - 2.0 * style->hairline,
@@ -153,45 +184,59 @@ draw_defect (cairo_t *cr, const BsSawnBoard *sawn, const BsDefect *defect, const
   cairo_restore (cr);
 }
 
-/* Their number stands where the saw enters: a crosscut's below the board, a rip cut's at its left
- * end, on a patch. */
+/* The number of a pass stands where the saw enters: outside the board where it goes through all of
+ * it, else on the kerf. */
 static void
-draw_pass (cairo_t *cr, const BsSawnBoard *sawn, const BsSawPass *pass, guint number,
-           const BsCutStyle *style)
+number_pass (cairo_t *cr, const BsSawnBoard *sawn, const BsSawPass *pass, guint number,
+             const BsCutStyle *style)
 {
-  double width = fmax (pass->width * style->per_mm, 1.5 * style->hairline);
-  double at
-      = pass->is_rip ? from_y (sawn, style, pass->at + pass->width) : pass->at * style->per_mm;
-  double from = pass->is_rip ? pass->from * style->per_mm : from_y (sawn, style, pass->to);
-  double length = (pass->to - pass->from) * style->per_mm;
+  gboolean is_whole = number <= sawn->sawing->n_first;
   BsLettering lettering = { .size = NUMBER_SIZE * style->text_size, .is_bold = TRUE };
   g_autofree char *text = g_strdup_printf ("%u", number);
-  double text_width, text_height;
+  double middle = pass->at + 0.5 * pass->width, gap = 2.0 * style->hairline, width, height;
 
+  bs_lettering_measure (cr, text, &lettering, &width, &height);
   bs_color_set (&style->palette->ink, cr);
-  if (pass->is_rip)
-    cairo_rectangle (cr, from, at, length, width);
+  if (is_whole && !pass->is_rip)
+    bs_lettering_draw (cr, text, &lettering, middle * style->per_mm,
+                       sawn->sawing->width * style->per_mm + gap, 0.5, 0.0);
+  else if (is_whole)
+    bs_lettering_draw (cr, text, &lettering, -gap, from_y (sawn, style, middle), 1.0, 0.5);
+  else if ((pass->to - pass->from) * style->per_mm < 1.3 * (pass->is_rip ? width : height))
+    return;
+  else if (pass->is_rip)
+    letter_on_patch (cr, text, &lettering, pass->from * style->per_mm + 0.5 * width + 2.0 * gap,
+                     from_y (sawn, style, middle), &style->palette->ink, &style->palette->ground);
   else
-    cairo_rectangle (cr, at, from, width, length);
-  cairo_fill (cr);
-  if (style->without_numbers)
-    return;
-  bs_lettering_measure (cr, text, &lettering, &text_width, &text_height);
-  if (!pass->is_rip)
-    {
-      bs_lettering_draw (cr, text, &lettering, at + 0.5 * width,
-                         from_y (sawn, style, pass->from) + 2.0 * style->hairline, 0.5, 0.0);
-      return;
-    }
-  if (length < 4.0 * text_width)
-    return;
-  cairo_rectangle (cr, from, at + 0.5 * (width - text_height), text_width + 4.0 * style->hairline,
-                   text_height);
-  bs_color_set (&style->palette->ground, cr);
-  cairo_fill (cr);
+    letter_on_patch (cr, text, &lettering, middle * style->per_mm,
+                     from_y (sawn, style, 0.5 * (pass->from + pass->to)), &style->palette->ink,
+                     &style->palette->ground);
+}
+
+static void
+draw_pass (cairo_t *cr, const BsSawnBoard *sawn, const BsSawPass *pass, const BsCutStyle *style)
+{
+  double width = fmax (pass->width * style->per_mm, 1.5 * style->hairline);
+
+  if (pass->is_rip)
+    cairo_rectangle (cr, pass->from * style->per_mm, from_y (sawn, style, pass->at + pass->width),
+                     (pass->to - pass->from) * style->per_mm, width);
+  else
+    cairo_rectangle (cr, pass->at * style->per_mm, from_y (sawn, style, pass->to), width,
+                     (pass->to - pass->from) * style->per_mm);
   bs_color_set (&style->palette->ink, cr);
-  bs_lettering_draw (cr, text, &lettering, from + 2.0 * style->hairline, at + 0.5 * width, 0.0,
-                     0.5);
+  cairo_fill (cr);
+}
+
+static void
+draw_passes (cairo_t *cr, const BsSawnBoard *sawn, const BsCutStyle *style)
+{
+  const GArray *passes = sawn->sawing->passes;
+
+  for (guint i = 0; i < passes->len; i++)
+    draw_pass (cr, sawn, &g_array_index (passes, BsSawPass, i), style);
+  for (guint i = 0; !style->without_numbers && i < passes->len; i++)
+    number_pass (cr, sawn, &g_array_index (passes, BsSawPass, i), i + 1, style);
 }
 
 /* "1830 × 96.5 mm, pinned". */
@@ -215,8 +260,10 @@ describe_piece (const BsPlan *plan, const BsCut *cut, const BsCutStyle *style)
 /* Label and size, in two lines or in one, as large as there is room. */
 static void
 letter_piece (cairo_t *cr, const BsPlan *plan, const BsCut *cut, const BsCutStyle *style,
-              const BsColor *ink)
+              const BsWood *wood)
 {
+  BsColor ink = bs_palette_on_wood (style->palette, wood, NAN);
+  BsColor patch = bs_palette_wood (style->palette, wood, NAN);
   double width = 0.94 * cut->length * style->per_mm, height = cut->width * style->per_mm;
   double size = fmin (style->text_size, 0.8 * height);
   const char *label = bs_saw_piece_label (plan, cut->piece);
@@ -229,7 +276,6 @@ letter_piece (cairo_t *cr, const BsPlan *plan, const BsCut *cut, const BsCutStyl
 
   if (size < least)
     return;
-  bs_color_set (ink, cr);
   if (!has_two && bs_lettering_fit (cr, line, &bold, width, size) > 0.0)
     {
       double label_width, words_width, unused;
@@ -237,17 +283,31 @@ letter_piece (cairo_t *cr, const BsPlan *plan, const BsCut *cut, const BsCutStyl
       bs_lettering_measure (cr, label, &bold, &label_width, &unused);
       bs_lettering_measure (cr, words, &plain, &words_width, &unused);
       double from = middle - 0.5 * (label_width + size + words_width);
-      bs_lettering_draw (cr, label, &bold, from, 0.5 * height, 0.0, 0.5);
-      bs_lettering_draw (cr, words, &plain, from + label_width + size, 0.5 * height, 0.0, 0.5);
+      letter_on_patch (cr, label, &bold, from + 0.5 * label_width, 0.5 * height, &ink, &patch);
+      letter_on_patch (cr, words, &plain, from + label_width + size + 0.5 * words_width,
+                       0.5 * height, &ink, &patch);
       return;
     }
   plain.size = has_two ? bs_lettering_fit (cr, words, &plain, width, least) : 0.0;
   bold.size = bs_lettering_fit (cr, label, &bold, width, least);
   if (bold.size > 0.0)
-    bs_lettering_draw (cr, label, &bold, middle,
-                       0.5 * height - (plain.size > 0.0 ? 0.6 * size : 0.0), 0.5, 0.5);
+    letter_on_patch (cr, label, &bold, middle, 0.5 * height - (plain.size > 0.0 ? 0.6 * size : 0.0),
+                     &ink, &patch);
   if (plain.size > 0.0)
-    bs_lettering_draw (cr, words, &plain, middle, 0.5 * height + 0.7 * size, 0.5, 0.5);
+    letter_on_patch (cr, words, &plain, middle, 0.5 * height + 0.7 * size, &ink, &patch);
+}
+
+static void
+outline_piece (cairo_t *cr, const BsPlan *plan, const BsCut *cut, const BsCutStyle *style,
+               BsMark marks)
+{
+  const BsBoard *board = bs_plan_find_board (plan, cut->board);
+  const BsWood *wood = bs_plan_find_wood (plan, board != NULL ? board->wood : NULL);
+  BsScale scale = { .hairline = style->hairline, .text_size = style->text_size };
+
+  bs_outline_draw (cr, 0.0, 0.0, cut->length * style->per_mm, cut->width * style->per_mm, &scale,
+                   style->palette, marks);
+  letter_piece (cr, plan, cut, style, wood);
 }
 
 void
@@ -255,18 +315,15 @@ bs_draw_cut_piece (cairo_t *cr, const BsPlan *plan, const BsCut *cut, const BsCu
                    BsMark marks)
 {
   const BsBoard *board = bs_plan_find_board (plan, cut->board);
-  const char *wood = board != NULL ? board->wood : NULL;
-  BsColor tint = find_tint (plan, wood, style);
-  BsColor ink = bs_palette_on_wood (style->palette, bs_plan_find_wood (plan, wood), NAN);
-  BsScale scale = { .hairline = style->hairline, .text_size = style->text_size };
-  double width = cut->length * style->per_mm, height = cut->width * style->per_mm;
+  const BsWood *wood = bs_plan_find_wood (plan, board != NULL ? board->wood : NULL);
+  BsColor tint = bs_palette_wood (style->palette, wood, NAN);
 
   cairo_save (cr);
   cairo_new_path (cr);
-  cairo_rectangle (cr, 0.0, 0.0, width, height);
-  fill_clear (cr, &tint, style);
-  bs_outline_draw (cr, 0.0, 0.0, width, height, &scale, style->palette, marks);
-  letter_piece (cr, plan, cut, style, &ink);
+  cairo_rectangle (cr, 0.0, 0.0, cut->length * style->per_mm, cut->width * style->per_mm);
+  bs_color_set (&tint, cr);
+  cairo_fill (cr);
+  outline_piece (cr, plan, cut, style, marks);
   cairo_restore (cr);
 }
 
@@ -292,8 +349,8 @@ draw_pieces (cairo_t *cr, const BsPlan *plan, const BsSawnBoard *sawn, const BsC
 
       cairo_save (cr);
       cairo_translate (cr, cut->x * style->per_mm, from_y (sawn, style, cut->y + cut->width));
-      bs_draw_cut_piece (cr, plan, cut, style,
-                         is_selected (plan, index, style) ? BS_MARK_SELECTED : BS_MARK_NONE);
+      outline_piece (cr, plan, cut, style,
+                     is_selected (plan, index, style) ? style->mark : BS_MARK_NONE);
       cairo_restore (cr);
     }
 }
@@ -308,16 +365,19 @@ bs_draw_cut_board (cairo_t *cr, const BsPlan *plan, const BsSawnBoard *sawn,
     return;
   cairo_save (cr);
   cairo_new_path (cr);
-  draw_waste (cr, plan, sawn, style);
-  draw_offcut (cr, plan, sawn, style);
-  draw_pieces (cr, plan, sawn, style);
+  draw_wood (cr, plan, sawn, style);
   for (guint i = 0; i < sawn->board->defects->len; i++)
-    draw_defect (cr, sawn, &g_array_index (sawn->board->defects, BsDefect, i), style);
-  for (guint i = 0; i < sawing->passes->len; i++)
-    draw_pass (cr, sawn, &g_array_index (sawing->passes, BsSawPass, i), i + 1, style);
-  cairo_rectangle (cr, 0.0, 0.0, sawing->length * style->per_mm, sawing->width * style->per_mm);
-  bs_color_set (&style->palette->edge, cr);
-  cairo_set_line_width (cr, style->hairline);
-  cairo_stroke (cr);
+    {
+      const BsDefect *defect = &g_array_index (sawn->board->defects, BsDefect, i);
+      if (defect->face != BS_FACE_TOP)
+        draw_hidden_defect (cr, sawn, defect, style);
+    }
+  if (sawn->cuts->len > 0)
+    {
+      draw_waste (cr, plan, sawn, style);
+      draw_offcut (cr, plan, sawn, style);
+      draw_pieces (cr, plan, sawn, style);
+      draw_passes (cr, sawn, style);
+    }
   cairo_restore (cr);
 }

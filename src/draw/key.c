@@ -7,6 +7,7 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
+#include "core/clamp-layout.h"
 #include "draw/defects.h"
 #include "draw/lettering.h"
 #include "draw/marks.h"
@@ -183,8 +184,10 @@ find_used (const BsResults *results, gboolean *signs, gboolean *defects)
     }
   signs[SIGN_FINISHED] = isfinite (results->flatten.thickness);
   signs[SIGN_TOUCH] = results->flatten.n_touches > 0;
-  signs[SIGN_CLAMP_ABOVE] = results->clamps.positions->len > 0;
-  signs[SIGN_CLAMP_BELOW] = results->clamps.positions->len > 1;
+  for (guint i = 0; i < results->set_clamps->len; i++)
+    signs[g_array_index (results->set_clamps, BsLayoutClamp, i).is_above ? SIGN_CLAMP_ABOVE
+                                                                         : SIGN_CLAMP_BELOW]
+        = TRUE;
 }
 
 double

@@ -93,37 +93,64 @@ draw_scale (const Chart *self)
     }
 }
 
-/* A line through the chart with words over it, in one of two rows, kept inside the chart. */
 static void
-draw_mark (const Chart *self, double thickness, const char *text, int row, gboolean is_bold)
+set_mark_color (const Chart *self, gboolean is_bold)
 {
-  BsLettering style = { .size = 0.85 * self->text, .is_bold = is_bold };
-  double x = to_x (self, thickness), wide, high, words;
-
-  if (!isfinite (thickness))
-    return;
-  bs_lettering_measure (self->cr, text, &style, &wide, &high);
-  words = CLAMP (x - 0.5 * wide, 0.0, fmax (0.0, self->right + SIDE * self->text - wide));
   bs_color_set (is_bold ? &self->palette->accent : &self->palette->ink, self->cr);
+}
+
+static double
+row_bottom (const Chart *self, int row)
+{
+  return (row + 1) * 1.4 * self->text;
+}
+
+/* A line through the chart, up to a row of words. */
+static void
+draw_line (const Chart *self, double thickness, int row, gboolean is_bold)
+{
+  double x = to_x (self, thickness);
+
+  set_mark_color (self, is_bold);
   cairo_set_line_width (self->cr, (is_bold ? 2.5 : 1.2) * self->hairline);
-  cairo_move_to (self->cr, x, (row + 1) * 1.4 * self->text);
+  cairo_move_to (self->cr, x, row_bottom (self, row));
   cairo_line_to (self->cr, x, self->bottom);
   cairo_stroke (self->cr);
-  bs_lettering_draw (self->cr, text, &style, words, (row + 1) * 1.4 * self->text - 0.1 * self->text,
-                     0.0, 1.0);
+}
+
+/* The words of a line, kept inside the chart; other lines pass behind them. */
+static void
+draw_words (const Chart *self, double thickness, const char *text, int row, gboolean is_bold)
+{
+  BsLettering style = { .size = 0.85 * self->text, .is_bold = is_bold };
+  double bottom = row_bottom (self, row), wide, high, left;
+
+  bs_lettering_measure (self->cr, text, &style, &wide, &high);
+  left = CLAMP (to_x (self, thickness) - 0.5 * wide, 0.0,
+                fmax (0.0, self->right + SIDE * self->text - wide));
+  bs_color_set (&self->palette->ground, self->cr);
+  cairo_rectangle (self->cr, left - 0.2 * self->text, bottom - high, wide + 0.4 * self->text, high);
+  cairo_fill (self->cr);
+  set_mark_color (self, is_bold);
+  bs_lettering_draw (self->cr, text, &style, left, bottom, 0.0, 1.0);
 }
 
 static void
 draw_marks (const Chart *self)
 {
+  const BsFlattenOdds *odds = self->odds;
   g_autofree char *thickness = bs_units_format (self->wanted, BS_QUANTITY_LENGTH, self->units);
   /* Translators: %s is a thickness. */
   g_autofree char *wanted = g_strdup_printf (_ ("wanted: %s"), thickness);
 
-  /* Translators: what 95, 50 of a hundred slabs reach, over a line of a small chart. */
-  draw_mark (self, self->odds->at_95_pct, _ ("95 %"), 1, FALSE);
-  draw_mark (self, self->odds->at_50_pct, _ ("50 %"), 1, FALSE);
-  draw_mark (self, self->wanted, wanted, 0, TRUE);
+  draw_line (self, odds->at_95_pct, 1, FALSE);
+  draw_line (self, odds->at_50_pct, 1, FALSE);
+  draw_line (self, self->wanted, 0, TRUE);
+  /* Translators: what so many of a hundred slabs reach, over a line of a small chart. */
+  draw_words (self, odds->at_95_pct, _ ("95 %"), 1, FALSE);
+  if ((odds->at_50_pct - odds->at_95_pct) * self->per_mm > 3.0 * self->text)
+    draw_words (self, odds->at_50_pct, _ ("50 %"), 1, FALSE);
+  draw_words (self, self->wanted, wanted, 0, TRUE);
 }
 
 void

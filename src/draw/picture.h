@@ -59,11 +59,8 @@ void bs_draw_dimensions (cairo_t *cr, const BsResults *results, const BsScale *s
 void bs_draw_surroundings (cairo_t *cr, const BsResults *results, const BsScale *scale,
                            const BsPalette *palette);
 
-/* Clamps lie above and below the slab in turn; the first, at the left end, above. */
-gboolean bs_clamp_is_above (guint clamp);
-
-/* A tape scale along x beside the face picture, in the plan's units, with the clamps of the hand
- * rule where they go. */
+/* A tape scale along x beside the face picture, in the plan's units, with the clamps where they go.
+ */
 void bs_draw_tape (cairo_t *cr, const BsResults *results, const BsScale *scale,
                    const BsPalette *palette);
 

@@ -181,7 +181,7 @@ draw_caption (const Picture *self, double at, double times)
 {
   BsUnitSystem units = self->stack->plan->units;
   BsLettering bold = { .size = self->text, .is_bold = TRUE }, small = { .size = 0.85 * self->text };
-  g_autofree char *where = bs_units_format (at, BS_QUANTITY_LENGTH, units);
+  g_autofree char *where = bs_units_format (round (at), BS_QUANTITY_LENGTH, units);
   const char *label = find_label (self, at);
   g_autofree char *title
       = self->profile == BS_PROFILE_ACROSS

@@ -223,3 +223,21 @@ bs_draw_removal (cairo_t *cr, const BsFlattenMap *map, const BsStack *stack, gbo
     draw_spot (cr, &deep[i], stack, i == 0, scale, palette);
   cairo_restore (cr);
 }
+
+void
+bs_draw_removal_legend (cairo_t *cr, const BsFlattenMap *map, BsUnitSystem units, double width,
+                        double text_size, double hairline, const BsPalette *palette)
+{
+  BsHeat heat = bs_removal_get_heat (map, units);
+  BsLettering small = { .size = 0.85 * text_size };
+  /* Translators: before a scale of depths. */
+  const char *words = _ ("comes off:");
+  double wide, high;
+
+  bs_color_set (&palette->ink, cr);
+  bs_lettering_measure (cr, words, &small, &wide, &high);
+  bs_lettering_draw (cr, words, &small, 0.0, 0.0, 0.0, 0.0);
+  wide += text_size;
+  bs_heat_draw_legend (&heat, cr, wide, 0.0, width - wide - text_size, text_size, hairline,
+                       palette);
+}

@@ -37,6 +37,10 @@ BsHeat bs_removal_get_heat (const BsFlattenMap *map, BsUnitSystem units);
 void bs_draw_removal (cairo_t *cr, const BsFlattenMap *map, const BsStack *stack, gboolean is_top,
                       const BsRemovalScale *scale, const char *selected, const BsPalette *palette);
 
+/* The legend of both, from the origin to the right; as high as a BS_HEAT_LEGEND_HEIGHT. */
+void bs_draw_removal_legend (cairo_t *cr, const BsFlattenMap *map, BsUnitSystem units, double width,
+                             double text_size, double hairline, const BsPalette *palette);
+
 /* The lamination at a device position, or -1. */
 int bs_removal_find_place (const BsRemovalScale *self, const BsStack *stack, double x, double y);
 

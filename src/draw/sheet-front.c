@@ -13,6 +13,7 @@
 #include "draw/lettering.h"
 #include "draw/marks.h"
 #include "draw/paper-scale.h"
+#include "words/flattening.h"
 
 /* Points. */
 #define SIDE_MARGIN 62.0 /* beside the pictures: dimensions, tape, distances of clamps */
@@ -52,6 +53,12 @@ describe_time_left (const BsAssembly *times, BsUnitSystem units)
   return g_strdup_printf (_ ("%s left of %s"), left, limit);
 }
 
+static char *
+describe_sure (const BsFlattenOdds *odds, BsUnitSystem units)
+{
+  return isfinite (odds->at_95_pct) ? bs_words_sure (odds, units) : g_strdup ("");
+}
+
 static double
 draw_figure (cairo_t *cr, const BsWorking *working, const char *under, BsUnitSystem units, double x,
              double width, gboolean is_drawn)
@@ -75,7 +82,8 @@ draw_figure (cairo_t *cr, const BsWorking *working, const char *under, BsUnitSys
 
 /* The numbers that matter most, side by side; as high as the highest. */
 static double
-draw_figures (cairo_t *cr, const BsResults *results, double width, gboolean is_drawn)
+draw_figures (cairo_t *cr, const BsResults *results, const BsFlattenOdds *odds, double width,
+              gboolean is_drawn)
 {
   const BsWorking *figures[] = { &results->why_thickness, &results->why_force, &results->why_clamps,
                                  &results->why_time, &results->why_mass };
@@ -86,9 +94,10 @@ draw_figures (cairo_t *cr, const BsResults *results, double width, gboolean is_d
   bs_color_set (&bs_palette_paper ()->ink, cr);
   for (int i = 0; i < n; i++)
     {
-      g_autofree char *under = figures[i] == &results->why_time
-                                   ? describe_time_left (&results->assembly, units)
-                                   : describe_range (figures[i], units);
+      g_autofree char *under
+          = figures[i] == &results->why_time        ? describe_time_left (&results->assembly, units)
+            : figures[i] == &results->why_thickness ? describe_sure (odds, units)
+                                                    : describe_range (figures[i], units);
 
       height = fmax (height,
                      draw_figure (cr, figures[i], under, units, i * room, room - 10.0, is_drawn));
@@ -122,10 +131,10 @@ has_pictures (const BsStack *stack)
 
 /* Where the pictures go, between the figures and the key. */
 static void
-find_picture_room (cairo_t *cr, const BsResults *results, double width, double height, double *top,
-                   double *bottom)
+find_picture_room (cairo_t *cr, const BsResults *results, const BsFlattenOdds *odds, double width,
+                   double height, double *top, double *bottom)
 {
-  *top = draw_figures (cr, results, width, FALSE);
+  *top = draw_figures (cr, results, odds, width, FALSE);
   *bottom = height - bs_key_draw (cr, results, width, KEY_SIZE, FALSE) - 4.0;
 }
 
@@ -228,14 +237,15 @@ draw_face (cairo_t *cr, const BsResults *results, const BsScale *section, double
 }
 
 void
-bs_sheet_draw_front (cairo_t *cr, const BsResults *results, double width, double height)
+bs_sheet_draw_front (cairo_t *cr, const BsResults *results, const BsFlattenOdds *odds, double width,
+                     double height)
 {
   BsLettering style = { .size = 12.0, .wrap = width };
   double top, bottom, face_top;
   BsScale scale;
 
-  draw_figures (cr, results, width, TRUE);
-  find_picture_room (cr, results, width, height, &top, &bottom);
+  draw_figures (cr, results, odds, width, TRUE);
+  find_picture_room (cr, results, odds, width, height, &top, &bottom);
   if (!has_pictures (results->stack))
     {
       bs_lettering_draw (cr,
@@ -260,14 +270,15 @@ bs_sheet_draw_front (cairo_t *cr, const BsResults *results, double width, double
 }
 
 gboolean
-bs_sheet_front_is_small (const BsResults *results, double width, double height)
+bs_sheet_front_is_small (const BsResults *results, const BsFlattenOdds *odds, double width,
+                         double height)
 {
   cairo_surface_t *surface = cairo_recording_surface_create (CAIRO_CONTENT_COLOR, NULL);
   cairo_t *cr = cairo_create (surface);
   double top, bottom;
   BsScale scale;
 
-  find_picture_room (cr, results, width, height, &top, &bottom);
+  find_picture_room (cr, results, odds, width, height, &top, &bottom);
   cairo_destroy (cr);
   cairo_surface_destroy (surface);
   if (!has_pictures (results->stack))

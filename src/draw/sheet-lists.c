@@ -5,7 +5,9 @@
 #include "draw/sheet-private.h"
 
 #include <glib/gi18n-lib.h>
+#include <math.h>
 
+#include "core/clamps.h"
 #include "core/units.h"
 #include "words/words.h"
 
@@ -77,32 +79,70 @@ add_order (BsFlow *flow, const BsResults *results)
     }
 }
 
+/* TRUE when the screw of some clamp is known. */
+static gboolean
+has_torques (const BsPlan *plan)
+{
+  for (guint i = 0; i < plan->shop.clamps->len; i++)
+    if (isfinite (bs_clamps_torque (g_ptr_array_index (plan->shop.clamps, i), 1.0)))
+      return TRUE;
+  return FALSE;
+}
+
+static void
+add_clamp (BsFlow *flow, const BsPlan *plan, const BsLayoutClamp *clamp)
+{
+  const BsClampKind *kind = g_ptr_array_index (plan->shop.clamps, clamp->kind);
+  double newton_mm = bs_clamps_torque (kind, clamp->force);
+  g_autofree char *turn = g_strdup_printf ("%u", clamp->turn + 1);
+  g_autofree char *where = bs_units_format (clamp->x, BS_QUANTITY_LENGTH, plan->units);
+  g_autofree char *force = bs_units_format (clamp->force, BS_QUANTITY_FORCE, plan->units);
+  g_autofree char *torque = isnan (newton_mm)
+                                ? g_strdup ("\342\200\223")
+                                : bs_units_format (newton_mm, BS_QUANTITY_TORQUE, plan->units);
+  const char *texts[] = { turn,
+                          where,
+                          clamp->is_above ? C_ ("clamp", "above") : C_ ("clamp", "below"),
+                          kind->name != NULL ? kind->name : "",
+                          force,
+                          torque };
+
+  bs_flow_add_row (flow, texts);
+}
+
 static void
 add_clamps (BsFlow *flow, const BsResults *results)
 {
   static const BsFlowCell cells[] = {
-    { .from = 0.00, .width = 0.12, .is_right = TRUE },
-    { .from = 0.12, .width = 0.40, .is_right = TRUE, .is_bold = TRUE },
-    { .from = 0.56, .width = 0.44 },
+    { .from = 0.00, .width = 0.09, .is_right = TRUE },
+    { .from = 0.09, .width = 0.20, .is_right = TRUE, .is_bold = TRUE },
+    { .from = 0.32, .width = 0.11 },
+    { .from = 0.43, .width = 0.28 },
+    { .from = 0.71, .width = 0.13, .is_right = TRUE },
+    { .from = 0.84, .width = 0.16, .is_right = TRUE },
   };
-  const char *head[] = { C_ ("place in the order", "No."), _ ("From the left end"), _ ("Lies") };
-  const GArray *positions = results->clamps.positions;
+  const char *head[] = { C_ ("order of tightening", "Turn"),
+                         _ ("From the left end"),
+                         _ ("Lies"),
+                         _ ("Kind"),
+                         _ ("Force"),
+                         _ ("Torque") };
+  const BsPlan *plan = results->stack->plan;
+  guint n_cells = has_torques (plan) ? G_N_ELEMENTS (cells) : G_N_ELEMENTS (cells) - 1;
 
-  if (positions->len == 0)
+  if (results->set_clamps->len == 0)
     return;
-  bs_flow_add_heading (flow, _ ("Clamps, from the left end"));
-  bs_flow_begin_table (flow, cells, G_N_ELEMENTS (cells), head);
-  for (guint i = 0; i < positions->len; i++)
-    {
-      g_autofree char *number = g_strdup_printf ("%u", i + 1);
-      g_autofree char *where = bs_units_format (g_array_index (positions, double, i),
-                                                BS_QUANTITY_LENGTH, results->stack->plan->units);
-      const char *texts[]
-          = { number, where,
-              bs_clamp_is_above (i) ? C_ ("clamp", "above") : C_ ("clamp", "below") };
-
-      bs_flow_add_row (flow, texts);
-    }
+  bs_flow_add_heading (flow, plan->placed_clamps->len > 0
+                                 ? _ ("Clamps as placed, from the left end")
+                                 : _ ("Clamps by the hand rule, from the left end"));
+  bs_flow_begin_table (flow, cells, n_cells, head);
+  for (guint i = 0; i < results->set_clamps->len; i++)
+    add_clamp (flow, plan, &g_array_index (results->set_clamps, BsLayoutClamp, i));
+  bs_flow_add_text (flow,
+                    _ ("Tighten in the order of the turns, from the middle outwards, first lightly "
+                       "and then once more to the full force. Torques are for a dry screw; grease "
+                       "makes the same torque press a third harder."),
+                    BS_FLOW_PLAIN, BS_FLOW_SIGN_NONE);
 }
 
 typedef struct

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
+#include "core/flatten-spread.h"
 #include "draw/flow.h"
 #include "draw/picture.h"
 #include "draw/sheet.h"
@@ -16,10 +17,12 @@ G_BEGIN_DECLS
 #define BS_SHEET_LABEL_LEAST 12.0 /* smaller ones are drawn once more, larger */
 
 /* The first page: the figures, both pictures, the key. */
-void bs_sheet_draw_front (cairo_t *cr, const BsResults *results, double width, double height);
+void bs_sheet_draw_front (cairo_t *cr, const BsResults *results, const BsFlattenOdds *odds,
+                          double width, double height);
 
 /* TRUE when the labels of the first page had to be smaller than BS_SHEET_LABEL_LEAST. */
-gboolean bs_sheet_front_is_small (const BsResults *results, double width, double height);
+gboolean bs_sheet_front_is_small (const BsResults *results, const BsFlattenOdds *odds, double width,
+                                  double height);
 
 /* The section once more, in rows large enough for the labels. */
 guint bs_sheet_count_section_pages (const BsResults *results, double width, double height);
@@ -39,6 +42,9 @@ void bs_sheet_add_schedule (BsFlow *flow, const BsSchedule *schedule);
 
 /* What to take to the yard, and what it is for. */
 void bs_sheet_add_buying (BsFlow *flow, const BsPurchase *purchase);
+
+/* What comes off each face, by which order of work, and how sure the thickness is. */
+void bs_sheet_add_flattening (BsFlow *flow, const BsResults *results, const BsForecast *forecast);
 
 /* Everything in lists: order, clamps, findings, numbers, cautions; the workings. */
 void bs_sheet_add_lists (BsFlow *flow, const BsResults *results);

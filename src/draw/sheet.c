@@ -18,7 +18,9 @@ struct _BsSheet
   BsResults *results;
   double width, height; /* under the header */
   guint n_section_pages;
+  BsFlattenOdds odds;
   BsFlow *buying; /* NULL: the plan has no offers */
+  BsFlow *flattening;
   BsFlow *schedule;
   BsFlow *lists;
   BsFlow *workings; /* NULL: none wanted */
@@ -30,6 +32,17 @@ new_flow (const BsSheet *self)
   guint n_columns = self->width >= WIDTH_FOR_TWO_COLUMNS ? 2 : 1;
 
   return bs_flow_new (self->width, self->height, n_columns, BS_SHEET_TEXT);
+}
+
+static void
+add_forecast (BsSheet *self, const BsForecast *forecast)
+{
+  g_autoptr (BsForecast) own = NULL;
+
+  if (forecast == NULL)
+    forecast = own = bs_forecast_new (self->results->stack->plan, NULL);
+  self->odds = forecast->odds;
+  bs_sheet_add_flattening (self->flattening, self->results, forecast);
 }
 
 static void
@@ -64,7 +77,9 @@ bs_sheet_new (BsResults *results, const BsSheetOptions *options)
   self->results = bs_results_ref (results);
   self->width = options->width;
   self->height = options->height - HEADER;
-  if (bs_sheet_front_is_small (results, self->width, self->height))
+  self->flattening = new_flow (self);
+  add_forecast (self, options->forecast);
+  if (bs_sheet_front_is_small (results, &self->odds, self->width, self->height))
     self->n_section_pages = bs_sheet_count_section_pages (results, self->width, self->height);
   add_buying (self, options->purchase);
   self->schedule = new_flow (self);
@@ -84,6 +99,7 @@ bs_sheet_free (BsSheet *self)
 {
   bs_results_unref (self->results);
   g_clear_pointer (&self->buying, bs_flow_free);
+  bs_flow_free (self->flattening);
   bs_flow_free (self->schedule);
   bs_flow_free (self->lists);
   g_clear_pointer (&self->workings, bs_flow_free);
@@ -99,8 +115,8 @@ count_pages (BsFlow *flow)
 guint
 bs_sheet_get_n_pages (const BsSheet *self)
 {
-  return 1 + self->n_section_pages + count_pages (self->buying) + count_pages (self->schedule)
-         + count_pages (self->lists) + count_pages (self->workings);
+  return 1 + self->n_section_pages + count_pages (self->buying) + count_pages (self->flattening)
+         + count_pages (self->schedule) + count_pages (self->lists) + count_pages (self->workings);
 }
 
 /* "Glue-up diagram: 2100 × 620 × 90 mm, on edge". */
@@ -149,7 +165,7 @@ draw_header (const BsSheet *self, guint page, cairo_t *cr)
 static void
 draw_list_page (const BsSheet *self, guint page, cairo_t *cr)
 {
-  BsFlow *flows[] = { self->buying, self->schedule, self->lists, self->workings };
+  BsFlow *flows[] = { self->buying, self->flattening, self->schedule, self->lists, self->workings };
   guint i = 0;
 
   for (; page >= count_pages (flows[i]); i++)
@@ -166,7 +182,7 @@ bs_sheet_draw_page (const BsSheet *self, guint page, cairo_t *cr)
   draw_header (self, page, cr);
   cairo_translate (cr, 0.0, HEADER);
   if (page == 0)
-    bs_sheet_draw_front (cr, self->results, self->width, self->height);
+    bs_sheet_draw_front (cr, self->results, &self->odds, self->width, self->height);
   else if (page - 1 < self->n_section_pages)
     bs_sheet_draw_section_page (cr, self->results, self->width, self->height, page - 1);
   else

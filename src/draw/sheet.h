@@ -4,6 +4,7 @@
 
 #include <cairo.h>
 
+#include "core/forecast.h"
 #include "core/purchase.h"
 #include "core/results.h"
 #include "core/schedule.h"
@@ -16,9 +17,10 @@ typedef struct
 {
   double width, height;       /* printable area */
   gboolean with_workings;     /* an appendix that shows how each number came about */
-  const BsSchedule *schedule; /* of the results' plan, read while the sheet is made; NULL: it is
-                               * worked out, with clamps by the hand rule */
-  const BsPurchase *purchase; /* likewise; NULL: it is worked out when the plan has offers */
+  const BsForecast *forecast; /* of the results' plan, read while the sheet is made; NULL: it is
+                               * worked out */
+  const BsSchedule *schedule; /* likewise, with clamps by the hand rule */
+  const BsPurchase *purchase; /* likewise; only when the plan has offers */
 } BsSheetOptions;
 
 typedef struct _BsSheet BsSheet;

@@ -2,15 +2,10 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include <math.h>
 
+#include "core/clamp-layout.h"
 #include "core/units.h"
 #include "draw/dimension.h"
 #include "draw/picture.h"
-
-gboolean
-bs_clamp_is_above (guint clamp)
-{
-  return clamp % 2 == 0;
-}
 
 static void
 draw_ticks (cairo_t *cr, const BsScale *scale, double at, double length, double every, double size)
@@ -59,19 +54,20 @@ draw_scale (cairo_t *cr, const BsStack *stack, const BsScale *scale, const BsPal
 /* The pads of a clamp on both sides of the slab, filled above and open below, and the line between
  * them. */
 static void
-draw_clamp (cairo_t *cr, const BsResults *results, guint clamp, double x, const BsScale *scale,
+draw_clamp (cairo_t *cr, const BsResults *results, const BsLayoutClamp *clamp, const BsScale *scale,
             const BsPalette *palette)
 {
+  const BsClampKind *kind = g_ptr_array_index (results->stack->plan->shop.clamps, clamp->kind);
   double left = bs_scale_from_y (scale, 0.0);
   double right = bs_scale_from_y (scale, results->stack->width);
-  double y = bs_scale_from_x (scale, x);
+  double y = bs_scale_from_x (scale, clamp->x);
   double thick = 0.35 * scale->text_size;
-  double high = fmax (results->clamps.head_width * scale->per_mm_along, 0.4 * scale->text_size);
+  double high = fmax (kind->head_width * scale->per_mm_along, 0.4 * scale->text_size);
   double dashes[] = { 4.0 * scale->hairline, 3.0 * scale->hairline };
 
   bs_color_set_faded (&palette->edge, cr, 0.55);
   cairo_set_line_width (cr, scale->hairline);
-  cairo_set_dash (cr, dashes, bs_clamp_is_above (clamp) ? 0 : 2, 0.0);
+  cairo_set_dash (cr, dashes, clamp->is_above ? 0 : 2, 0.0);
   cairo_move_to (cr, left, y);
   cairo_line_to (cr, right, y);
   cairo_stroke (cr);
@@ -80,7 +76,7 @@ draw_clamp (cairo_t *cr, const BsResults *results, guint clamp, double x, const 
   bs_color_set (&palette->ink, cr);
   cairo_rectangle (cr, left - thick - 2.0 * scale->hairline, y - 0.5 * high, thick, high);
   cairo_rectangle (cr, right + 2.0 * scale->hairline, y - 0.5 * high, thick, high);
-  if (bs_clamp_is_above (clamp))
+  if (clamp->is_above)
     cairo_fill_preserve (cr);
   cairo_stroke (cr);
 }
@@ -103,7 +99,6 @@ void
 bs_draw_tape (cairo_t *cr, const BsResults *results, const BsScale *scale, const BsPalette *palette)
 {
   const BsStack *stack = results->stack;
-  const GArray *positions = results->clamps.positions;
   double last = -INFINITY;
 
   if (stack->n == 0 || !isfinite (stack->width) || !isfinite (stack->length)
@@ -111,13 +106,14 @@ bs_draw_tape (cairo_t *cr, const BsResults *results, const BsScale *scale, const
     return;
   cairo_save (cr);
   draw_scale (cr, stack, scale, palette);
-  for (guint i = 0; i < positions->len; i++)
+  for (guint i = 0; i < results->set_clamps->len; i++)
     {
-      double x = g_array_index (positions, double, i);
+      const BsLayoutClamp *clamp = &g_array_index (results->set_clamps, BsLayoutClamp, i);
+      double x = clamp->x;
 
       if (!isfinite (x))
         continue;
-      draw_clamp (cr, results, i, x, scale, palette);
+      draw_clamp (cr, results, clamp, scale, palette);
       if ((x - last) * scale->per_mm_along < 1.1 * scale->text_size)
         continue;
       label_clamp (cr, results, x, scale, palette);

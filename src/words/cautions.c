@@ -4,6 +4,7 @@
 
 #include "words/words.h"
 
+#include "core/clamp-layout.h"
 #include "core/mass.h"
 #include "core/units.h"
 
@@ -113,19 +114,21 @@ describe_lifting (const BsResults *results, const BsShop *shop, BsUnitSystem uni
       mass, most);
 }
 
-static char *
-describe_clamps (const BsClampRule *rule, BsUnitSystem units)
+char *
+bs_words_clamp_caution (const BsResults *results)
 {
-  double most
-      = isnan (rule->force_n) ? rule->force_fitting_n : fmin (rule->force_n, rule->force_fitting_n);
-  g_autofree char *force = bs_units_format (most, BS_QUANTITY_FORCE, units);
+  double force = 0.0;
+
+  for (guint i = 0; i < results->set_clamps->len; i++)
+    force += g_array_index (results->set_clamps, BsLayoutClamp, i).force;
+  g_autofree char *sum = bs_units_format (force, BS_QUANTITY_FORCE, results->stack->plan->units);
 
   return g_strdup_printf (
       /* Translators: a force. */
       _ ("Clamps: tightened as planned they hold %s, and store it. Keep fingers off the pads, "
-         "stand the work so that "
-         "it cannot tip, and let go in small turns, evenly along the slab."),
-      force);
+         "stand the work so that it cannot tip, and let go in small turns, evenly along the slab. "
+         "Never tighten one beyond what its maker states, and never with a bar on its handle."),
+      sum);
 }
 
 char **
@@ -142,7 +145,7 @@ bs_words_cautions (const BsPlan *plan, const BsResults *results)
   g_ptr_array_add (cautions, describe_machines (plan->units));
   g_ptr_array_add (cautions,
                    g_strdup (_ ("Noise: wear hearing protection at planer, jointer and saw.")));
-  g_ptr_array_add (cautions, describe_clamps (&results->clamps, plan->units));
+  g_ptr_array_add (cautions, bs_words_clamp_caution (results));
   g_ptr_array_add (cautions, describe_lifting (results, &plan->shop, plan->units));
   g_ptr_array_add (
       cautions,

@@ -40,4 +40,7 @@ const char *bs_words_orientation (BsOrientation orientation);
  * data sheets, local rules and licensed practice. Free with g_strfreev. */
 char **bs_words_cautions (const BsPlan *plan, const BsResults *results);
 
+/* The one of them that is about the clamps as they are set; the caller's. */
+char *bs_words_clamp_caution (const BsResults *results);
+
 G_END_DECLS

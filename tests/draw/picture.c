@@ -293,14 +293,6 @@ test_marks_from_findings (void)
   g_assert_cmpint (bs_marks_from_findings (&results, 3), ==, BS_MARK_NONE);
 }
 
-static void
-test_clamps_alternate (void)
-{
-  for (guint i = 0; i < 10; i++)
-    g_assert_cmpint (bs_clamp_is_above (i), !=, bs_clamp_is_above (i + 1));
-  g_assert_true (bs_clamp_is_above (0));
-}
-
 int
 main (int argc, char **argv)
 {
@@ -318,6 +310,5 @@ main (int argc, char **argv)
   g_test_add_func ("/picture/same-each-time", test_same_each_time);
   g_test_add_func ("/picture/marks-without-colour", test_marks_without_colour);
   g_test_add_func ("/picture/marks-from-findings", test_marks_from_findings);
-  g_test_add_func ("/picture/clamps-alternate", test_clamps_alternate);
   return g_test_run ();
 }

@@ -28,7 +28,7 @@ static const SheetRow rows[] = {
   { "/sheet/pages/16", 16, FALSE, 770.0, 523.0, 3, 6 },
   { "/sheet/pages/60", 60, FALSE, 770.0, 523.0, 5, 14 },
   { "/sheet/pages/60-letter", 60, FALSE, 720.0, 540.0, 5, 14 },
-  { "/sheet/pages/16-upright", 16, FALSE, 523.0, 770.0, 3, 8 },
+  { "/sheet/pages/16-upright", 16, FALSE, 523.0, 770.0, 3, 10 },
   { "/sheet/pages/16-small", 16, FALSE, 380.0, 260.0, 6, 30 },
 };
 

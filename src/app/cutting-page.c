@@ -1,0 +1,534 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/cutting-page.h"
+
+#include <glib/gi18n.h>
+
+#include "app/actions.h"
+#include "app/cutting-canvas.h"
+#include "app/cutting-search.h"
+#include "app/cutting-table.h"
+#include "app/number-row.h"
+#include "core/money.h"
+#include "core/sawing-lamination.h"
+#include "core/sawing-rack.h"
+#include "plan/edits.h"
+#include "words/sawing.h"
+
+struct _BsCuttingPage
+{
+  GtkWidget parent_instance;
+
+  /* owned */
+  BsSession *session;
+  BsCuttingSearch *search;
+  BsPlan *proven; /* the plan that the search's proof is of, or NULL */
+  /* children, borrowed */
+  BsCuttingCanvas *canvas;
+  BsCuttingTable *table;
+  GtkWidget *plan_button, *stop_button;
+  GtkLabel *message, *sum;
+  GtkWidget *price, *bound, *waste, *kerf; /* BsNumberRow */
+};
+
+G_DEFINE_FINAL_TYPE (BsCuttingPage, bs_cutting_page, GTK_TYPE_WIDGET)
+
+#define CANVAS_LEAST 150
+#define TABLE_LEAST 90
+#define TABLE_USUAL 190
+
+static BsPlan *
+get_shown (BsCuttingPage *self)
+{
+  return bs_session_get_results (self->session)->stack->plan;
+}
+
+/* Numbers. */
+
+static void
+show_numbers (BsCuttingPage *self)
+{
+  const BsPlan *plan = get_shown (self);
+  g_autoptr (BsSawRack) rack = bs_saw_rack_new (plan);
+  const BsSawPlan *found
+      = plan == self->proven ? bs_cutting_search_get_found (self->search, NULL) : NULL;
+  g_autofree char *sum = bs_words_saw_sum (rack, plan->units);
+  BsWorking why;
+
+  bs_saw_explain_price (rack, plan, &why);
+  bs_number_row_show (BS_NUMBER_ROW (self->price), &why, plan->units, NULL);
+  bs_saw_explain_bound (found, plan, &why);
+  bs_number_row_show (BS_NUMBER_ROW (self->bound), &why, plan->units, NULL);
+  bs_saw_explain_waste (rack, &why);
+  bs_number_row_show (BS_NUMBER_ROW (self->waste), &why, plan->units, NULL);
+  bs_saw_explain_kerf (rack, plan, &why);
+  bs_number_row_show (BS_NUMBER_ROW (self->kerf), &why, plan->units, NULL);
+  gtk_label_set_text (self->sum, sum);
+}
+
+/* The message: what is being done, or what there is to say about the cuts. */
+
+static char *
+tell_search (BsCuttingPage *self)
+{
+  const char *currency = bs_cutting_search_get_plan (self->search)->currency;
+  gint64 price_minor, bound_minor;
+
+  if (!bs_cutting_search_get_best (self->search, &price_minor, &bound_minor))
+    return g_strdup (_ ("Planning the cuts…"));
+  g_autofree char *price = bs_money_format ((double)price_minor, currency);
+  g_autofree char *bound = bs_money_format ((double)bound_minor, currency);
+  /* Translators: two prices. */
+  return g_strdup_printf (_ ("Planning the cuts: found so far, %s; it cannot be done for less than "
+                             "%s. Stop takes what was found."),
+                          price, bound);
+}
+
+static char *
+tell_proof (const BsSawPlan *found)
+{
+  if (!found->is_bound)
+    return g_strdup (_ ("Not everything finds a place: the table says why."));
+  if (found->is_price_least && found->is_waste_least)
+    return g_strdup (_ ("Everything has a place. Proven: nothing costs less, and at this price "
+                        "nothing wastes less."));
+  if (found->is_price_least)
+    return g_strdup (
+        _ ("Everything has a place. Proven: nothing costs less; it may waste more than "
+           "it has to."));
+  return g_strdup (_ ("Everything has a place. It may cost more than it has to: the least possible "
+                      "price is told below."));
+}
+
+static char *
+tell_plan (const BsPlan *plan)
+{
+  g_autoptr (BsSawRack) rack = bs_saw_rack_new (plan);
+
+  if (plan->boards->len == 0)
+    return g_strdup (_ ("There are no boards in the rack yet."));
+  if (plan->laminations->len + plan->parts->len == 0)
+    return g_strdup (_ ("There is nothing to cut yet: no laminations and no parts."));
+  if (rack->n_pieces == 0)
+    return g_strdup (_ ("Nothing is cut yet. Plan the cuts gives every lamination and part a place "
+                        "on a board."));
+  if (rack->n_faults > 0)
+    return g_strdup_printf (ngettext ("%u board cannot be sawn like this.",
+                                      "%u boards cannot be sawn like this.", rack->n_faults),
+                            rack->n_faults);
+  if (rack->n_missing > 0)
+    return g_strdup_printf (ngettext ("%u piece has no place: the table says why.",
+                                      "%u pieces have no place: the table says why.",
+                                      rack->n_missing),
+                            rack->n_missing);
+  return g_strdup (_ ("Everything has a place."));
+}
+
+static void
+show_message (BsCuttingPage *self)
+{
+  const char *of_canvas = bs_cutting_canvas_get_message (self->canvas);
+  const BsPlan *plan = bs_session_get_plan (self->session);
+  const BsSawPlan *found = bs_cutting_search_get_found (self->search, NULL);
+  g_autofree char *text = NULL;
+
+  if (bs_cutting_search_is_running (self->search))
+    text = tell_search (self);
+  else if (of_canvas != NULL)
+    text = g_strdup (of_canvas);
+  else if (plan == self->proven && found != NULL)
+    text = tell_proof (found);
+  else
+    text = tell_plan (plan);
+  gtk_label_set_text (self->message, text);
+}
+
+/* Actions. */
+
+static const BsCut *
+get_selected (BsCuttingPage *self)
+{
+  const BsPlan *plan = bs_session_get_plan (self->session);
+  int cut = bs_cutting_canvas_get_selected (self->canvas);
+
+  return cut >= 0 && cut < (int)plan->cuts->len ? &g_array_index (plan->cuts, BsCut, cut) : NULL;
+}
+
+static gboolean
+has_kept (const BsPlan *plan)
+{
+  for (guint i = 0; i < plan->cuts->len; i++)
+    if (g_array_index (plan->cuts, BsCut, i).is_pinned
+        || g_array_index (plan->cuts, BsCut, i).is_cut)
+      return TRUE;
+  return FALSE;
+}
+
+static gboolean
+has_laminations_to_lay_out (const BsPlan *plan)
+{
+  for (guint i = 0; i < plan->cuts->len; i++)
+    {
+      const BsCut *cut = &g_array_index (plan->cuts, BsCut, i);
+      if (!cut->is_cut && bs_plan_find_lamination (plan, cut->piece) != NULL)
+        return TRUE;
+    }
+  return FALSE;
+}
+
+static void
+update_actions (BsCuttingPage *self)
+{
+  GtkWidget *widget = GTK_WIDGET (self);
+  const BsPlan *plan = bs_session_get_plan (self->session);
+  gboolean is_running = bs_cutting_search_is_running (self->search);
+  gboolean is_free = !is_running && !bs_session_has_preview (self->session);
+  gboolean is_selected = is_free && get_selected (self) != NULL;
+
+  gtk_widget_action_set_enabled (widget, "cuts.plan",
+                                 is_free && plan->boards->len > 0
+                                     && plan->laminations->len + plan->parts->len > 0);
+  gtk_widget_action_set_enabled (widget, "cuts.stop", is_running);
+  gtk_widget_action_set_enabled (widget, "cuts.lay-out",
+                                 is_free && has_laminations_to_lay_out (plan));
+  gtk_widget_action_set_enabled (widget, "piece.pin", is_selected);
+  gtk_widget_action_set_enabled (widget, "piece.cut", is_selected);
+  gtk_widget_action_set_enabled (widget, "piece.along", is_selected);
+  gtk_widget_action_set_enabled (widget, "piece.across", is_selected);
+  gtk_widget_action_set_enabled (widget, "piece.board", is_selected);
+  gtk_widget_set_visible (self->stop_button, is_running);
+  gtk_button_set_label (GTK_BUTTON (self->plan_button),
+                        has_kept (plan) ? _ ("Plan the rest") : _ ("Plan the cuts"));
+}
+
+static void
+update (BsCuttingPage *self)
+{
+  show_numbers (self);
+  show_message (self);
+  update_actions (self);
+}
+
+static void
+plan_action (GtkWidget *widget, const char *name, GVariant *unused)
+{
+  BsCuttingPage *self = BS_CUTTING_PAGE (widget);
+
+  if (bs_cutting_search_is_running (self->search))
+    return;
+  bs_cutting_search_start (self->search, bs_session_get_plan (self->session));
+  show_message (self);
+  update_actions (self);
+}
+
+static void
+stop_action (GtkWidget *widget, const char *name, GVariant *unused)
+{
+  bs_cutting_search_stop (BS_CUTTING_PAGE (widget)->search);
+}
+
+static void
+lay_out_action (GtkWidget *widget, const char *name, GVariant *unused)
+{
+  BsCuttingPage *self = BS_CUTTING_PAGE (widget);
+  guint n;
+  g_autoptr (BsPlan) plan = bs_saw_lay_out (bs_session_get_plan (self->session), &n);
+  g_autofree char *label
+      = g_strdup_printf (ngettext ("Lay out %u lamination", "Lay out %u laminations", n), n);
+  /* Translators: what was done. */
+  g_autofree char *text = g_strdup_printf (
+      ngettext ("%u lamination now has its board, size, rings and defects, as the Glue-up shows.",
+                "%u laminations now have their boards, sizes, rings and defects, as the Glue-up "
+                "shows.",
+                n),
+      n);
+
+  bs_session_push (self->session, plan, label, NULL);
+  gtk_label_set_text (self->message, text);
+}
+
+/* The plan with a flag of the selected piece turned round. */
+static BsPlan *
+toggle (BsCuttingPage *self, gsize flag)
+{
+  BsPlan *plan = bs_session_get_plan (self->session);
+  int cut = bs_cutting_canvas_get_selected (self->canvas);
+  g_autoptr (BsPlan) copy = bs_plan_copy (plan);
+  gboolean *value = &G_STRUCT_MEMBER (gboolean, &g_array_index (copy->cuts, BsCut, cut), flag);
+
+  *value = !*value;
+  return bs_edit_set_cuts (plan, (const BsCut *)copy->cuts->data, copy->cuts->len);
+}
+
+static void
+pin_action (GtkWidget *widget, const char *name, GVariant *unused)
+{
+  BsCuttingPage *self = BS_CUTTING_PAGE (widget);
+  const BsCut *cut = get_selected (self);
+
+  if (cut == NULL)
+    return;
+  g_autoptr (BsPlan) plan = toggle (self, G_STRUCT_OFFSET (BsCut, is_pinned));
+  /* Translators: %s is a piece. Pinned, it stays where it is when the rest is planned anew. */
+  g_autofree char *label = g_strdup_printf (cut->is_pinned ? _ ("Release %s") : _ ("Pin %s"),
+                                            bs_saw_piece_label (plan, cut->piece));
+  bs_session_push (self->session, plan, label, NULL);
+}
+
+static void
+cut_action (GtkWidget *widget, const char *name, GVariant *unused)
+{
+  BsCuttingPage *self = BS_CUTTING_PAGE (widget);
+  const BsCut *cut = get_selected (self);
+
+  if (cut == NULL)
+    return;
+  g_autoptr (BsPlan) plan = toggle (self, G_STRUCT_OFFSET (BsCut, is_cut));
+  /* Translators: %s is a piece. */
+  g_autofree char *label
+      = g_strdup_printf (cut->is_cut ? _ ("Mark %s as not cut") : _ ("Mark %s as cut"),
+                         bs_saw_piece_label (plan, cut->piece));
+  bs_session_push (self->session, plan, label, NULL);
+}
+
+static void
+along_action (GtkWidget *widget, const char *name, GVariant *by)
+{
+  bs_cutting_canvas_move_along (BS_CUTTING_PAGE (widget)->canvas, g_variant_get_int32 (by));
+}
+
+static void
+across_action (GtkWidget *widget, const char *name, GVariant *by)
+{
+  bs_cutting_canvas_move_across (BS_CUTTING_PAGE (widget)->canvas, g_variant_get_int32 (by));
+}
+
+static void
+board_action (GtkWidget *widget, const char *name, GVariant *by)
+{
+  bs_cutting_canvas_move_to_board (BS_CUTTING_PAGE (widget)->canvas, g_variant_get_int32 (by));
+}
+
+/* Follows the others. */
+
+static void
+take_found (BsCuttingPage *self, const BsSawPlan *found)
+{
+  BsPlan *plan = bs_cutting_search_get_plan (self->search);
+  g_autoptr (BsPlan) edited
+      = bs_edit_set_cuts (plan, (const BsCut *)found->cuts->data, found->cuts->len);
+
+  g_clear_pointer (&self->proven, bs_plan_unref);
+  self->proven = bs_plan_ref (edited);
+  if (edited != plan)
+    bs_session_push (self->session, edited, _ ("Plan the cuts"), NULL);
+}
+
+static void
+search_ended_cb (BsCuttingPage *self, BsCuttingSearch *search)
+{
+  g_assert (BS_IS_CUTTING_PAGE (self));
+
+  const GError *error = NULL;
+  const BsSawPlan *found = bs_cutting_search_get_found (search, &error);
+  gboolean is_same = bs_cutting_search_get_plan (search) == bs_session_get_plan (self->session);
+
+  if (found != NULL && is_same && !bs_session_has_preview (self->session))
+    take_found (self, found);
+  update (self);
+  if (error != NULL)
+    gtk_label_set_text (self->message, error->message);
+  else if (!is_same && self->proven != bs_session_get_plan (self->session))
+    gtk_label_set_text (self->message,
+                        _ ("The plan was changed meanwhile. Plan the cuts once more."));
+}
+
+static void
+canvas_selected_cb (BsCuttingPage *self)
+{
+  if (!bs_cutting_canvas_is_holding (self->canvas))
+    bs_cutting_table_select (self->table, bs_cutting_canvas_get_selected (self->canvas));
+  update_actions (self);
+}
+
+static void
+table_selected_cb (BsCuttingPage *self)
+{
+  int cut = bs_cutting_table_get_selected (self->table);
+
+  if (cut >= 0 && !bs_cutting_canvas_is_holding (self->canvas))
+    bs_cutting_canvas_select (self->canvas, cut);
+}
+
+static gboolean
+bs_cutting_page_grab_focus (GtkWidget *widget)
+{
+  BsCuttingPage *self = BS_CUTTING_PAGE (widget);
+
+  return gtk_widget_grab_focus (GTK_WIDGET (self->canvas))
+         || gtk_widget_grab_focus (self->plan_button);
+}
+
+static void
+bs_cutting_page_dispose (GObject *object)
+{
+  BsCuttingPage *self = BS_CUTTING_PAGE (object);
+
+  bs_cutting_search_stop (self->search);
+  for (GtkWidget *child; (child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL;)
+    gtk_widget_unparent (child);
+  g_clear_pointer (&self->proven, bs_plan_unref);
+  g_clear_object (&self->session);
+  G_OBJECT_CLASS (bs_cutting_page_parent_class)->dispose (object);
+}
+
+static void
+bs_cutting_page_finalize (GObject *object)
+{
+  g_object_unref (BS_CUTTING_PAGE (object)->search);
+  G_OBJECT_CLASS (bs_cutting_page_parent_class)->finalize (object);
+}
+
+static void
+bs_cutting_page_class_init (BsCuttingPageClass *class)
+{
+  GObjectClass *object_class = G_OBJECT_CLASS (class);
+  GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (class);
+
+  object_class->dispose = bs_cutting_page_dispose;
+  object_class->finalize = bs_cutting_page_finalize;
+  widget_class->grab_focus = bs_cutting_page_grab_focus;
+
+  gtk_widget_class_install_action (widget_class, "cuts.plan", NULL, plan_action);
+  gtk_widget_class_install_action (widget_class, "cuts.stop", NULL, stop_action);
+  gtk_widget_class_install_action (widget_class, "cuts.lay-out", NULL, lay_out_action);
+  gtk_widget_class_install_action (widget_class, "piece.pin", NULL, pin_action);
+  gtk_widget_class_install_action (widget_class, "piece.cut", NULL, cut_action);
+  gtk_widget_class_install_action (widget_class, "piece.along", "i", along_action);
+  gtk_widget_class_install_action (widget_class, "piece.across", "i", across_action);
+  gtk_widget_class_install_action (widget_class, "piece.board", "i", board_action);
+
+  gtk_widget_class_set_layout_manager_type (widget_class, GTK_TYPE_BOX_LAYOUT);
+}
+
+/* Building. */
+
+static GtkWidget *
+commands_new (BsCuttingPage *self)
+{
+  static const char *const of_piece[] = { "piece.pin", "piece.cut" };
+  GtkWidget *commands = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+  GtkWidget *of_cuts = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+  GtkWidget *of_pieces = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+
+  self->plan_button = bs_actions_button_new ("cuts.plan");
+  self->stop_button = bs_actions_button_new ("cuts.stop");
+  gtk_widget_set_tooltip_text (self->plan_button,
+                               _ ("Pinned pieces and those already cut stay where they are"));
+  gtk_box_append (GTK_BOX (of_cuts), self->plan_button);
+  gtk_box_append (GTK_BOX (of_cuts), self->stop_button);
+  gtk_box_append (GTK_BOX (of_cuts), bs_actions_button_new ("cuts.lay-out"));
+  gtk_widget_set_hexpand (of_cuts, TRUE);
+  for (gsize i = 0; i < G_N_ELEMENTS (of_piece); i++)
+    gtk_box_append (GTK_BOX (of_pieces), bs_actions_button_new (of_piece[i]));
+  gtk_box_append (GTK_BOX (commands), of_cuts);
+  gtk_box_append (GTK_BOX (commands), of_pieces);
+  gtk_widget_add_css_class (commands, "commands");
+  return commands;
+}
+
+static GtkLabel *
+label_new (const char *css_class)
+{
+  GtkWidget *label = gtk_label_new (NULL);
+
+  gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
+  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
+  gtk_widget_add_css_class (label, css_class);
+  return GTK_LABEL (label);
+}
+
+static GtkWidget *
+head_new (BsCuttingPage *self)
+{
+  GtkWidget *head = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
+  GtkWidget *numbers = gtk_flow_box_new ();
+  GtkWidget **rows[] = { &self->price, &self->bound, &self->waste, &self->kerf };
+
+  self->message = label_new ("strong");
+  self->sum = label_new ("faint");
+  gtk_flow_box_set_selection_mode (GTK_FLOW_BOX (numbers), GTK_SELECTION_NONE);
+  gtk_flow_box_set_max_children_per_line (GTK_FLOW_BOX (numbers), G_N_ELEMENTS (rows));
+  gtk_flow_box_set_column_spacing (GTK_FLOW_BOX (numbers), 24);
+  gtk_flow_box_set_homogeneous (GTK_FLOW_BOX (numbers), TRUE);
+  for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      *rows[i] = bs_number_row_new ();
+      gtk_flow_box_append (GTK_FLOW_BOX (numbers), *rows[i]);
+      gtk_widget_set_focusable (gtk_widget_get_parent (*rows[i]), FALSE);
+    }
+  gtk_box_append (GTK_BOX (head), GTK_WIDGET (self->message));
+  gtk_box_append (GTK_BOX (head), numbers);
+  gtk_box_append (GTK_BOX (head), GTK_WIDGET (self->sum));
+  gtk_widget_add_css_class (head, "cutting-head");
+  return head;
+}
+
+static GtkWidget *
+panes_new (BsCuttingPage *self)
+{
+  GtkWidget *panes = gtk_paned_new (GTK_ORIENTATION_VERTICAL);
+  GtkWidget *scroller = gtk_scrolled_window_new ();
+
+  self->canvas = BS_CUTTING_CANVAS (bs_cutting_canvas_new (self->session));
+  self->table = BS_CUTTING_TABLE (bs_cutting_table_new (self->session));
+  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER,
+                                  GTK_POLICY_AUTOMATIC);
+  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), GTK_WIDGET (self->canvas));
+  bs_cutting_canvas_set_adjustment (
+      self->canvas, gtk_scrolled_window_get_vadjustment (GTK_SCROLLED_WINDOW (scroller)));
+  gtk_widget_set_size_request (scroller, -1, CANVAS_LEAST);
+  gtk_widget_set_size_request (GTK_WIDGET (self->table), -1, TABLE_USUAL);
+  gtk_paned_set_start_child (GTK_PANED (panes), scroller);
+  gtk_paned_set_end_child (GTK_PANED (panes), GTK_WIDGET (self->table));
+  gtk_paned_set_resize_end_child (GTK_PANED (panes), FALSE);
+  gtk_paned_set_shrink_start_child (GTK_PANED (panes), FALSE);
+  gtk_widget_set_vexpand (panes, TRUE);
+  return panes;
+}
+
+static void
+bs_cutting_page_init (BsCuttingPage *self)
+{
+  GtkLayoutManager *layout = gtk_widget_get_layout_manager (GTK_WIDGET (self));
+
+  gtk_orientable_set_orientation (GTK_ORIENTABLE (layout), GTK_ORIENTATION_VERTICAL);
+  self->search = bs_cutting_search_new ();
+  bs_actions_add_shortcuts (GTK_WIDGET (self), "cuts.");
+  bs_actions_add_shortcuts (GTK_WIDGET (self), "piece.");
+}
+
+GtkWidget *
+bs_cutting_page_new (BsSession *session)
+{
+  g_return_val_if_fail (BS_IS_SESSION (session), NULL);
+
+  BsCuttingPage *self = g_object_new (BS_TYPE_CUTTING_PAGE, NULL);
+  self->session = g_object_ref (session);
+  gtk_widget_set_parent (commands_new (self), GTK_WIDGET (self));
+  gtk_widget_set_parent (head_new (self), GTK_WIDGET (self));
+  gtk_widget_set_parent (panes_new (self), GTK_WIDGET (self));
+  g_signal_connect_object (session, "changed", G_CALLBACK (update), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->canvas, "notify::message", G_CALLBACK (show_message), self,
+                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->canvas, "notify::selected", G_CALLBACK (canvas_selected_cb), self,
+                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->table, "notify::selected", G_CALLBACK (table_selected_cb), self,
+                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->search, "progressed", G_CALLBACK (show_message), self,
+                           G_CONNECT_SWAPPED);
+  g_signal_connect_object (self->search, "ended", G_CALLBACK (search_ended_cb), self,
+                           G_CONNECT_SWAPPED);
+  update (self);
+  return GTK_WIDGET (self);
+}
