@@ -103,7 +103,8 @@ export_sheet (BsResults *results, const char *filename, GError **error)
   g_autoptr (BsSchedule) schedule
       = bs_schedule_new (results->stack->plan, BS_SCHEDULE_BY_LAYOUT, NULL);
 
-  return bs_sheet_export (results, schedule, filename, FALSE, error);
+  return bs_sheet_export (results, &(BsSheetStudies){ .schedule = schedule }, filename, FALSE,
+                          error);
 }
 
 static gboolean

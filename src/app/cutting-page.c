@@ -493,6 +493,7 @@ panes_new (BsCuttingPage *self)
   gtk_paned_set_end_child (GTK_PANED (panes), GTK_WIDGET (self->table));
   gtk_paned_set_resize_end_child (GTK_PANED (panes), FALSE);
   gtk_paned_set_shrink_start_child (GTK_PANED (panes), FALSE);
+  gtk_paned_set_shrink_end_child (GTK_PANED (panes), FALSE);
   gtk_widget_set_vexpand (panes, TRUE);
   return panes;
 }

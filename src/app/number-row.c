@@ -286,6 +286,7 @@ bs_number_row_show (BsNumberRow *self, const BsWorking *working, BsUnitSystem un
   g_autofree char *spread = note != NULL ? g_strdup (note) : format_spread (working, units);
 
   self->working = *working;
+  self->working.currency = g_intern_string (working->currency); /* the plan may go */
   self->units = units;
   if (g_strcmp0 (gtk_label_get_text (self->title), title) != 0)
     gtk_label_set_text (self->title, title);

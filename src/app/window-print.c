@@ -82,29 +82,23 @@ workings_cb (GSimpleAction *action, GVariant *state, gpointer user_data)
 /* Printing. */
 
 /* NULL while it is being worked out. */
-static const BsSchedule *
-find_schedule (BsWindow *self)
+static gconstpointer
+find_study (BsWindow *self, const BsStudyKind *kind)
 {
-  BsStudy *study = bs_session_get_study (self->session, &bs_study_schedule);
-
-  return bs_study_is_current (study) ? bs_study_get_result (study) : NULL;
-}
-
-static const BsPurchase *
-find_purchase (BsWindow *self)
-{
-  BsStudy *study = bs_session_get_study (self->session, &bs_study_purchase);
+  BsStudy *study = bs_session_get_study (self->session, kind);
 
   return bs_study_is_current (study) && !bs_study_is_working (study) ? bs_study_get_result (study)
                                                                      : NULL;
 }
 
-static const BsForecast *
-find_forecast (BsWindow *self)
+static BsSheetStudies
+find_studies (BsWindow *self)
 {
-  BsStudy *study = bs_session_get_study (self->session, &bs_study_forecast);
-
-  return bs_study_is_current (study) ? bs_study_get_result (study) : NULL;
+  return (BsSheetStudies){
+    .forecast = find_study (self, &bs_study_forecast),
+    .schedule = find_study (self, &bs_study_schedule),
+    .purchase = find_study (self, &bs_study_purchase),
+  };
 }
 
 static BsSheet *
@@ -114,9 +108,7 @@ sheet_new (BsWindow *self, double width, double height)
     .width = width,
     .height = height,
     .with_workings = self->with_workings,
-    .forecast = find_forecast (self),
-    .schedule = find_schedule (self),
-    .purchase = find_purchase (self),
+    .studies = find_studies (self),
   };
 
   return bs_sheet_new (bs_session_get_results (self->session), &options);
@@ -222,8 +214,10 @@ bs_window_export (BsWindow *self, const char *filename, GError **error)
   const char *paper = gtk_paper_size_get_name (gtk_page_setup_get_paper_size (self->page_setup));
   g_autofree char *lower = g_ascii_strdown (filename, -1);
 
+  const BsSheetStudies studies = find_studies (self);
+
   if (!g_str_has_suffix (lower, ".pdf"))
-    return bs_sheet_export (bs_session_get_results (self->session), find_schedule (self), filename,
+    return bs_sheet_export (bs_session_get_results (self->session), &studies, filename,
                             g_str_equal (paper, GTK_PAPER_NAME_LETTER), error);
 
   g_autoptr (GtkPrintOperation) operation = operation_new (self);

@@ -129,12 +129,14 @@ confirm (BsClampSearch *self, BsPressing *pressing, BsLayout *layout, GError **e
 static guint
 choose_short (const double *ratings, guint first, guint end)
 {
-  double best = -INFINITY;
+  double best = -INFINITY, enough;
   guint n = first;
 
   for (guint i = first; i < end; i++)
     best = fmax (best, ratings[i]);
-  while (ratings[n] < HARDLY_MORE * best)
+  /* Above zero, where only the exact pressures fell short, larger is better likewise. */
+  enough = best < 0.0 ? HARDLY_MORE * best : best / HARDLY_MORE;
+  while (ratings[n] < enough)
     n++;
   return n;
 }
@@ -256,11 +258,11 @@ bs_layout_press (const BsLayoutProblem *problem, BsPressing *pressing, const BsL
       = { .n_clamps = n, .clamps = g_memdup2 (clamps, sizeof (BsLayoutClamp) * n) };
 
   *layout = (BsLayout){ .status = BS_LAYOUT_NO_CLAMPS };
+  bs_clamp_search_init (&search, problem);
   bs_layout_order_turns (given.clamps, n);
   if (!press (pressing, problem, &given, error))
     return FALSE;
   given.status = judge (problem, &given);
-  bs_clamp_search_init (&search, problem);
   sum_forces (&search, find_largest_area (&given.pressures), &given);
   take_over (layout, &given);
   return TRUE;

@@ -61,7 +61,7 @@ void
 bs_clamp_search_clear (BsClampSearch *self)
 {
   g_clear_pointer (&self->influence, bs_clamp_influence_free);
-  g_array_unref (self->owned);
+  g_clear_pointer (&self->owned, g_array_unref);
   g_free (self->x);
   g_free (self->force);
   g_free (self->of_owned);

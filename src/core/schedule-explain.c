@@ -114,10 +114,13 @@ void
 bs_schedule_why_clamps (const BsSchedule *self, const BsStage *stage, BsWorking *working)
 {
   const BsStagePressing *pressing = bs_schedule_get_pressing (self, stage);
+  gboolean is_placed = !stage->is_pack && self->job.input.slab_clamps > 0;
   int by_rule = bs_stages_job_count_by_rule (&self->job, stage);
 
-  bs_working_init (working, N_ ("Clamps in this press"), explain_clamps (pressing, by_rule),
-                   "m = max(hand rule, layout)", BS_QUANTITY_COUNT,
+  bs_working_init (working, N_ ("Clamps in this press"),
+                   is_placed ? N_ ("As many as you placed: see Clamping.")
+                             : explain_clamps (pressing, by_rule),
+                   is_placed ? "" : "m = max(hand rule, layout)", BS_QUANTITY_COUNT,
                    N_ ("The layout is that of this press alone, a pack being one stiff piece."));
   working->value = stage->n_clamps;
   bs_working_add (working, N_ ("clamps by the hand rule"), "", by_rule, BS_QUANTITY_COUNT, NULL);

@@ -90,7 +90,8 @@ lay_out (BsSchedule *self, const BsProgress *progress)
 
       if (!bs_progress_report (&of_part, 0.0))
         return FALSE;
-      if (g_hash_table_contains (self->pressings, name)
+      if ((!stage->is_pack && self->job.input.slab_clamps > 0)
+          || g_hash_table_contains (self->pressings, name)
           || !bs_stage_press (self->stack, stage, &of_part, &pressing))
         continue;
       g_hash_table_insert (self->pressings, g_steal_pointer (&name),

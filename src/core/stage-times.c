@@ -39,6 +39,14 @@ bs_stages_clamps_for_whole (const BsStagesInput *input, int first, int count, in
   return input->whole_for (first, count, n_pieces, input->clamps_data);
 }
 
+int
+bs_stages_clamps_for_slab (const BsStagesInput *input, int outer, int n_pieces)
+{
+  if (input->slab_clamps > 0)
+    return input->slab_clamps;
+  return MAX (outer, bs_stages_clamps_for_whole (input, 0, input->n, n_pieces));
+}
+
 static double
 joint_spread_s (const BsStagesInput *input)
 {

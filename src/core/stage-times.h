@@ -56,6 +56,7 @@ typedef struct
   BsStagesClamps clamps_for;     /* an outer piece; NULL: by the rule of spacing */
   BsStagesWholeClamps whole_for; /* a whole stage; NULL: the outer pieces say all */
   gpointer clamps_data;
+  int slab_clamps; /* that were chosen for the last stage, whatever the rules say; 0: none were */
 
   int max_rounds; /* at least 1 */
 } BsStagesInput;
@@ -97,6 +98,9 @@ int bs_stages_clamps_by_spacing (const BsStagesInput *input, double outer_width)
 /* For an outer piece and for a whole stage, by the input's own rules; at least 0. */
 int bs_stages_clamps_for (const BsStagesInput *input, int first, int count);
 int bs_stages_clamps_for_whole (const BsStagesInput *input, int first, int count, int n_pieces);
+
+/* For the last stage of so many pieces (0: of any number), whose outer ones ask for `outer`. */
+int bs_stages_clamps_for_slab (const BsStagesInput *input, int outer, int n_pieces);
 
 /* Of a stage of at least two pieces. */
 BsStageTimes bs_stage_times (const BsStagesInput *input, int n_pieces, int n_clamps);

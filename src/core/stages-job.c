@@ -132,6 +132,7 @@ take_clamps (BsStagesJob *self, const BsStack *stack)
       if (kind->count > 0)
         self->input.max_opening = fmax (self->input.max_opening, kind->reach);
     }
+  self->input.slab_clamps = (int)stack->plan->placed_clamps->len;
   self->input.clamps_for = count_by_spacing;
   self->input.whole_for = count_for_whole;
   self->input.clamps_data = self;

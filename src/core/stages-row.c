@@ -20,7 +20,6 @@ typedef struct
   BsWays ways;
   GArray **rows;     /* for each lamination and the end: rows that end before it */
   int *most_pieces;  /* for each number of clamps */
-  int whole_clamps;  /* that the last stage needs at least */
   gint64 place_us;   /* for each piece more in the last stage */
   gint64 waiting_us; /* for each round more */
 } Search;
@@ -67,7 +66,7 @@ extend_row (Search *self, int before, int first, int count)
 {
   const BsStagesInput *input = self->input;
   BsWay row = { .row = before };
-  int outer = MAX (bs_stages_clamps_for (input, first, count), self->whole_clamps);
+  int outer = bs_stages_clamps_for_slab (input, bs_stages_clamps_for (input, first, count), 0);
 
   if (before >= 0)
     row = *bs_ways_get (&self->ways, before);
@@ -86,8 +85,7 @@ extend_row (Search *self, int before, int first, int count)
   if (row.end == input->n)
     {
       /* The last stage; at the end only its clamps and time matter. */
-      int n_clamps = MAX (row.outer, outer);
-      n_clamps = MAX (n_clamps, bs_stages_clamps_for_whole (input, 0, input->n, row.n_pieces));
+      int n_clamps = bs_stages_clamps_for_slab (input, MAX (row.outer, outer), row.n_pieces);
       if (n_clamps > input->clamps || row.n_pieces > self->most_pieces[n_clamps])
         return;
       row.time_us += assembly_us (self, row.n_pieces, n_clamps) - row.n_pieces * self->place_us;
@@ -183,7 +181,6 @@ bs_stages_row_find (const BsStagesInput *input, double most_width)
                   .most_width = most_width,
                   .rows = g_new0 (GArray *, input->n + 1),
                   .most_pieces = g_new0 (int, most_clamps + 1),
-                  .whole_clamps = bs_stages_clamps_for_whole (input, 0, input->n, 0),
                   .waiting_us = to_us (waiting) };
   BsStagesPlan *plan = NULL;
 

@@ -66,15 +66,18 @@ bs_stages_plan_add (BsStagesPlan *self, const BsStagesInput *input, int round, c
   int first = bounds[0], end = bounds[n_pieces];
   int front = bs_stages_clamps_for (input, first, bounds[1] - first);
   int back = bs_stages_clamps_for (input, bounds[n_pieces - 1], end - bounds[n_pieces - 1]);
-  int whole = bs_stages_clamps_for_whole (input, first, end - first, n_pieces);
+  int outer = MAX (front, back);
+  gboolean is_pack = first > 0 || end < input->n;
   BsStage stage = {
     .round = round,
     .n_pieces = n_pieces,
     .bounds = g_memdup2 (bounds, (gsize)(n_pieces + 1) * sizeof *bounds),
-    .is_pack = first > 0 || end < input->n,
+    .is_pack = is_pack,
     .width = bs_stages_sum (input->widths, first, end),
     .mass_kg = bs_stages_sum (input->masses, first, end),
-    .n_clamps = MAX (MAX (front, back), whole),
+    .n_clamps = is_pack
+                    ? MAX (outer, bs_stages_clamps_for_whole (input, first, end - first, n_pieces))
+                    : bs_stages_clamps_for_slab (input, outer, n_pieces),
   };
 
   stage.times = bs_stage_times (input, n_pieces, stage.n_clamps);

@@ -24,7 +24,8 @@ struct _BsStagesSearch
   GArray **next;                   /* the same at the end of the round under way */
   GArray **rows;                   /* ways to have a row that ends before a lamination */
   double *starts;                  /* y of each lamination's front, and of the slab's back */
-  double *masses;                  /* of all laminations before one */
+  double *masses;                  /* of all laminations before one whose mass is known, */
+  int *unknown;                    /* and how many before it have none that is */
   gint16 *outer;                   /* clamps for each interval as outer piece; 0: not asked yet */
   gint16 *whole;                   /* clamps for each interval as a stage; 0: not asked yet */
   int least_clamps[BS_WAY_ROUNDS]; /* that any stage of each round needs */
@@ -79,6 +80,12 @@ whole_clamps (BsStagesSearch *self, int first, int end)
   return *known;
 }
 
+static int
+slab_clamps (const BsStagesSearch *self, int outer, int n_pieces)
+{
+  return CLAMP (bs_stages_clamps_for_slab (self->input, outer, n_pieces), 2, BS_WAY_MOST);
+}
+
 static gint64
 stage_us (const BsStagesSearch *self, int n_pieces, int n_clamps)
 {
@@ -111,6 +118,7 @@ bs_stages_search_new (const BsStagesInput *input)
   self->rows = g_new0 (GArray *, n + 1);
   self->starts = g_new0 (double, n + 1);
   self->masses = g_new0 (double, n + 1);
+  self->unknown = g_new0 (int, n + 1);
   self->outer = g_new0 (gint16, n_intervals);
   self->whole = g_new0 (gint16, n_intervals);
   self->rests = g_new0 (Rest, n + 1);
@@ -121,7 +129,9 @@ bs_stages_search_new (const BsStagesInput *input)
     {
       BsWay single = { .first = (gint16)i, .end = (gint16)(i + 1), .round = BS_WAY_SINGLE };
       self->starts[i + 1] = self->starts[i] + input->widths[i];
-      self->masses[i + 1] = self->masses[i] + (input->masses != NULL ? input->masses[i] : 0.0);
+      gboolean is_known = input->masses != NULL && !isnan (input->masses[i]);
+      self->masses[i + 1] = self->masses[i] + (is_known ? input->masses[i] : 0.0);
+      self->unknown[i + 1] = self->unknown[i] + !is_known;
       bs_ways_add (&self->ways, &self->pieces[interval (self, i, i + 1)], &single);
     }
   return self;
@@ -147,6 +157,7 @@ bs_stages_search_free (BsStagesSearch *self)
   bs_ways_clear (&self->ways);
   g_free (self->starts);
   g_free (self->masses);
+  g_free (self->unknown);
   g_free (self->outer);
   g_free (self->whole);
   g_free (self->most_pieces);
@@ -183,11 +194,17 @@ typedef struct
   GArray **finished; /* where finished stages go: one list, or a table of intervals */
 } Aim;
 
+/* NAN when that of one lamination is not known. */
+static double
+mass_of (const BsStagesSearch *self, int first, int end)
+{
+  return self->unknown[end] > self->unknown[first] ? NAN : self->masses[end] - self->masses[first];
+}
+
 static gboolean
 is_pack_allowed (const BsStagesSearch *self, int first, int end)
 {
-  return bs_stage_pack_limit (self->input, width_of (self, first, end),
-                              self->masses[end] - self->masses[first])
+  return bs_stage_pack_limit (self->input, width_of (self, first, end), mass_of (self, first, end))
          == BS_STAGE_LIMIT_NONE;
 }
 
@@ -317,9 +334,8 @@ extend_row (BsStagesSearch *self, const Aim *aim, int number, int piece_number)
   gboolean is_whole = row.end == self->n && row.first == 0;
   if (aim->is_last ? is_whole : !is_whole)
     {
-      int whole = aim->is_last ? bs_stages_clamps_for_whole (self->input, 0, self->n, row.n_pieces)
-                               : whole_clamps (self, row.first, row.end);
-      n_clamps = MAX (n_clamps, whole);
+      n_clamps = aim->is_last ? slab_clamps (self, n_clamps, row.n_pieces)
+                              : MAX (n_clamps, whole_clamps (self, row.first, row.end));
 
       /* The stage has to name its last row, so that is put down even if it leads no farther. */
       int last = bs_ways_keep (&self->ways, &row);
@@ -333,12 +349,12 @@ extend_row (BsStagesSearch *self, const Aim *aim, int number, int piece_number)
 static void
 begin_rows (BsStagesSearch *self, const Aim *aim, int first)
 {
-  int whole = aim->is_last ? whole_clamps (self, 0, self->n) : 0;
-
   for (int end = first + 1; end <= self->n; end++)
     {
       const GArray *list = self->pieces[interval (self, first, end)];
-      int outer = MAX (outer_clamps (self, first, end), whole);
+      int outer = outer_clamps (self, first, end);
+      if (aim->is_last)
+        outer = slab_clamps (self, outer, 0);
       if (list == NULL || !is_piece_wanted (self, aim, first, end) || outer > aim->clamps)
         continue;
       for (guint i = 0; i < list->len; i++)

@@ -174,6 +174,8 @@ draw_hidden_defect (cairo_t *cr, const BsSawnBoard *sawn, const BsDefect *defect
   bs_defect_draw (cr, defect->kind, defect->severity, 0.0, 0.0, width, length, style->hairline,
                   &style->palette->ink);
   cairo_restore (cr);
+  if (style->without_numbers)
+    return;
   cairo_save (cr);
   cairo_set_dash (cr, dashes, 2, 0.0);
   cairo_rectangle (cr, x - 2.0 * style->hairline, y - 2.0 * style->hairline,

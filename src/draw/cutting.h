@@ -22,8 +22,8 @@ typedef struct
   const BsPalette *palette;
   const char *selected;     /* id of a piece, or NULL */
   guint selected_copy;      /* which of its cuts on this plan, from 0 */
-  BsMark mark;              /* of the selected one */
   gboolean without_numbers; /* of the passes: nothing is bought yet */
+  BsMark mark;              /* of the selected one */
 } BsCutStyle;
 
 /* Room that the picture takes below the board and at its left, for the numbers of the passes. */

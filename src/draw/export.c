@@ -167,13 +167,13 @@ find_writer (const char *filename, GError **error)
 }
 
 gboolean
-bs_sheet_export (BsResults *results, const BsSchedule *schedule, const char *filename,
+bs_sheet_export (BsResults *results, const BsSheetStudies *studies, const char *filename,
                  gboolean letter, GError **error)
 {
   const Paper *paper = letter ? &us_letter : &a4;
   BsSheetOptions options = { .width = paper->width - 2.0 * MARGIN,
                              .height = paper->height - 2.0 * MARGIN,
-                             .schedule = schedule };
+                             .studies = *studies };
   Writer write = find_writer (filename, error);
   g_autofree char *shown = g_filename_display_name (filename);
   g_autoptr (BsSheet) sheet = NULL;

@@ -91,8 +91,8 @@ draw_present_box (const Picture *self, guint place)
 {
   const BsPlaced *placed = &self->present->placed[place];
   const BsColor *ink = is_selected (self, placed) ? &self->palette->accent : &self->palette->ink;
-  const BsLettering style = { .size = fmin (bs_scale_get_label_size (self->scale),
-                                            0.85 * self->scale->text_size) };
+  const BsLettering style
+      = { .size = fmin (bs_scale_get_label_size (self->scale), 0.85 * self->scale->text_size) };
   double left = bs_scale_from_y (self->scale, placed->y);
   double width = placed->thickness * self->scale->per_mm_across;
   double top = self->scale->top, height = self->row_bottom - top;
@@ -226,8 +226,7 @@ bs_draw_proposal (cairo_t *cr, const BsStack *present, const BsResults *proposed
 
   if (!(isfinite (proposed->stack->height) && scale->per_mm_across > 0.0))
     return;
-  self.section_bottom
-      = round (self.section_top + proposed->stack->height * scale->per_mm_across);
+  self.section_bottom = round (self.section_top + proposed->stack->height * scale->per_mm_across);
   cairo_save (cr);
   cairo_set_line_width (cr, scale->hairline);
   /* Translators: the order of the laminations as it is, beside a narrow picture. */

@@ -18,31 +18,30 @@ struct _BsSheet
   BsResults *results;
   double width, height; /* under the header */
   guint n_section_pages;
+  BsPressure *pressure; /* a page of its own when there are pressures */
   BsFlattenOdds odds;
-  BsFlow *buying; /* NULL: the plan has no offers */
-  BsFlow *flattening;
-  BsFlow *schedule;
-  BsFlow *lists;
-  BsFlow *workings; /* NULL: none wanted */
+  GPtrArray *flows; /* BsFlow: the pages after those, subject by subject */
 };
 
 static BsFlow *
-new_flow (const BsSheet *self)
+add_flow (BsSheet *self, guint most_columns)
 {
-  guint n_columns = self->width >= WIDTH_FOR_TWO_COLUMNS ? 2 : 1;
+  guint n_columns = self->width >= WIDTH_FOR_TWO_COLUMNS ? most_columns : 1;
+  BsFlow *flow = bs_flow_new (self->width, self->height, n_columns, BS_SHEET_TEXT);
 
-  return bs_flow_new (self->width, self->height, n_columns, BS_SHEET_TEXT);
+  g_ptr_array_add (self->flows, flow);
+  return flow;
 }
 
 static void
-add_forecast (BsSheet *self, const BsForecast *forecast)
+add_flattening (BsSheet *self, const BsForecast *forecast)
 {
   g_autoptr (BsForecast) own = NULL;
 
   if (forecast == NULL)
     forecast = own = bs_forecast_new (self->results->stack->plan, NULL);
   self->odds = forecast->odds;
-  bs_sheet_add_flattening (self->flattening, self->results, forecast);
+  bs_sheet_add_flattening (add_flow (self, 2), self->results, forecast);
 }
 
 static void
@@ -52,7 +51,7 @@ add_schedule (BsSheet *self, const BsSchedule *schedule)
 
   if (schedule == NULL)
     schedule = own = bs_schedule_new (self->results->stack->plan, BS_SCHEDULE_BY_RULE, NULL);
-  bs_sheet_add_schedule (self->schedule, schedule);
+  bs_sheet_add_schedule (add_flow (self, 2), schedule);
 }
 
 static void
@@ -65,32 +64,28 @@ add_buying (BsSheet *self, const BsPurchase *purchase)
     return;
   if (purchase == NULL)
     purchase = own = bs_purchase_new (plan, BS_PURCHASE_QUICK_ROUNDS, NULL);
-  self->buying = bs_flow_new (self->width, self->height, 1, BS_SHEET_TEXT);
-  bs_sheet_add_buying (self->buying, purchase);
+  bs_sheet_add_buying (add_flow (self, 1), purchase);
 }
 
 BsSheet *
 bs_sheet_new (BsResults *results, const BsSheetOptions *options)
 {
+  const BsSheetStudies *studies = &options->studies;
   BsSheet *self = g_new0 (BsSheet, 1);
 
   self->results = bs_results_ref (results);
   self->width = options->width;
   self->height = options->height - HEADER;
-  self->flattening = new_flow (self);
-  add_forecast (self, options->forecast);
+  self->flows = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_flow_free);
+  add_buying (self, studies->purchase);
+  add_flattening (self, studies->forecast);
   if (bs_sheet_front_is_small (results, &self->odds, self->width, self->height))
     self->n_section_pages = bs_sheet_count_section_pages (results, self->width, self->height);
-  add_buying (self, options->purchase);
-  self->schedule = new_flow (self);
-  add_schedule (self, options->schedule);
-  self->lists = new_flow (self);
-  bs_sheet_add_lists (self->lists, results);
+  self->pressure = bs_pressure_new_quick (results->stack->plan);
+  add_schedule (self, studies->schedule);
+  bs_sheet_add_lists (add_flow (self, 2), results);
   if (options->with_workings)
-    {
-      self->workings = new_flow (self);
-      bs_sheet_add_workings (self->workings, results);
-    }
+    bs_sheet_add_workings (add_flow (self, 2), results);
   return self;
 }
 
@@ -98,25 +93,25 @@ void
 bs_sheet_free (BsSheet *self)
 {
   bs_results_unref (self->results);
-  g_clear_pointer (&self->buying, bs_flow_free);
-  bs_flow_free (self->flattening);
-  bs_flow_free (self->schedule);
-  bs_flow_free (self->lists);
-  g_clear_pointer (&self->workings, bs_flow_free);
+  bs_pressure_free (self->pressure);
+  g_ptr_array_unref (self->flows);
   g_free (self);
 }
 
 static guint
-count_pages (BsFlow *flow)
+count_pressing_pages (const BsSheet *self)
 {
-  return flow != NULL ? bs_flow_get_n_pages (flow) : 0;
+  return bs_pressure_get_n_lines (self->pressure) > 0 ? 1 : 0;
 }
 
 guint
 bs_sheet_get_n_pages (const BsSheet *self)
 {
-  return 1 + self->n_section_pages + count_pages (self->buying) + count_pages (self->flattening)
-         + count_pages (self->schedule) + count_pages (self->lists) + count_pages (self->workings);
+  guint n = 1 + self->n_section_pages + count_pressing_pages (self);
+
+  for (guint i = 0; i < self->flows->len; i++)
+    n += bs_flow_get_n_pages (g_ptr_array_index (self->flows, i));
+  return n;
 }
 
 /* "Glue-up diagram: 2100 × 620 × 90 mm, on edge". */
@@ -165,12 +160,33 @@ draw_header (const BsSheet *self, guint page, cairo_t *cr)
 static void
 draw_list_page (const BsSheet *self, guint page, cairo_t *cr)
 {
-  BsFlow *flows[] = { self->buying, self->flattening, self->schedule, self->lists, self->workings };
   guint i = 0;
 
-  for (; page >= count_pages (flows[i]); i++)
-    page -= count_pages (flows[i]);
-  bs_flow_draw_page (flows[i], page, cr);
+  for (; page >= bs_flow_get_n_pages (g_ptr_array_index (self->flows, i)); i++)
+    page -= bs_flow_get_n_pages (g_ptr_array_index (self->flows, i));
+  bs_flow_draw_page (g_ptr_array_index (self->flows, i), page, cr);
+}
+
+/* One after another: the front, the section in rows, the pressing, the lists. */
+static void
+draw_content (const BsSheet *self, guint page, cairo_t *cr)
+{
+  if (page == 0)
+    {
+      bs_sheet_draw_front (cr, self->results, &self->odds, self->width, self->height);
+      return;
+    }
+  page -= 1;
+  if (page < self->n_section_pages)
+    {
+      bs_sheet_draw_section_page (cr, self->results, self->width, self->height, page);
+      return;
+    }
+  page -= self->n_section_pages;
+  if (page < count_pressing_pages (self))
+    bs_sheet_draw_pressing_page (cr, self->results, self->pressure, self->width, self->height);
+  else
+    draw_list_page (self, page - count_pressing_pages (self), cr);
 }
 
 void
@@ -181,11 +197,6 @@ bs_sheet_draw_page (const BsSheet *self, guint page, cairo_t *cr)
   cairo_save (cr);
   draw_header (self, page, cr);
   cairo_translate (cr, 0.0, HEADER);
-  if (page == 0)
-    bs_sheet_draw_front (cr, self->results, &self->odds, self->width, self->height);
-  else if (page - 1 < self->n_section_pages)
-    bs_sheet_draw_section_page (cr, self->results, self->width, self->height, page - 1);
-  else
-    draw_list_page (self, page - 1 - self->n_section_pages, cr);
+  draw_content (self, page, cr);
   cairo_restore (cr);
 }

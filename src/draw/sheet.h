@@ -4,23 +4,29 @@
 
 #include <cairo.h>
 
-#include "core/forecast.h"
 #include "core/purchase.h"
+#include "core/forecast.h"
 #include "core/results.h"
 #include "core/schedule.h"
 
 G_BEGIN_DECLS
 
+/* What follows from the results' plan and takes time: read while the sheet is made. What is NULL is
+ * worked out by its quickest form. */
+typedef struct
+{
+  const BsForecast *forecast;
+  const BsSchedule *schedule;
+  const BsPurchase *purchase;
+} BsSheetStudies;
+
 /* The glue-up diagram on paper: what hangs beside the clamps. Sizes in points (1/72 in); the
  * printable area is what the pages are laid out for. */
 typedef struct
 {
-  double width, height;       /* printable area */
-  gboolean with_workings;     /* an appendix that shows how each number came about */
-  const BsForecast *forecast; /* of the results' plan, read while the sheet is made; NULL: it is
-                               * worked out */
-  const BsSchedule *schedule; /* likewise, with clamps by the hand rule */
-  const BsPurchase *purchase; /* likewise; only when the plan has offers */
+  double width, height;   /* printable area */
+  gboolean with_workings; /* an appendix that shows how each number came about */
+  BsSheetStudies studies;
 } BsSheetOptions;
 
 typedef struct _BsSheet BsSheet;
@@ -43,7 +49,7 @@ typedef enum
 
 /* The diagram as a file: PDF (all pages), SVG or PNG (the first page), by the name's ending. A4
  * unless letter is asked for; schedule as in the options. The same plan gives the same bytes. */
-gboolean bs_sheet_export (BsResults *results, const BsSchedule *schedule, const char *filename,
+gboolean bs_sheet_export (BsResults *results, const BsSheetStudies *studies, const char *filename,
                           gboolean letter, GError **error);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsSheet, bs_sheet_free)

@@ -67,6 +67,10 @@ describe_clamps (const BsSchedule *schedule, const BsStage *stage)
   unsigned long n = (unsigned long)stage->n_clamps;
   int by_rule = bs_stages_job_count_by_rule (&schedule->job, stage);
 
+  if (!stage->is_pack && schedule->job.input.slab_clamps > 0)
+    return g_strdup_printf (
+        ngettext ("%d clamp, as you placed it.", "%d clamps, as you placed them.", n),
+        stage->n_clamps);
   if (pressing != NULL && pressing->status == BS_LAYOUT_REACHED && pressing->n_clamps > by_rule)
     return g_strdup_printf (ngettext ("%d clamp presses every spot enough; the hand rule says %d.",
                                       "%d clamps press every spot enough; the hand rule says %d.",

@@ -9,6 +9,8 @@
 #include "pdf.h"
 #include "scene.h"
 
+static const BsSheetStudies no_studies = { NULL };
+
 typedef struct
 {
   char *folder;
@@ -48,7 +50,7 @@ static char *export(Fixture *self, const char *name, gboolean letter)
   g_autoptr (GError) error = NULL;
   char *path = g_build_filename (self->folder, name, NULL);
 
-  g_assert_true (bs_sheet_export (self->results, NULL, path, letter, &error));
+  g_assert_true (bs_sheet_export (self->results, &no_studies, path, letter, &error));
   g_assert_no_error (error);
   return path;
 }
@@ -178,7 +180,7 @@ test_failure (Fixture *self, gconstpointer data)
   g_autofree char *path = g_build_filename (self->folder, row->name, NULL);
   g_autoptr (GError) error = NULL;
 
-  g_assert_false (bs_sheet_export (self->results, NULL, path, FALSE, &error));
+  g_assert_false (bs_sheet_export (self->results, &no_studies, path, FALSE, &error));
   g_assert_error (error, BS_SHEET_ERROR, (int)row->code);
   g_assert_nonnull (strstr (error->message, path));
   g_assert_false (g_file_test (path, G_FILE_TEST_EXISTS));
@@ -192,7 +194,7 @@ test_folder (Fixture *self, gconstpointer data)
   g_autoptr (GError) error = NULL;
 
   g_assert_cmpint (g_mkdir (path, 0700), ==, 0);
-  g_assert_false (bs_sheet_export (self->results, NULL, path, FALSE, &error));
+  g_assert_false (bs_sheet_export (self->results, &no_studies, path, FALSE, &error));
   g_assert_error (error, BS_SHEET_ERROR, BS_SHEET_ERROR_WRITE);
   g_assert_true (g_file_test (path, G_FILE_TEST_IS_DIR));
 }

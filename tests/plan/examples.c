@@ -5,6 +5,7 @@
  * that it is there for. */
 
 #include "core/results.h"
+#include "core/schedule.h"
 #include "plan/document.h"
 #include "plan/format.h"
 #include "plan/tables.h"
@@ -126,6 +127,54 @@ test_on_flat (void)
   g_assert_cmpint (plan->slab.layup, ==, BS_LAYUP_ON_FLAT);
 }
 
+/* The number of clamps is one, wherever it is shown: the slab in one press has those that are set
+ * for it, and takes as long; any press shown has those of its layout, or of the hand rule if that
+ * says more. */
+static void
+test_clamps_agree (gconstpointer data)
+{
+  g_autoptr (BsPlan) plan = load (data);
+  g_autoptr (BsResults) results = bs_evaluate (plan);
+  g_autoptr (BsSchedule) schedule = bs_schedule_new (plan, BS_SCHEDULE_BY_RULE, NULL);
+  const BsStage *stage;
+
+  if (!schedule->has_job)
+    return;
+  g_autoptr (BsStagesPlan) whole = bs_stages_plan_from_packs (&schedule->job.input, NULL, NULL, 0);
+  stage = &g_array_index (whole->stages, BsStage, 0);
+  g_assert_cmpuint (whole->stages->len, ==, 1);
+  g_assert_cmpint (stage->n_clamps, ==, (int)results->set_clamps->len);
+  if (plan->packs->len > 0)
+    return;
+  /* Here each joint is counted as the largest, there each as it is. */
+  double more_mm2 = results->assembly.n_joints * results->clamps.area - results->assembly.area;
+  g_assert_cmpfloat_with_epsilon (stage->times.total_s,
+                                  results->assembly.total_s
+                                      + plan->shop.times.spread_s_per_m2 * more_mm2 * 1e-6
+                                            / plan->shop.people,
+                                  1e-6);
+}
+
+static void
+test_layouts_agree (gconstpointer data)
+{
+  g_autoptr (BsPlan) plan = load (data);
+  g_autoptr (BsSchedule) schedule = bs_schedule_new (plan, BS_SCHEDULE_BY_LAYOUT, NULL);
+  const BsStagesPlan *presses = bs_schedule_get_presses (schedule);
+
+  for (guint i = 0; presses != NULL && i < presses->stages->len; i++)
+    {
+      const BsStage *stage = &g_array_index (presses->stages, BsStage, i);
+      const BsStagePressing *pressing = bs_schedule_get_pressing (schedule, stage);
+      int by_rule = bs_stages_job_count_by_rule (&schedule->job, stage);
+
+      if (pressing != NULL && pressing->status == BS_LAYOUT_REACHED)
+        g_assert_cmpint (stage->n_clamps, ==, MAX (by_rule, pressing->n_clamps));
+      else if (stage->is_pack || plan->placed_clamps->len == 0)
+        g_assert_cmpint (stage->n_clamps, ==, by_rule);
+    }
+}
+
 static void
 add_every (const char *what, GTestDataFunc test)
 {
@@ -149,6 +198,8 @@ main (int argc, char **argv)
 
   add_every ("same-bytes", test_same_bytes);
   add_every ("honest", test_honest);
+  add_every ("clamps-agree", test_clamps_agree);
+  add_every ("layouts-agree", test_layouts_agree);
   g_test_add_data_func ("/examples/perfect/bakery-counter", "bakery-counter.broadstave",
                         test_perfect);
   g_test_add_data_func ("/examples/perfect/bread-shelf", "bread-shelf.broadstave", test_perfect);

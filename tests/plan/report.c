@@ -236,6 +236,43 @@ test_empty_plan (void)
   g_assert_false (json_object_has_member (json_node_get_object (node), "final_thickness_mm"));
 }
 
+/* The person's packs and what would be shorter, a press each with its round. */
+static void
+test_schedule (void)
+{
+  g_autoptr (BsResults) results = evaluate ("library-counter.broadstave");
+  g_autoptr (JsonNode) node = report (results);
+  JsonObject *schedule = json_object_get_object_member (json_node_get_object (node), "schedule");
+  JsonObject *own = json_object_get_object_member (schedule, "own");
+  JsonArray *presses = json_object_get_array_member (own, "presses");
+  JsonObject *last = json_array_get_object_element (presses, json_array_get_length (presses) - 1);
+
+  g_assert_cmpstr (json_object_get_string_member (schedule, "clamps_by"), ==, "hand_rule");
+  g_assert_true (json_object_get_boolean_member (schedule, "is_possible"));
+  g_assert_cmpuint (json_array_get_length (presses), ==, results->stack->plan->packs->len + 1);
+  g_assert_false (json_object_get_boolean_member (last, "is_pack"));
+  g_assert_cmpint (json_object_get_int_member (last, "round"), ==,
+                   json_object_get_int_member (own, "rounds"));
+  g_assert_cmpint (json_object_get_int_member (last, "clamps"), ==, results->set_clamps->len);
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (last, "clamps_off_at_s"),
+                                  json_object_get_double_member (own, "elapsed_s"), 1e-6);
+  g_assert_true (json_object_has_member (schedule, "shortest"));
+}
+
+/* What stands in the way, and what would help. */
+static void
+test_schedule_impossible (void)
+{
+  g_autoptr (BsResults) results = evaluate ("wedging-table.broadstave");
+  g_autoptr (JsonNode) node = report (results);
+  JsonObject *schedule = json_object_get_object_member (json_node_get_object (node), "schedule");
+
+  g_assert_false (json_object_get_boolean_member (schedule, "is_possible"));
+  g_assert_cmpstr (json_object_get_string_member (schedule, "in_the_way"), ==, "clamps");
+  g_assert_cmpuint (json_array_get_length (json_object_get_array_member (schedule, "remedies")), >,
+                    0);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -251,5 +288,7 @@ main (int argc, char **argv)
   g_test_add_func ("/report/woods", test_woods);
   g_test_add_func ("/report/buying", test_buying);
   g_test_add_func ("/report/empty-plan", test_empty_plan);
+  g_test_add_func ("/report/schedule", test_schedule);
+  g_test_add_func ("/report/schedule-impossible", test_schedule_impossible);
   return g_test_run ();
 }
