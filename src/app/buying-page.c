@@ -207,6 +207,7 @@ static GtkWidget *
 waiting_new (BsBuyingPage *self)
 {
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 12);
+  GtkWidget *looking = bs_page_text_new (_ ("Looking for a better one…"), "faint");
   GtkWidget *stop = gtk_button_new_with_label (_ ("This will do"));
 
   self->progress = gtk_progress_bar_new ();
@@ -216,7 +217,8 @@ waiting_new (BsBuyingPage *self)
                                   _ ("How far the search is"), -1);
   gtk_widget_set_tooltip_text (stop, _ ("Ends the search and keeps what it has found"));
   g_signal_connect_swapped (stop, "clicked", G_CALLBACK (stop_cb), self);
-  gtk_box_append (GTK_BOX (box), bs_page_text_new (_ ("Looking for a better one…"), "faint"));
+  gtk_label_set_wrap (GTK_LABEL (looking), FALSE);
+  gtk_box_append (GTK_BOX (box), looking);
   gtk_box_append (GTK_BOX (box), self->progress);
   gtk_box_append (GTK_BOX (box), stop);
   return box;
