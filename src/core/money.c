@@ -110,7 +110,8 @@ bs_money_parse_rate (const char *text, const char *currency, BsUnitSystem units,
                      double *minor_per_m3, GError **error)
 {
   const char *slash = strchr (text, '/');
-  g_autofree char *price = slash != NULL ? g_strndup (text, (gsize)(slash - text)) : g_strdup (text);
+  g_autofree char *price
+      = slash != NULL ? g_strndup (text, (gsize)(slash - text)) : g_strdup (text);
   double minor = 0.0, volume = find_priced_volume (units) * MM3_PER_M3;
 
   if (!bs_money_parse (price, currency, &minor, error))
