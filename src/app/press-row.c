@@ -8,7 +8,7 @@
 #include "core/units.h"
 #include "words/schedule.h"
 
-#define NUMBER_WIDTH 240
+#define NUMBER_WIDTH 186
 
 GtkWidget *
 bs_press_text_new (const char *text, const char *css_class)
@@ -49,7 +49,7 @@ numbers_new (const BsSchedule *schedule, const BsStage *stage)
 
   gtk_flow_box_set_selection_mode (numbers, GTK_SELECTION_NONE);
   gtk_flow_box_set_max_children_per_line (numbers, 4);
-  gtk_flow_box_set_column_spacing (numbers, 24);
+  gtk_flow_box_set_column_spacing (numbers, 12);
   bs_schedule_why_assembly (schedule, stage, &why);
   add_number (numbers, &why, units, input->total_s);
   bs_schedule_why_open (schedule, stage, &why);

@@ -67,14 +67,6 @@ find_foot (const BsTimeline *self)
   return (HEAD + ROW * self->presses->stages->len) * self->text_size;
 }
 
-int
-bs_timeline_find_press (const BsTimeline *self, double y)
-{
-  double row = floor ((y / self->text_size - HEAD) / ROW);
-
-  return row >= 0.0 && row < self->presses->stages->len ? (int)row : -1;
-}
-
 static double
 find_longest_assembly (const BsTimeline *self)
 {
