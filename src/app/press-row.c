@@ -72,7 +72,7 @@ bs_press_row_new (const BsSchedule *schedule, const BsStagesPlan *presses, guint
   gtk_box_append (GTK_BOX (box), bs_press_text_new (title, "strong"));
   if (stage->limit != BS_STAGE_LIMIT_NONE)
     gtk_box_append (GTK_BOX (box),
-                    bs_press_text_new (bs_words_stage_limit (stage->limit), "problem"));
+                    bs_press_text_new (bs_words_stage_limit (stage->limit), "strong"));
   gtk_box_append (GTK_BOX (box), bs_press_text_new (text, NULL));
   gtk_box_append (GTK_BOX (box), numbers_new (schedule, stage));
   return box;

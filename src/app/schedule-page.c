@@ -116,10 +116,7 @@ show_remedies (BsSchedulePage *self, const BsSchedule *schedule)
   empty_box (self->remedies);
   gtk_widget_set_visible (GTK_WIDGET (self->remedies), !bs_schedule_is_possible (schedule));
   gtk_box_append (self->remedies,
-                  bs_press_text_new (schedule->remedies->len > 0
-                                         ? _ ("Any one of these would make it possible:")
-                                         : _ ("No single change would make it possible."),
-                                     "strong"));
+                  bs_press_text_new (bs_words_remedies_heading (schedule), "strong"));
   for (guint i = 0; i < schedule->remedies->len; i++)
     {
       const BsStagesRemedy *remedy = &g_array_index (schedule->remedies, BsStagesRemedy, i);

@@ -255,6 +255,16 @@ bs_words_stages_remedy (const BsStagesRemedy *remedy, BsUnitSystem units)
     }
 }
 
+const char *
+bs_words_remedies_heading (const BsSchedule *schedule)
+{
+  if (schedule->remedies->len == 0)
+    return _ ("No single change would make it possible.");
+  if (schedule->remedies->len == 1)
+    return _ ("This would make it possible:");
+  return _ ("Any one of these would make it possible:");
+}
+
 char *
 bs_words_presses (const BsStagesPlan *presses, BsUnitSystem units)
 {
@@ -297,6 +307,8 @@ describe_evenness (const BsStagesPlan *self, BsUnitSystem units)
 {
   g_autofree char *imbalance = bs_units_format (self->imbalance, BS_QUANTITY_LENGTH, units);
 
+  if (self->imbalance < 0.05)
+    return g_strdup (_ ("All pieces of its last press are equally wide."));
   return g_strdup_printf (_ ("In its last press the widest piece is %s wider than the narrowest."),
                           imbalance);
 }
