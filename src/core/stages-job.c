@@ -30,10 +30,8 @@ static int
 count_by_spacing (int first, int count, gpointer data)
 {
   const BsStagesJob *self = data;
-  double outer = self->input.caul;
-
-  for (int i = first; i < first + count; i++)
-    outer += self->input.widths[i];
+  const BsPlaced *front = &self->stack->placed[first], *back = front + count - 1;
+  double outer = self->input.caul + back->thickness + (back->y - front->y);
   double n = ceil (self->input.length / (self->head_width + 2.0 * outer));
   return (int)CLAMP (n, 2.0, BS_STAGES_MOST_CLAMPS + 1.0);
 }
