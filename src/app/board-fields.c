@@ -62,7 +62,9 @@ take_off_defect (const BsPlan *plan, const char *owner, guint index)
 const BsRows bs_board_defects = {
   .heading = N_ ("Defects"),
   .add_label = N_ ("Add a defect"),
-  .none = N_ ("None noted. Draw one on the board: press where it begins, and drag over it."),
+  .none
+  = N_ ("None noted. Draw one on the board: press where it begins, and drag over it; by keys, "
+        "Insert adds one."),
   .record = &bs_record_board_defect,
   .fields = defect_fields,
   .n_fields = G_N_ELEMENTS (defect_fields),

@@ -6,11 +6,13 @@
 #include <math.h>
 
 #include "app/form.h"
+#include "app/number-row.h"
 #include "core/units.h"
 #include "plan/edits.h"
 #include "words/pressing.h"
 
 #define WATCH_EVERY_MS 100
+#define WIDTH_CHARS 44
 
 struct _BsClampFinder
 {
@@ -27,6 +29,7 @@ struct _BsClampFinder
   GtkWidget *box;
   GtkWidget *find, *cancel, *progress, *take;
   GtkWidget *table;
+  GtkWidget *weakest; /* BsNumberRow */
   GtkLabel *summary, *difference;
 };
 
@@ -102,14 +105,17 @@ show (BsClampFinder *self)
   gboolean is_working = self->working != NULL, has_found = self->found != NULL;
   gboolean has_clamps = has_found && self->found->found.n_clamps > 0;
 
-  gtk_widget_set_visible (self->find, !is_working);
+  gtk_widget_set_visible (self->find, !is_working && !has_clamps);
   gtk_widget_set_visible (self->cancel, is_working);
   gtk_widget_set_visible (self->progress, is_working);
   gtk_widget_set_visible (self->table, has_clamps);
+  gtk_widget_set_visible (self->weakest, has_clamps);
   gtk_widget_set_visible (self->take, has_clamps);
   gtk_widget_set_visible (GTK_WIDGET (self->difference), has_clamps);
-  if (has_clamps)
-    show_table (self);
+  if (!has_clamps)
+    return;
+  show_table (self);
+  bs_number_row_show (BS_NUMBER_ROW (self->weakest), &self->found->why, self->plan->units, NULL);
 }
 
 static void
@@ -288,7 +294,8 @@ add_note (BsClampFinder *self)
 {
   GtkWidget *note = bs_form_note_new (NULL);
 
-  gtk_label_set_max_width_chars (GTK_LABEL (note), 44);
+  gtk_label_set_width_chars (GTK_LABEL (note), WIDTH_CHARS);
+  gtk_label_set_max_width_chars (GTK_LABEL (note), WIDTH_CHARS);
   gtk_box_append (GTK_BOX (self->box), note);
   return GTK_LABEL (note);
 }
@@ -309,6 +316,8 @@ bs_clamp_finder_init (BsClampFinder *self)
   gtk_grid_set_column_spacing (GTK_GRID (self->table), 18);
   gtk_grid_set_row_spacing (GTK_GRID (self->table), 3);
   gtk_box_append (GTK_BOX (self->box), self->table);
+  self->weakest = bs_number_row_new ();
+  gtk_box_append (GTK_BOX (self->box), self->weakest);
   self->difference = add_note (self);
   self->take = add_button (self, _ ("Take the clamps that were found"), G_CALLBACK (take_cb));
   self->find = add_button (self, _ ("Find the fewest clamps"), G_CALLBACK (find_cb));

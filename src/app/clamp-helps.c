@@ -41,6 +41,7 @@ append_note (GtkBox *box, const char *text)
 {
   GtkWidget *note = bs_form_note_new (text);
 
+  gtk_label_set_width_chars (GTK_LABEL (note), WIDTH_CHARS);
   gtk_label_set_max_width_chars (GTK_LABEL (note), WIDTH_CHARS);
   gtk_box_append (box, note);
 }

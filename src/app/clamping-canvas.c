@@ -106,15 +106,15 @@ measure_legend (BsClampingCanvas *self, int width, const BsPressure *pressure)
 
   cairo_surface_t *surface = cairo_recording_surface_create (CAIRO_CONTENT_COLOR, NULL);
   cairo_t *cr = cairo_create (surface);
-  double height = bs_draw_pressing_legend (cr, pressure, width, self->scale.text_size, 1.0,
-                                           bs_palette_light (), FALSE);
+  double height
+      = bs_draw_pressing_legend (cr, pressure, &self->scale, width, bs_palette_light (), FALSE);
 
   cairo_destroy (cr);
   cairo_surface_destroy (surface);
   return height;
 }
 
-/* Returns the height of it all. */
+/* Returns the height of it all. Without pressures there is no legend and no curve. */
 static double
 lay_out (BsClampingCanvas *self, int width)
 {
@@ -123,7 +123,8 @@ lay_out (BsClampingCanvas *self, int width)
   bs_pressing_scale_fit (&self->scale, get_results (self), width, MOST_SLAB_HEIGHT,
                          bs_appearance_find_text_size (GTK_WIDGET (self)), 1.0);
   self->legend_height = measure_legend (self, width, pressure);
-  return bs_pressing_scale_get_height (&self->scale) + self->legend_height + CURVE_HEIGHT;
+  return bs_pressing_scale_get_height (&self->scale) + self->legend_height
+         + (self->legend_height > 0.0 ? CURVE_HEIGHT : 0.0);
 }
 
 static GtkSizeRequestMode
@@ -163,8 +164,8 @@ draw (BsClampingCanvas *self, cairo_t *cr, const BsPalette *palette)
     return;
   cairo_save (cr);
   cairo_translate (cr, 0.0, bottom);
-  bs_draw_pressing_legend (cr, pressure, gtk_widget_get_width (GTK_WIDGET (self)),
-                           self->scale.text_size, 1.0, palette, TRUE);
+  bs_draw_pressing_legend (cr, pressure, &self->scale, gtk_widget_get_width (GTK_WIDGET (self)),
+                           palette, TRUE);
   cairo_restore (cr);
   bs_draw_pressing_curve (cr, pressure, (guint)shown.line, &self->scale,
                           bottom + self->legend_height, CURVE_HEIGHT, palette);

@@ -97,6 +97,7 @@ new_kind_choice (BsSession *session, const char *id)
   GtkWidget *choice = gtk_drop_down_new (G_LIST_MODEL (names), NULL);
 
   set_row (choice, session, id);
+  gtk_widget_add_css_class (choice, "in-row");
   gtk_widget_set_valign (choice, GTK_ALIGN_START);
   gtk_accessible_update_property (GTK_ACCESSIBLE (choice), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   _ ("Kind of clamp"), -1);

@@ -246,9 +246,9 @@ update_node (BsCuttingCanvas *self, BsCuttingRow *row)
   g_autofree char *look = describe_look (self, row->sawn);
   double margin = bs_cutting_canvas_get_left (self);
   graphene_rect_t bounds = GRAPHENE_RECT_INIT (
-      (float)-margin, -2.0f,
+      (float)-margin, (float)-ceil (self->text_size),
       (float)(margin + ceil (row->sawn->board->length * self->per_mm) + self->text_size),
-      (float)(ceil (row->sawn->board->width * self->per_mm) + margin + 2.0));
+      (float)(ceil (row->sawn->board->width * self->per_mm) + margin + ceil (self->text_size)));
   Drawing drawing = { self, row->sawn };
 
   if (row->node != NULL && g_strcmp0 (look, row->look) == 0)
@@ -278,6 +278,19 @@ snapshot_title (BsCuttingCanvas *self, const BsCuttingRow *row, GtkSnapshot *sna
   gtk_snapshot_restore (snapshot);
 }
 
+/* What of the canvas can be seen. */
+void
+bs_cutting_canvas_get_view (BsCuttingCanvas *self, double *from, double *page)
+{
+  graphene_point_t top = GRAPHENE_POINT_INIT (0.0f, 0.0f);
+
+  if (!gtk_widget_compute_point (GTK_WIDGET (self), gtk_widget_get_parent (GTK_WIDGET (self)), &top,
+                                 &top))
+    top.y = 0.0f;
+  *from = gtk_adjustment_get_value (self->vertical) - (double)top.y;
+  *page = gtk_adjustment_get_page_size (self->vertical);
+}
+
 static gboolean
 is_in_view (BsCuttingCanvas *self, const BsCuttingRow *row)
 {
@@ -285,8 +298,7 @@ is_in_view (BsCuttingCanvas *self, const BsCuttingRow *row)
 
   if (self->vertical == NULL)
     return TRUE;
-  from = gtk_adjustment_get_value (self->vertical);
-  page = gtk_adjustment_get_page_size (self->vertical);
+  bs_cutting_canvas_get_view (self, &from, &page);
   return row->title_top < from + page
          && row->title_top + measure_row (self, row->sawn->board, self->per_mm) > from;
 }
@@ -438,19 +450,6 @@ changed_cb (BsCuttingCanvas *self)
     g_object_notify_by_pspec (G_OBJECT (self), props[PROP_SELECTED]);
 }
 
-/* In pixels. */
-static double
-find_text_size (GtkWidget *widget)
-{
-  PangoContext *context = gtk_widget_get_pango_context (widget);
-  const PangoFontDescription *font = pango_context_get_font_description (context);
-  double size = (double)pango_font_description_get_size (font) / PANGO_SCALE;
-
-  return pango_font_description_get_size_is_absolute (font)
-             ? size
-             : size * pango_cairo_context_get_resolution (context) / 72.0;
-}
-
 static void
 bs_cutting_canvas_css_changed (GtkWidget *widget, GtkCssStyleChange *change)
 {
@@ -458,7 +457,7 @@ bs_cutting_canvas_css_changed (GtkWidget *widget, GtkCssStyleChange *change)
 
   GTK_WIDGET_CLASS (bs_cutting_canvas_parent_class)->css_changed (widget, change);
   self->palette = bs_appearance_find_palette (widget);
-  self->text_size = 0.9 * find_text_size (widget);
+  self->text_size = 0.9 * bs_appearance_find_text_size (widget);
   gtk_widget_queue_resize (widget);
 }
 

@@ -259,7 +259,7 @@ setup_cb (GtkSignalListItemFactory *factory, GtkListItem *item, BsRackTable *sel
 {
   int column = GPOINTER_TO_INT (g_object_get_data (G_OBJECT (factory), "column"));
   static const int n_chars[BS_N_RACK_COLUMNS] = {
-    [BS_BOARD_LABEL] = 6,  [BS_BOARD_WOOD] = 15,    [BS_BOARD_THICKNESS] = 7, [BS_BOARD_WIDTH] = 7,
+    [BS_BOARD_LABEL] = 6,  [BS_BOARD_WOOD] = 13,    [BS_BOARD_THICKNESS] = 7, [BS_BOARD_WIDTH] = 7,
     [BS_BOARD_LENGTH] = 7, [BS_BOARD_MOISTURE] = 5, [BS_BOARD_PRICE] = 7,     [BS_BOARD_BOW] = 5,
     [BS_BOARD_CROOK] = 5,  [BS_BOARD_CUP] = 5,      [BS_BOARD_TWIST] = 5,     [BS_RACK_FINISH] = 6,
   };
@@ -383,6 +383,7 @@ bs_rack_table_dispose (GObject *object)
   BsRackTable *self = BS_RACK_TABLE (object);
   GtkWidget *child;
 
+  g_clear_handle_id (&self->enter_source, g_source_remove);
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
     gtk_widget_unparent (child);
   g_clear_object (&self->selection);

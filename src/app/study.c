@@ -33,7 +33,10 @@ const BsStudyKind bs_study_schedule = {
 static gpointer
 press_live (const BsPlan *plan, const BsProgress *progress)
 {
-  return bs_pressure_new (plan, BS_PRESS_MODEL_TIMOSHENKO, NULL);
+  BsPressure *pressure = bs_pressure_new (plan, BS_PRESS_MODEL_TIMOSHENKO);
+
+  bs_pressure_explain (pressure);
+  return pressure;
 }
 
 const BsStudyKind bs_study_live_pressing = { press_live, (GDestroyNotify)bs_pressure_free };
@@ -41,7 +44,12 @@ const BsStudyKind bs_study_live_pressing = { press_live, (GDestroyNotify)bs_pres
 static gpointer
 press_exactly (const BsPlan *plan, const BsProgress *progress)
 {
-  return bs_pressure_new (plan, BS_PRESS_MODEL_SQUEEZE, progress);
+  g_autoptr (BsPressure) pressure = bs_pressure_new (plan, BS_PRESS_MODEL_SQUEEZE);
+
+  if (!bs_progress_report (progress, 0.4))
+    return NULL;
+  bs_pressure_explain (pressure);
+  return g_steal_pointer (&pressure);
 }
 
 const BsStudyKind bs_study_pressing = {

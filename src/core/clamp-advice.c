@@ -117,9 +117,7 @@ bs_clamp_advice_new (const BsPlan *plan, const BsProgress *progress)
 
   self->trials = g_array_new (FALSE, FALSE, sizeof (BsClampTrial));
   self->closing_force = NAN;
-  self->pressure = bs_pressure_new (plan, BS_PRESS_MODEL_SQUEEZE, progress);
-  if (self->pressure == NULL)
-    return NULL;
+  self->pressure = bs_pressure_new (plan, BS_PRESS_MODEL_SQUEEZE);
   if (self->pressure->state == BS_PRESSURE_OF_SET_CLAMPS && !work_out (self, progress))
     return NULL;
   return g_steal_pointer (&self);

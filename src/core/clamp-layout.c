@@ -259,11 +259,11 @@ bs_layout_press (const BsLayoutProblem *problem, BsPressing *pressing, const BsL
       = { .n_clamps = n, .clamps = g_memdup2 (clamps, sizeof (BsLayoutClamp) * n) };
 
   *layout = (BsLayout){ .status = BS_LAYOUT_NO_CLAMPS };
+  bs_clamp_search_init (&search, problem);
   bs_layout_order_turns (given.clamps, n);
   if (!press (pressing, problem, &given, error))
     return FALSE;
   given.status = judge (problem, &given);
-  bs_clamp_search_init (&search, problem);
   sum_forces (&search, find_largest_area (&given.pressures), &given);
   take_over (layout, &given);
   return TRUE;

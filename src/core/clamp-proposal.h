@@ -13,6 +13,7 @@ typedef struct
   BsPressure *present; /* the clamps as they are set */
   BsPressure *rule;    /* those of the hand rule */
   BsLayout found;      /* kinds are places in the shop's list */
+  BsWorking why;       /* of its weakest glue-line pressure */
 } BsClampProposal;
 
 /* Pure; NULL when progress asked it to stop. */

@@ -7,9 +7,8 @@
 
 #include <math.h>
 
-/* From so many laminations on the faster form takes nodes twice as far apart, and is fast enough to
- * follow a hand: 60 laminations in some 40 ms instead of 90. */
-#define MANY_LAMINATIONS 25
+/* With many laminations the faster form takes nodes twice as far apart, and is fast enough to
+ * follow a hand: docs/pressing-model.md, Following the hand. */
 #define COARSE_STEP 20.0
 
 static GArray *
@@ -113,7 +112,7 @@ press_stack (BsPressure *self, BsPressModel model)
       return;
     }
   self->press.problem.stack.model = model;
-  if (model == BS_PRESS_MODEL_TIMOSHENKO && self->stack->n >= MANY_LAMINATIONS)
+  if (model == BS_PRESS_MODEL_TIMOSHENKO && self->stack->n >= BS_PRESSURE_MANY_LAMINATIONS)
     self->press.problem.stack.step = COARSE_STEP;
   clamps = list_clamps (self->stack);
   self->state = press_clamps (self, clamps);
@@ -124,19 +123,30 @@ press_stack (BsPressure *self, BsPressModel model)
 }
 
 BsPressure *
-bs_pressure_new (const BsPlan *plan, BsPressModel model, const BsProgress *progress)
+bs_pressure_new (const BsPlan *plan, BsPressModel model)
 {
-  g_autoptr (BsPressure) self = g_new0 (BsPressure, 1);
+  BsPressure *self = g_new0 (BsPressure, 1);
 
   self->stack = bs_stack_new (plan);
   self->layout.status = BS_LAYOUT_NO_CLAMPS;
   self->head_stress_mpa = NAN;
-  self->press.problem.stack.model = model;
   press_stack (self, model);
-  if (!bs_progress_report (progress, 0.4))
-    return NULL;
+  self->press.problem.stack.model = model; /* without a stack too */
+  return self;
+}
+
+BsPressure *
+bs_pressure_new_quick (const BsPlan *plan)
+{
+  return bs_pressure_new (plan, plan->order->len < BS_PRESSURE_MANY_LAMINATIONS
+                                    ? BS_PRESS_MODEL_SQUEEZE
+                                    : BS_PRESS_MODEL_TIMOSHENKO);
+}
+
+void
+bs_pressure_explain (BsPressure *self)
+{
   bs_press_plan_explain (&self->press, self->stack, &self->layout, FALSE, &self->why);
-  return bs_progress_report (progress, 1.0) ? g_steal_pointer (&self) : NULL;
 }
 
 void

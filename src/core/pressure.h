@@ -31,14 +31,22 @@ typedef struct
   double open_length;     /* standing open, */
   double crushed_length;  /* and pressed beyond the wood's strength */
   double head_stress_mpa; /* greatest under a clamp's head; NAN with cauls between */
-  BsWorking why;          /* the weakest glue-line pressure */
+  BsWorking why;          /* the weakest glue-line pressure; empty until it is explained */
 } BsPressure;
 
-/* `model` squeeze for the numbers to go by; timoshenko for what has to follow a hand: then nodes of
- * thick stacks lie farther apart, and the working has no range. Pure; NULL when progress asked it
- * to stop. */
-BsPressure *bs_pressure_new (const BsPlan *plan, BsPressModel model, const BsProgress *progress);
+/* From so many laminations on only the faster form can be had without making anyone wait. */
+#define BS_PRESSURE_MANY_LAMINATIONS 25
+
+/* `model` squeeze for the numbers to go by; timoshenko, with nodes farther apart where there are
+ * many laminations, for what has to follow a hand. Pure. `why` is left for bs_pressure_explain. */
+BsPressure *bs_pressure_new (const BsPlan *plan, BsPressModel model);
 void bs_pressure_free (BsPressure *self);
+
+/* For paper and reports: squeeze, but for many laminations the faster form. */
+BsPressure *bs_pressure_new_quick (const BsPlan *plan);
+
+/* Fills `why`; with squeeze two more solves, for the range. */
+void bs_pressure_explain (BsPressure *self);
 
 /* Number i of the slab's glue lines, from the front; NULL when there are no pressures. */
 guint bs_pressure_get_n_lines (const BsPressure *self);

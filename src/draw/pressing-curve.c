@@ -32,6 +32,7 @@ typedef enum
   ENTRY_ABOVE,
   ENTRY_BELOW,
   ENTRY_TURN,
+  ENTRY_WORDS, /* no sign */
 } EntryKind;
 
 static void
@@ -57,7 +58,7 @@ draw_entry_sign (const Legend *self, EntryKind kind, BsSpot spot)
       cairo_arc (self->cr, self->x + 0.6 * self->text, y + 0.5 * size, 0.62 * self->text, 0.0,
                  2.0 * G_PI);
     }
-  else
+  else if (kind != ENTRY_WORDS)
     cairo_rectangle (self->cr, self->x + 0.4 * self->text, y, 0.5 * self->text, size);
   if (kind == ENTRY_ABOVE)
     cairo_fill_preserve (self->cr);
@@ -68,10 +69,10 @@ static void
 add_entry (Legend *self, EntryKind kind, BsSpot spot, const char *words)
 {
   BsLettering style = { .size = 0.85 * self->text };
-  double wide, high;
+  double wide, high, sign = kind == ENTRY_WORDS ? 0.0 : SIGN * self->text;
 
   bs_lettering_measure (self->cr, words, &style, &wide, &high);
-  if (self->x > 0.0 && self->x + SIGN * self->text + wide > self->width)
+  if (self->x > 0.0 && self->x + sign + wide > self->width)
     {
       self->x = 0.0;
       self->y += ROW * self->text;
@@ -80,10 +81,10 @@ add_entry (Legend *self, EntryKind kind, BsSpot spot, const char *words)
     {
       draw_entry_sign (self, kind, spot);
       bs_color_set (&self->palette->ink, self->cr);
-      bs_lettering_draw (self->cr, words, &style, self->x + SIGN * self->text,
-                         self->y + 0.75 * self->text, 0.0, 0.5);
+      bs_lettering_draw (self->cr, words, &style, self->x + sign, self->y + 0.75 * self->text, 0.0,
+                         0.5);
     }
-  self->x += (SIGN + 1.2) * self->text + wide;
+  self->x += sign + 1.2 * self->text + wide;
 }
 
 /* What the shades mean, and which they are. */
@@ -108,14 +109,31 @@ add_shades (Legend *self, const BsPressure *pressure)
   self->y = high + (BS_HEAT_LEGEND_HEIGHT + 0.5) * self->text;
 }
 
+/* "Drawn 1.5 times wider from front to back"; NULL when it is to scale. The caller's. */
+static char *
+describe_distortion (const BsPressingScale *scale, BsUnitSystem units)
+{
+  double times = scale->per_mm_across / scale->per_mm_along;
+  double greater = round (10.0 * fmax (times, 1.0 / times)) / 10.0;
+  g_autofree char *number = bs_units_format (greater, BS_QUANTITY_RATIO, units);
+
+  if (!(greater > 1.0))
+    return NULL;
+  if (times > 1.0)
+    /* Translators: a number such as 1.5. */
+    return g_strdup_printf (_ ("drawn %s times wider from front to back"), number);
+  /* Translators: a number such as 1.5. */
+  return g_strdup_printf (_ ("drawn %s times narrower from front to back"), number);
+}
+
 double
-bs_draw_pressing_legend (cairo_t *cr, const BsPressure *pressure, double width, double text_size,
-                         double hairline, const BsPalette *palette, gboolean is_drawn)
+bs_draw_pressing_legend (cairo_t *cr, const BsPressure *pressure, const BsPressingScale *scale,
+                         double width, const BsPalette *palette, gboolean is_drawn)
 {
   Legend self = { .cr = cr,
                   .width = width,
-                  .text = text_size,
-                  .hairline = hairline,
+                  .text = scale->text_size,
+                  .hairline = scale->hairline,
                   .palette = palette,
                   .is_drawn = is_drawn };
   const BsPlan *plan = pressure->stack->plan;
@@ -124,6 +142,7 @@ bs_draw_pressing_legend (cairo_t *cr, const BsPressure *pressure, double width, 
   /* Translators: a pressure. */
   g_autofree char *below
       = g_strdup_printf (_ ("less than the %s that the adhesive asks for"), least);
+  g_autofree char *distortion = describe_distortion (scale, plan->units);
 
   cairo_save (cr);
   add_shades (&self, pressure);
@@ -135,8 +154,10 @@ bs_draw_pressing_legend (cairo_t *cr, const BsPressure *pressure, double width, 
   add_entry (&self, ENTRY_ABOVE, BS_SPOT_NONE, _ ("clamp above"));
   add_entry (&self, ENTRY_BELOW, BS_SPOT_NONE, _ ("clamp below"));
   add_entry (&self, ENTRY_TURN, BS_SPOT_NONE, _ ("order of tightening"));
+  if (distortion != NULL)
+    add_entry (&self, ENTRY_WORDS, BS_SPOT_NONE, distortion);
   cairo_restore (cr);
-  return self.y + ROW * text_size;
+  return self.y + ROW * scale->text_size;
 }
 
 /* The curve. */

@@ -13,9 +13,7 @@
  * under them (their places), and the heads themselves. */
 #define LEFT 3.6
 #define RIGHT 2.0
-#define OVER 3.7
-#define SECOND_ROW 1.2
-#define VALUE 4.2 /* room for one force */
+#define OVER 4.9
 #define UNDER 2.3
 #define HEAD 0.6
 #define GAP 0.25
@@ -28,27 +26,13 @@ has_sizes (const BsStack *stack)
          && stack->width > 0.0;
 }
 
-/* The forces stand in two rows where the clamps are near one another. */
-static gboolean
-needs_two_rows (const BsResults *results, double per_mm, double text_size)
-{
-  for (guint i = 1; i < results->set_clamps->len; i++)
-    {
-      const BsLayoutClamp *clamp = &g_array_index (results->set_clamps, BsLayoutClamp, i);
-
-      if ((clamp->x - clamp[-1].x) * per_mm < VALUE * text_size)
-        return TRUE;
-    }
-  return FALSE;
-}
-
 void
 bs_pressing_scale_fit (BsPressingScale *self, const BsResults *results, double width, double height,
                        double text_size, double hairline)
 {
   const BsStack *stack = results->stack;
   double beside = (LEFT + RIGHT) * text_size;
-  double over = OVER * text_size, room;
+  double room = fmax (height - (OVER + UNDER + 2.0 * (HEAD + GAP)) * text_size, text_size);
 
   *self = (BsPressingScale){ .left = LEFT * text_size,
                              .text_size = text_size,
@@ -57,15 +41,12 @@ bs_pressing_scale_fit (BsPressingScale *self, const BsResults *results, double w
   if (!has_sizes (stack) || !(width > beside))
     return;
   self->per_mm_along = (width - beside) / stack->length;
-  if (needs_two_rows (results, self->per_mm_along, text_size))
-    over += SECOND_ROW * text_size;
-  room = fmax (height - over - (UNDER + 2.0 * (HEAD + GAP)) * text_size, text_size);
   self->length = stack->length;
   self->width = stack->width;
   self->per_mm_across
       = fmin (fmax (self->per_mm_along, LEAST_PITCH * text_size * stack->n / stack->width),
               room / (stack->width + 2.0 * self->caul));
-  self->top = over + (HEAD + GAP) * text_size + self->caul * self->per_mm_across;
+  self->top = (OVER + HEAD + GAP) * text_size + self->caul * self->per_mm_across;
 }
 
 double

@@ -54,10 +54,11 @@ void bs_draw_pressing (cairo_t *cr, const BsResults *results, const BsPressure *
                        BsPressingChoice choice);
 
 /* The legend to it, in a width with the top left corner at the origin: the shades with values, the
- * signs. Returns its height; draws only when is_drawn. */
-double bs_draw_pressing_legend (cairo_t *cr, const BsPressure *pressure, double width,
-                                double text_size, double hairline, const BsPalette *palette,
-                                gboolean is_drawn);
+ * signs, and how much wider than true the slab is drawn. Returns its height; draws only when
+ * is_drawn. */
+double bs_draw_pressing_legend (cairo_t *cr, const BsPressure *pressure,
+                                const BsPressingScale *scale, double width,
+                                const BsPalette *palette, gboolean is_drawn);
 
 /* Under the picture, at the same scale along: the pressure along one glue line, with the lines of
  * what the adhesive asks for and of what the wood bears. `top` and `height` in device units. */

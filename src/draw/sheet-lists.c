@@ -114,11 +114,11 @@ static void
 add_clamps (BsFlow *flow, const BsResults *results)
 {
   static const BsFlowCell cells[] = {
-    { .from = 0.00, .width = 0.09, .is_right = TRUE },
-    { .from = 0.09, .width = 0.20, .is_right = TRUE, .is_bold = TRUE },
-    { .from = 0.32, .width = 0.11 },
-    { .from = 0.43, .width = 0.28 },
-    { .from = 0.71, .width = 0.13, .is_right = TRUE },
+    { .from = 0.00, .width = 0.08, .is_right = TRUE },
+    { .from = 0.08, .width = 0.18, .is_right = TRUE, .is_bold = TRUE },
+    { .from = 0.28, .width = 0.11 },
+    { .from = 0.39, .width = 0.31 },
+    { .from = 0.70, .width = 0.14, .is_right = TRUE },
     { .from = 0.84, .width = 0.16, .is_right = TRUE },
   };
   const char *head[] = { C_ ("order of tightening", "Turn"),
@@ -296,4 +296,8 @@ bs_sheet_add_workings (BsFlow *flow, const BsResults *results)
   add_working (flow, &results->why_time, units);
   add_working (flow, &results->why_mass, units);
   add_working (flow, &results->why_moisture, units);
+  add_working (flow, &results->why_width_movement, units);
+  add_working (flow, &results->why_thickness_movement, units);
+  add_working (flow, &results->why_cost, units);
+  add_working (flow, &results->why_lifting, units);
 }

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
+#include "core/pressure.h"
 #include "core/flatten-spread.h"
 #include "draw/flow.h"
 #include "draw/picture.h"
@@ -33,6 +34,11 @@ void bs_sheet_draw_section_page (cairo_t *cr, const BsResults *results, double w
 void bs_sheet_draw_hearts (cairo_t *cr, const BsResults *results, guint first, guint last,
                            const BsScale *scale, double left, double y);
 
+/* The slab in its clamps with the pressure on every glue line, in greys, and the curve of the
+ * weakest. Only for pressures that there are. */
+void bs_sheet_draw_pressing_page (cairo_t *cr, const BsResults *results, const BsPressure *pressure,
+                                  double width, double height);
+
 /* A bold title, what there is to say about it, and a scale bar at the right. */
 void bs_sheet_draw_caption (cairo_t *cr, const char *title, const char *text, double width,
                             double per_mm, BsUnitSystem units);
@@ -42,6 +48,9 @@ void bs_sheet_add_schedule (BsFlow *flow, const BsSchedule *schedule);
 
 /* What comes off each face, by which order of work, and how sure the thickness is. */
 void bs_sheet_add_flattening (BsFlow *flow, const BsResults *results, const BsForecast *forecast);
+
+/* Moisture, movement over the year with the slots that it asks for, money and weight. */
+void bs_sheet_add_wood (BsFlow *flow, const BsResults *results);
 
 /* What to take to the yard, and what it is for. */
 void bs_sheet_add_buying (BsFlow *flow, const BsPurchase *purchase);

@@ -18,6 +18,7 @@ struct _BsSheet
   BsResults *results;
   double width, height; /* under the header */
   guint n_section_pages;
+  BsPressure *pressure; /* a page of its own when there are pressures */
   BsFlattenOdds odds;
   GPtrArray *flows; /* BsFlow: the pages after those, subject by subject */
 };
@@ -80,8 +81,11 @@ bs_sheet_new (BsResults *results, const BsSheetOptions *options)
   add_flattening (self, studies->forecast);
   if (bs_sheet_front_is_small (results, &self->odds, self->width, self->height))
     self->n_section_pages = bs_sheet_count_section_pages (results, self->width, self->height);
+  self->pressure = bs_pressure_new_quick (results->stack->plan);
   add_schedule (self, studies->schedule);
   bs_sheet_add_lists (add_flow (self, 2), results);
+  if (results->stack->n > 0)
+    bs_sheet_add_wood (add_flow (self, 2), results);
   if (options->with_workings)
     bs_sheet_add_workings (add_flow (self, 2), results);
   return self;
@@ -91,14 +95,21 @@ void
 bs_sheet_free (BsSheet *self)
 {
   bs_results_unref (self->results);
+  bs_pressure_free (self->pressure);
   g_ptr_array_unref (self->flows);
   g_free (self);
+}
+
+static guint
+count_pressing_pages (const BsSheet *self)
+{
+  return bs_pressure_get_n_lines (self->pressure) > 0 ? 1 : 0;
 }
 
 guint
 bs_sheet_get_n_pages (const BsSheet *self)
 {
-  guint n = 1 + self->n_section_pages;
+  guint n = 1 + self->n_section_pages + count_pressing_pages (self);
 
   for (guint i = 0; i < self->flows->len; i++)
     n += bs_flow_get_n_pages (g_ptr_array_index (self->flows, i));
@@ -158,6 +169,28 @@ draw_list_page (const BsSheet *self, guint page, cairo_t *cr)
   bs_flow_draw_page (g_ptr_array_index (self->flows, i), page, cr);
 }
 
+/* One after another: the front, the section in rows, the pressing, the lists. */
+static void
+draw_content (const BsSheet *self, guint page, cairo_t *cr)
+{
+  if (page == 0)
+    {
+      bs_sheet_draw_front (cr, self->results, &self->odds, self->width, self->height);
+      return;
+    }
+  page -= 1;
+  if (page < self->n_section_pages)
+    {
+      bs_sheet_draw_section_page (cr, self->results, self->width, self->height, page);
+      return;
+    }
+  page -= self->n_section_pages;
+  if (page < count_pressing_pages (self))
+    bs_sheet_draw_pressing_page (cr, self->results, self->pressure, self->width, self->height);
+  else
+    draw_list_page (self, page - count_pressing_pages (self), cr);
+}
+
 void
 bs_sheet_draw_page (const BsSheet *self, guint page, cairo_t *cr)
 {
@@ -166,11 +199,6 @@ bs_sheet_draw_page (const BsSheet *self, guint page, cairo_t *cr)
   cairo_save (cr);
   draw_header (self, page, cr);
   cairo_translate (cr, 0.0, HEADER);
-  if (page == 0)
-    bs_sheet_draw_front (cr, self->results, &self->odds, self->width, self->height);
-  else if (page - 1 < self->n_section_pages)
-    bs_sheet_draw_section_page (cr, self->results, self->width, self->height, page - 1);
-  else
-    draw_list_page (self, page - 1 - self->n_section_pages, cr);
+  draw_content (self, page, cr);
   cairo_restore (cr);
 }

@@ -82,8 +82,6 @@ static const char *const alignment_names[]
     = { "undersides-down", "show-faces-down", "ends-flush", "middles-level", NULL };
 static const char *const flatten_names[] = { "hand", "sled", "planer", NULL };
 static const char *const fixed_line_names[] = { "middle", "front", "back", NULL };
-static const char *const flatten_work_names[]
-    = { "shimmed", "show-face-first", "underside-first", NULL };
 static const char *const unit_names[] = { "metric", "inch", NULL };
 static const char *const wood_kind_names[] = { "softwood", "hardwood", NULL };
 static const char *const wish_names[] = { "off", "little", "normal", "much", NULL };
@@ -95,6 +93,8 @@ static const char *const bond_names[] = { "easy", "well", "satisfactory", "diffi
 const char *const bs_defect_names[]
     = { "knot", "check", "wane", "stain", "bark-pocket", "sapwood", "pith", "hole", NULL };
 const char *const bs_face_names[] = { "left", "right", "top", "underside", NULL };
+const char *const bs_flatten_work_keys[]
+    = { "shimmed", "show-face-first", "underside-first", NULL };
 const char *const bs_orientation_names[]
     = { "as-marked", "over", "end-for-end", "over-and-end", NULL };
 
@@ -148,7 +148,7 @@ static const BsMember slab_members[] = {
   FLAG ("shows_ends", BsSlab, shows_ends),
   CHOICE ("alignment", BsSlab, alignment, alignment_names),
   CHOICE ("flatten_by", BsSlab, flatten_method, flatten_names),
-  CHOICE ("flatten_work", BsSlab, flatten_work, flatten_work_names),
+  CHOICE ("flatten_work", BsSlab, flatten_work, bs_flatten_work_keys),
   NUMBER ("allowance_mm", BsSlab, allowance, allowance),
   OBJECT ("uncertainty", BsSlab, uncertainty, uncertainty_shape),
   OBJECT ("dry_season", BsSlab, dry_season, climate_shape),

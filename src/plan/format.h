@@ -30,5 +30,6 @@ extern const BsShape bs_wishes_shape;
 extern const char *const bs_defect_names[];
 extern const char *const bs_face_names[];
 extern const char *const bs_orientation_names[];
+extern const char *const bs_flatten_work_keys[];
 
 G_END_DECLS

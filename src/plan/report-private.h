@@ -4,6 +4,7 @@
 
 #include <json-glib/json-glib.h>
 
+#include "core/pressure.h"
 #include "core/results.h"
 
 G_BEGIN_DECLS
@@ -11,11 +12,18 @@ G_BEGIN_DECLS
 /* The parts of a report; each returns a new object or array. */
 JsonArray *bs_report_findings (const BsResults *results);
 JsonObject *bs_report_workings (const BsResults *results);
+JsonObject *bs_report_working (const BsWorking *working);
+JsonObject *bs_report_pressing (const BsResults *results);
+
+JsonObject *bs_report_flattening (const BsResults *results);
 
 JsonObject *bs_report_movement (const BsResults *results);
 JsonObject *bs_report_cost (const BsResults *results);
 JsonArray *bs_report_woods (const BsResults *results);
 JsonArray *bs_report_loads (const BsResults *results);
+
+/* Empty when the plan has no offers. */
+JsonObject *bs_report_buying (const BsResults *results);
 
 JsonObject *bs_report_schedule (const BsResults *results);
 

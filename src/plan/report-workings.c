@@ -41,8 +41,8 @@ report_term (const BsTerm *term)
   return object;
 }
 
-static JsonObject *
-report_working (const BsWorking *working)
+JsonObject *
+bs_report_working (const BsWorking *working)
 {
   JsonObject *object = json_object_new ();
   JsonArray *terms = json_array_new ();
@@ -67,21 +67,21 @@ bs_report_workings (const BsResults *results)
 {
   JsonObject *object = json_object_new ();
 
-  json_object_set_object_member (object, "thickness", report_working (&results->why_thickness));
-  json_object_set_object_member (object, "force", report_working (&results->why_force));
-  json_object_set_object_member (object, "clamps", report_working (&results->why_clamps));
-  json_object_set_object_member (object, "time", report_working (&results->why_time));
-  json_object_set_object_member (object, "mass", report_working (&results->why_mass));
-  json_object_set_object_member (object, "moisture", report_working (&results->why_moisture));
+  json_object_set_object_member (object, "thickness", bs_report_working (&results->why_thickness));
+  json_object_set_object_member (object, "force", bs_report_working (&results->why_force));
+  json_object_set_object_member (object, "clamps", bs_report_working (&results->why_clamps));
+  json_object_set_object_member (object, "time", bs_report_working (&results->why_time));
+  json_object_set_object_member (object, "mass", bs_report_working (&results->why_mass));
+  json_object_set_object_member (object, "moisture", bs_report_working (&results->why_moisture));
   json_object_set_object_member (object, "width_movement",
-                                 report_working (&results->why_width_movement));
+                                 bs_report_working (&results->why_width_movement));
   json_object_set_object_member (object, "thickness_movement",
-                                 report_working (&results->why_thickness_movement));
-  json_object_set_object_member (object, "cup", report_working (&results->why_cup));
-  json_object_set_object_member (object, "cost", report_working (&results->why_cost));
-  json_object_set_object_member (object, "glue", report_working (&results->why_glue));
-  json_object_set_object_member (object, "waste", report_working (&results->why_waste));
-  json_object_set_object_member (object, "lifting", report_working (&results->why_lifting));
-  json_object_set_object_member (object, "order", report_working (&results->why_order));
+                                 bs_report_working (&results->why_thickness_movement));
+  json_object_set_object_member (object, "cup", bs_report_working (&results->why_cup));
+  json_object_set_object_member (object, "cost", bs_report_working (&results->why_cost));
+  json_object_set_object_member (object, "glue", bs_report_working (&results->why_glue));
+  json_object_set_object_member (object, "waste", bs_report_working (&results->why_waste));
+  json_object_set_object_member (object, "lifting", bs_report_working (&results->why_lifting));
+  json_object_set_object_member (object, "order", bs_report_working (&results->why_order));
   return object;
 }

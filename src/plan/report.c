@@ -75,37 +75,6 @@ report_order_cost (const BsOrderCost *cost)
 }
 
 static JsonObject *
-report_flattening (const BsResults *results)
-{
-  const BsFlattenResult *flatten = &results->flatten;
-  JsonObject *object = json_object_new ();
-  JsonArray *touches = json_array_new ();
-
-  for (guint i = 0; i < flatten->n_touches; i++)
-    {
-      const BsTouch *touch = &flatten->touches[i];
-      JsonObject *spot = json_object_new ();
-
-      bs_json_set_text (spot, "lamination", bs_report_id_at (results, touch->place));
-      bs_json_set_number (spot, "x_mm", touch->x);
-      bs_json_set_number (spot, "y_mm", touch->y);
-      bs_json_set_text (spot, "face",
-                        bs_face_names[touch->is_top ? BS_FACE_TOP : BS_FACE_UNDERSIDE]);
-      json_array_add_object_element (touches, spot);
-    }
-
-  bs_json_set_number (object, "off_top_least_mm", flatten->top_least);
-  bs_json_set_number (object, "off_top_most_mm", flatten->top_most);
-  bs_json_set_number (object, "off_underside_least_mm", flatten->underside_least);
-  bs_json_set_number (object, "off_underside_most_mm", flatten->underside_most);
-  bs_json_set_number (object, "slope_x_mm_per_mm", flatten->slope_x);
-  bs_json_set_number (object, "slope_y_mm_per_mm", flatten->slope_y);
-  bs_json_set_number (object, "offset_mm", flatten->offset);
-  json_object_set_array_member (object, "touches", touches);
-  return object;
-}
-
-static JsonObject *
 report_clamps (const BsClampRule *clamps)
 {
   JsonObject *object = json_object_new ();
@@ -176,14 +145,16 @@ bs_report_write (const BsResults *results)
   bs_json_set_number (object, "emc_low_pct", results->emc_low_pct);
   bs_json_set_number (object, "emc_high_pct", results->emc_high_pct);
   json_object_set_object_member (object, "stack", report_stack (results->stack));
-  json_object_set_object_member (object, "flattening", report_flattening (results));
+  json_object_set_object_member (object, "flattening", bs_report_flattening (results));
   json_object_set_object_member (object, "clamps", report_clamps (&results->clamps));
+  json_object_set_object_member (object, "pressing", bs_report_pressing (results));
   json_object_set_object_member (object, "assembly", report_assembly (&results->assembly));
   json_object_set_object_member (object, "schedule", bs_report_schedule (results));
   json_object_set_object_member (object, "movement", bs_report_movement (results));
   json_object_set_object_member (object, "cost", bs_report_cost (results));
   json_object_set_array_member (object, "woods", bs_report_woods (results));
   json_object_set_array_member (object, "loads", bs_report_loads (results));
+  json_object_set_object_member (object, "buying", bs_report_buying (results));
   json_object_set_array_member (object, "order", report_order (results->stack));
   json_object_set_object_member (object, "order_cost", report_order_cost (&results->order));
   json_object_set_array_member (object, "findings", bs_report_findings (results));

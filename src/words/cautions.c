@@ -121,6 +121,12 @@ bs_words_clamp_caution (const BsResults *results)
 
   for (guint i = 0; i < results->set_clamps->len; i++)
     force += g_array_index (results->set_clamps, BsLayoutClamp, i).force;
+  if (force <= 0.0)
+    return g_strdup (_ (
+        "Clamps: tightened they store their force. Keep fingers off the pads, stand the work so "
+        "that it cannot tip, and let go in small turns, evenly along the slab. Never tighten one "
+        "beyond what its maker states, and never with a bar on its handle."));
+
   g_autofree char *sum = bs_units_format (force, BS_QUANTITY_FORCE, results->stack->plan->units);
 
   return g_strdup_printf (

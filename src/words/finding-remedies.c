@@ -4,6 +4,7 @@
 
 #include "words/words.h"
 
+#include "core/flatten.h"
 #include "core/units.h"
 #include "words/finding-values.h"
 
@@ -29,9 +30,32 @@ list_touching (const BsResults *results)
   return g_string_free (labels, FALSE);
 }
 
+/* NULL when shims are planned already, or would not be enough. */
+static char *
+mend_by_shims (const BsResults *results)
+{
+  const BsPlan *plan = results->stack->plan;
+  BsFlattenResult best;
+
+  if (plan->slab.flatten_work == BS_FLATTEN_SHIMMED)
+    return NULL;
+  bs_flatten_by (results->stack, BS_FLATTEN_SHIMMED, &best);
+  if (!(best.thickness >= plan->slab.thickness))
+    return NULL;
+  g_autofree char *thickness = bs_units_format (best.thickness, BS_QUANTITY_LENGTH, plan->units);
+  /* Translators: %s is a thickness. */
+  return g_strdup_printf (
+      _ ("Shim the slab to the best tilt before the first face is cut: then %s are left."),
+      thickness);
+}
+
 static char *
 mend_thickness (const BsResults *results)
 {
+  g_autofree char *by_shims = mend_by_shims (results);
+
+  if (by_shims != NULL)
+    return g_steal_pointer (&by_shims);
   if (results->flatten.n_touches == 0)
     return g_strdup (
         _ ("Turn over, move or replace the most crooked laminations, or mill them taller."));

@@ -281,8 +281,9 @@ bs_words_clamp_difference (const BsClampProposal *proposal)
 
   if (rule->state != BS_PRESSURE_OF_SET_CLAMPS || proposal->found.n_clamps == 0)
     return NULL;
-  part = bs_units_format (rule->layout.least_mpa / rule->layout.mean_mpa, BS_QUANTITY_RATIO, units);
-  /* Translators: a ratio such as 0.74. */
+  part = bs_units_format (round (100.0 * rule->layout.least_mpa / rule->layout.mean_mpa),
+                          BS_QUANTITY_PERCENT, units);
+  /* Translators: a percentage. */
   return g_strdup_printf (
       _ ("The hand rule shares out the force that the wood’s mean pressure takes, and lets it "
          "spread "

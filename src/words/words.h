@@ -23,6 +23,10 @@ char *bs_words_working (const BsWorking *working, BsUnitSystem units);
 char *bs_words_value (const BsWorking *working, double value, BsQuantity quantity,
                       BsUnitSystem units);
 
+/* One value of a working: money in its currency, the rest in the units. */
+char *bs_words_value (const BsWorking *working, double value, BsQuantity quantity,
+                      BsUnitSystem units);
+
 const char *bs_words_defect (BsDefectKind kind);
 
 /* The names to choose from, NULL-terminated: message ids in these contexts. */

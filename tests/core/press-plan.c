@@ -2,44 +2,9 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/press-plan.h"
 
-#include "slabs.h"
+#include "shops.h"
 
 #include <math.h>
-
-/* Ten straight laminations of a hardwood, 20 clamps, and cauls when asked for. */
-static BsPlan *
-make_plan (int n_cauls)
-{
-  BsPlan *plan = slab_new (10, 1500.0, 40.0, 80.0);
-  BsWood *wood = bs_wood_new ("hard");
-  BsClampKind *clamp = bs_clamp_kind_new ("bar");
-  BsCaulKind *caul = bs_caul_kind_new ("beam");
-
-  wood->is_hardwood = TRUE;
-  wood->sg_12 = 0.60;
-  wood->moe_mpa = 11000.0;
-  wood->comp_perp_mpa = 7.0;
-  g_ptr_array_add (plan->woods, wood);
-  for (guint i = 0; i < 10; i++)
-    slab_at (plan, i)->wood = g_ref_string_new ("hard");
-  clamp->count = 20;
-  clamp->max_force_n = 6000.0;
-  clamp->reach = 800.0;
-  clamp->head_width = 40.0;
-  clamp->head_height = 40.0;
-  g_ptr_array_set_size (plan->shop.clamps, 0);
-  g_ptr_array_add (plan->shop.clamps, clamp);
-  caul->count = n_cauls;
-  caul->length = 800.0;
-  caul->thickness = 50.0;
-  caul->height = 60.0;
-  caul->moe_mpa = 12000.0;
-  g_ptr_array_set_size (plan->shop.cauls, 0);
-  g_ptr_array_add (plan->shop.cauls, caul);
-  plan->adhesive.min_pressure_mpa = 0.25;
-  plan->adhesive.max_pressure_mpa = 1.0;
-  return plan;
-}
 
 static BsPressPlan
 press (const BsStack *stack)
@@ -55,7 +20,7 @@ press (const BsStack *stack)
 static void
 check_bare (void)
 {
-  g_autoptr (BsPlan) plan = make_plan (0);
+  g_autoptr (BsPlan) plan = shop_new_pressed (0);
   g_autoptr (BsStack) stack = NULL;
   g_auto (BsPressPlan) self = { 0 };
   const BsPressPiece *piece;
@@ -81,7 +46,7 @@ check_bare (void)
 static void
 check_cauls (void)
 {
-  g_autoptr (BsPlan) plan = make_plan (4);
+  g_autoptr (BsPlan) plan = shop_new_pressed (4);
   g_autoptr (BsStack) stack = bs_stack_new (plan);
   g_auto (BsPressPlan) self = press (stack);
 
@@ -102,7 +67,7 @@ check_cauls (void)
 static void
 check_span (void)
 {
-  g_autoptr (BsPlan) plan = make_plan (0);
+  g_autoptr (BsPlan) plan = shop_new_pressed (0);
   g_autoptr (BsStack) stack = NULL;
   g_auto (BsPressPlan) self = { 0 };
 
@@ -118,7 +83,7 @@ check_span (void)
 static void
 check_rings (void)
 {
-  g_autoptr (BsPlan) plan = make_plan (0);
+  g_autoptr (BsPlan) plan = shop_new_pressed (0);
   g_autoptr (BsStack) stack = NULL;
   g_auto (BsPressPlan) self = { 0 };
 
@@ -135,8 +100,8 @@ check_rings (void)
 static void
 check_refuses (void)
 {
-  g_autoptr (BsPlan) unknown = make_plan (0);
-  g_autoptr (BsPlan) apart = make_plan (0);
+  g_autoptr (BsPlan) unknown = shop_new_pressed (0);
+  g_autoptr (BsPlan) apart = shop_new_pressed (0);
   g_autoptr (BsPlan) single = slab_new (1, 1000.0, 40.0, 80.0);
   BsPlan *plans[] = { unknown, apart, single };
 
@@ -158,7 +123,7 @@ check_refuses (void)
 static void
 check_working (void)
 {
-  g_autoptr (BsPlan) plan = make_plan (4);
+  g_autoptr (BsPlan) plan = shop_new_pressed (4);
   g_autoptr (BsStack) stack = bs_stack_new (plan);
   g_auto (BsPressPlan) self = press (stack);
   g_auto (BsLayout) layout = { 0 };
@@ -180,7 +145,7 @@ check_working (void)
 static void
 check_working_without_clamps (void)
 {
-  g_autoptr (BsPlan) plan = make_plan (0);
+  g_autoptr (BsPlan) plan = shop_new_pressed (0);
   g_autoptr (BsStack) stack = NULL;
   g_auto (BsPressPlan) self = { 0 };
   g_auto (BsLayout) layout = { 0 };

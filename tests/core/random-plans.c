@@ -279,7 +279,7 @@ is_backed (const BsPressure *self)
 static void
 check_pressing (const BsPlan *plan)
 {
-  g_autoptr (BsPressure) pressure = bs_pressure_new (plan, BS_PRESS_MODEL_TIMOSHENKO, NULL);
+  g_autoptr (BsPressure) pressure = bs_pressure_new (plan, BS_PRESS_MODEL_TIMOSHENKO);
 
   if (pressure->state != BS_PRESSURE_OF_SET_CLAMPS)
     return;

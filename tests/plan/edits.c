@@ -300,132 +300,6 @@ test_remove_lamination (void)
 }
 
 static void
-test_set_wishes (void)
-{
-  g_autoptr (BsPlan) plan = make_plan ();
-  BsOrderWishes wishes = plan->wishes;
-  wishes.looks = BS_ORDER_WISH_OFF;
-  wishes.uses_rack = TRUE;
-
-  g_autoptr (BsPlan) edited = bs_edit_set_wishes (plan, &wishes);
-  g_autoptr (BsPlan) same = bs_edit_set_wishes (edited, &wishes);
-  check_edit (plan, edited, "abcdef 2+2");
-  g_assert_cmpint (edited->wishes.looks, ==, BS_ORDER_WISH_OFF);
-  g_assert_cmpint (plan->wishes.looks, ==, BS_ORDER_WISH_NORMAL);
-  g_assert_true (same == edited);
-}
-
-/* "a0 b/c d^ e_": a at place 0, b beside c, the top of d and the underside of e up. */
-static char *
-describe_pins (const BsPlan *plan)
-{
-  GString *text = g_string_new (NULL);
-
-  for (guint i = 0; i < plan->pins->len; i++)
-    {
-      const BsPin *pin = &g_array_index (plan->pins, BsPin, i);
-
-      g_string_append_printf (text, "%s%s", i == 0 ? "" : " ", pin->lamination);
-      if (pin->kind == BS_PIN_PLACE)
-        g_string_append_printf (text, "%d", pin->place);
-      else if (pin->kind == BS_PIN_NEIGHBOURS)
-        g_string_append_printf (text, "/%s", pin->other);
-      else
-        g_string_append_c (text, pin->kind == BS_PIN_TOP_UP ? '^' : '_');
-    }
-  return g_string_free (text, FALSE);
-}
-
-static BsPlan *
-add_pin (BsPlan *plan, BsPinKind kind, const char *lamination, int place, const char *other)
-{
-  BsPin pin = { .kind = kind, .place = place };
-
-  bs_text_set (&pin.lamination, lamination);
-  bs_text_set (&pin.other, other);
-  BsPlan *edited = bs_edit_add_pin (plan, &pin);
-  bs_text_clear (&pin.lamination);
-  bs_text_clear (&pin.other);
-  return edited;
-}
-
-/* On "a0 b/c d^": a pin more, and what is left. */
-typedef struct
-{
-  const char *path;
-  BsPinKind kind;
-  const char *lamination;
-  int place;
-  const char *other;
-  const char *wanted;
-} PinRow;
-
-static const PinRow pin_rows[] = {
-  { "another", BS_PIN_PLACE, "e", 3, NULL, "a0 b/c d^ e3" },
-  { "other-place", BS_PIN_PLACE, "a", 5, NULL, "b/c d^ a5" },
-  { "other-face", BS_PIN_UNDERSIDE_UP, "d", -1, NULL, "a0 b/c d_" },
-  { "place-and-face", BS_PIN_TOP_UP, "a", -1, NULL, "a0 b/c d^ a^" },
-  { "second-neighbour", BS_PIN_NEIGHBOURS, "b", -1, "e", "a0 b/c d^ b/e" },
-  { "in-the-rack", BS_PIN_PLACE, "h", 1, NULL, "a0 b/c d^ h1" },
-  { "same-place", BS_PIN_PLACE, "a", 0, NULL, NULL }, /* NULL: nothing changes */
-  { "same-neighbours", BS_PIN_NEIGHBOURS, "b", -1, "c", NULL },
-  { "neighbours-said-the-other-way", BS_PIN_NEIGHBOURS, "c", -1, "b", NULL },
-  { "same-face", BS_PIN_TOP_UP, "d", -1, NULL, NULL },
-};
-
-static BsPlan *
-make_pinned_plan (void)
-{
-  g_autoptr (BsPlan) plan = make_plan ();
-  g_autoptr (BsPlan) one = add_pin (plan, BS_PIN_PLACE, "a", 0, NULL);
-  g_autoptr (BsPlan) two = add_pin (one, BS_PIN_NEIGHBOURS, "b", -1, "c");
-
-  return add_pin (two, BS_PIN_TOP_UP, "d", -1, NULL);
-}
-
-static void
-test_add_pin (gconstpointer data)
-{
-  const PinRow *row = data;
-  g_autoptr (BsPlan) plan = make_pinned_plan ();
-  g_autoptr (BsPlan) edited = add_pin (plan, row->kind, row->lamination, row->place, row->other);
-  g_autofree char *before = describe_pins (plan);
-  g_autofree char *after = describe_pins (edited);
-
-  check_edit (plan, edited, "abcdef 2+2");
-  g_assert_cmpstr (before, ==, "a0 b/c d^");
-  g_assert_cmpstr (after, ==, row->wanted != NULL ? row->wanted : before);
-  g_assert_true ((edited == plan) == (row->wanted == NULL));
-}
-
-static void
-test_remove_pin (void)
-{
-  g_autoptr (BsPlan) plan = make_pinned_plan ();
-  g_autoptr (BsPlan) edited = bs_edit_remove_pin (plan, 1);
-  g_autofree char *pins = describe_pins (edited);
-
-  check_edit (plan, edited, "abcdef 2+2");
-  g_assert_cmpstr (pins, ==, "a0 d^");
-}
-
-/* A lamination that is removed takes its pins along, whichever end of them it was. */
-static void
-test_remove_pinned (void)
-{
-  g_autoptr (BsPlan) plan = make_pinned_plan ();
-  g_autoptr (BsPlan) without_a = bs_edit_remove_lamination (plan, "a");
-  g_autoptr (BsPlan) without_c = bs_edit_remove_lamination (plan, "c");
-  g_autofree char *pins_a = describe_pins (without_a);
-  g_autofree char *pins_c = describe_pins (without_c);
-
-  check_edit (plan, without_a, "bcdef 1+2");
-  check_edit (plan, without_c, "abdef");
-  g_assert_cmpstr (pins_a, ==, "b/c d^");
-  g_assert_cmpstr (pins_c, ==, "a0 d^");
-}
-
-static void
 test_texts (void)
 {
   g_autoptr (BsPlan) plan = make_plan ();
@@ -529,6 +403,197 @@ test_clamps (void)
   g_assert_true (same == two);
   g_assert_cmpuint (left->shop.clamps->len, ==, 1);
   g_assert_cmpstr (((BsClampKind *)left->shop.clamps->pdata[0])->id, ==, "pipe");
+}
+
+/* "bar 100 5000 above, pipe 300 ...": the placed clamps. */
+static char *
+describe_clamps (const BsPlan *plan)
+{
+  GString *text = g_string_new (NULL);
+
+  for (guint i = 0; i < plan->placed_clamps->len; i++)
+    {
+      const BsPlacedClamp *clamp = &g_array_index (plan->placed_clamps, BsPlacedClamp, i);
+
+      g_string_append_printf (text, "%s%s %.0f %.0f %s", i > 0 ? ", " : "", clamp->kind, clamp->x,
+                              clamp->force_n, clamp->is_above ? "above" : "below");
+    }
+  return g_string_free (text, FALSE);
+}
+
+/* The plan with kinds "bar" and "pipe" and a clamp of each at 100 and 500 mm. */
+static BsPlan *
+make_clamped_plan (void)
+{
+  g_autoptr (BsPlan) plan = make_plan ();
+  static const char *const ids[] = { "bar", "pipe" };
+
+  for (guint i = 0; i < 2; i++)
+    {
+      BsClampKind *kind = bs_clamp_kind_new (ids[i]);
+
+      *kind = (BsClampKind){ kind->id, NULL, 4, 5000.0, 700.0, 30.0, 30.0, 12.0, 3.0, NULL };
+      g_ptr_array_add (plan->shop.clamps, kind);
+      bs_plan_place_clamp (plan, ids[i], 100.0 + 400.0 * i, 3000.0, i == 0);
+    }
+  bs_text_set (&g_array_index (plan->placed_clamps, BsPlacedClamp, 1).unknown, "{\"later\": 1}");
+  return g_steal_pointer (&plan);
+}
+
+typedef struct
+{
+  const char *path;
+  BsPlan *(*edit) (BsPlan *plan);
+  const char *wanted;
+} ClampRow;
+
+static BsPlan *
+put_clamp (BsPlan *plan)
+{
+  guint place = 0;
+  BsPlan *edited = bs_edit_place_clamp (
+      plan, &(BsLayoutClamp){ .kind = 1, .x = 300.0, .force = 1000.0, .is_above = TRUE }, &place);
+
+  g_assert_cmpuint (place, ==, 1);
+  return edited;
+}
+
+static BsPlan *
+move_clamp (BsPlan *plan)
+{
+  return bs_edit_move_clamp (plan, 0, 450.0, NULL);
+}
+
+static BsPlan *
+move_clamp_past (BsPlan *plan)
+{
+  guint moved_to = 0;
+  BsPlan *edited = bs_edit_move_clamp (plan, 0, 900.0, &moved_to);
+
+  g_assert_cmpuint (moved_to, ==, 1);
+  return edited;
+}
+
+static BsPlan *
+move_clamp_back_past (BsPlan *plan)
+{
+  guint moved_to = 7;
+  BsPlan *edited = bs_edit_move_clamp (plan, 1, -40.0, &moved_to);
+
+  g_assert_cmpuint (moved_to, ==, 0);
+  g_assert_cmpstr (g_array_index (edited->placed_clamps, BsPlacedClamp, 0).unknown, ==,
+                   "{\"later\": 1}");
+  return edited;
+}
+
+static BsPlan *
+tighten_clamp (BsPlan *plan)
+{
+  return bs_edit_tighten_clamp (plan, 1, 4500.0);
+}
+
+static BsPlan *
+tighten_clamp_too_far (BsPlan *plan)
+{
+  return bs_edit_tighten_clamp (plan, 1, 1e9);
+}
+
+static BsPlan *
+turn_clamp (BsPlan *plan)
+{
+  return bs_edit_turn_clamp (plan, 0, FALSE);
+}
+
+static BsPlan *
+choose_clamp (BsPlan *plan)
+{
+  return bs_edit_choose_clamp (plan, 0, "pipe");
+}
+
+static BsPlan *
+take_off_clamp (BsPlan *plan)
+{
+  return bs_edit_take_off_clamp (plan, 0);
+}
+
+static BsPlan *
+set_clamps (BsPlan *plan)
+{
+  static const BsLayoutClamp clamps[]
+      = { { .kind = 1, .x = 700.0, .force = 10.0, .is_above = TRUE },
+          { .kind = 0, .x = 200.0, .force = 20.0 } };
+
+  return bs_edit_set_clamps (plan, clamps, G_N_ELEMENTS (clamps));
+}
+
+static BsPlan *
+set_no_clamps (BsPlan *plan)
+{
+  return bs_edit_set_clamps (plan, NULL, 0);
+}
+
+static BsPlan *
+sell_kind (BsPlan *plan)
+{
+  return bs_edit_remove_clamp (plan, "bar");
+}
+
+/* A place typed into the plan itself, out of order. */
+static BsPlan *
+fit_clamps (BsPlan *plan)
+{
+  g_autoptr (BsPlan) typed = bs_plan_copy (plan);
+
+  g_array_index (typed->placed_clamps, BsPlacedClamp, 0).x = 800.0;
+  return bs_edit_fit (typed);
+}
+
+static const ClampRow clamp_rows[] = {
+  { "put", put_clamp, "bar 100 3000 above, pipe 300 1000 above, pipe 500 3000 below" },
+  { "move", move_clamp, "bar 450 3000 above, pipe 500 3000 below" },
+  { "move/past", move_clamp_past, "pipe 500 3000 below, bar 900 3000 above" },
+  { "move/off-the-left-end", move_clamp_back_past, "pipe 0 3000 below, bar 100 3000 above" },
+  { "tighten", tighten_clamp, "bar 100 3000 above, pipe 500 4500 below" },
+  { "tighten/too-far", tighten_clamp_too_far, "bar 100 3000 above, pipe 500 200000 below" },
+  { "turn", turn_clamp, "bar 100 3000 below, pipe 500 3000 below" },
+  { "choose", choose_clamp, "pipe 100 3000 above, pipe 500 3000 below" },
+  { "take-off", take_off_clamp, "pipe 500 3000 below" },
+  { "set", set_clamps, "bar 200 20 below, pipe 700 10 above" },
+  { "set/none", set_no_clamps, "" },
+  { "sell-the-kind", sell_kind, "pipe 500 3000 below" },
+  { "fit", fit_clamps, "pipe 500 3000 below, bar 800 3000 above" },
+};
+
+static void
+test_placed_clamps (gconstpointer data)
+{
+  const ClampRow *row = data;
+  g_autoptr (BsPlan) plan = make_clamped_plan ();
+  g_autoptr (BsPlan) edited = row->edit (plan);
+  g_autofree char *before = describe_clamps (plan);
+  g_autofree char *after = describe_clamps (edited);
+
+  check_edit (plan, edited, "abcdef 2+2");
+  g_assert_cmpstr (before, ==, "bar 100 3000 above, pipe 500 3000 below");
+  g_assert_cmpstr (after, ==, row->wanted);
+}
+
+/* What changes nothing is the same plan. */
+static void
+test_same_clamps (void)
+{
+  g_autoptr (BsPlan) plan = make_clamped_plan ();
+  static const BsLayoutClamp clamps[]
+      = { { .kind = 0, .x = 100.0, .force = 3000.0, .is_above = TRUE },
+          { .kind = 1, .x = 500.0, .force = 3000.0 } };
+  g_autoptr (BsPlan) moved = bs_edit_move_clamp (plan, 0, 100.0, NULL);
+  g_autoptr (BsPlan) tightened = bs_edit_tighten_clamp (plan, 0, 3000.0);
+  g_autoptr (BsPlan) turned = bs_edit_turn_clamp (plan, 0, TRUE);
+  g_autoptr (BsPlan) chosen = bs_edit_choose_clamp (plan, 1, "pipe");
+  g_autoptr (BsPlan) set = bs_edit_set_clamps (plan, clamps, G_N_ELEMENTS (clamps));
+
+  g_assert_true (moved == plan && tightened == plan && turned == plan && chosen == plan);
+  g_assert_true (set == plan);
 }
 
 static void
@@ -727,6 +792,36 @@ add_rows (const char *name, const PlaceRow *rows, guint n, GTestDataFunc test)
     }
 }
 
+/* One step for any number of laminations; a wood that the plan has keeps its figures there. */
+static void
+test_use_wood (void)
+{
+  static const char *const some[] = { "a", "c", NULL };
+  static const char *const nobody[] = { NULL };
+  g_autoptr (BsPlan) plan = bs_plan_new ();
+  g_autoptr (BsWood) ash = bs_wood_new ("ash");
+
+  bs_text_set (&ash->name, "Ash");
+  for (const char *id = "abc"; *id != '\0'; id++)
+    {
+      const char text[] = { *id, '\0' };
+      g_ptr_array_add (plan->laminations, bs_lamination_new (text));
+    }
+  g_autoptr (BsPlan) used = bs_edit_use_wood (plan, ash, some);
+  g_assert_cmpstr (bs_plan_find_lamination (used, "a")->wood, ==, "ash");
+  g_assert_null (bs_plan_find_lamination (used, "b")->wood);
+  g_assert_cmpstr (bs_plan_find_lamination (used, "c")->wood, ==, "ash");
+  g_assert_null (bs_plan_find_lamination (plan, "a")->wood);
+  g_assert_cmpuint (used->woods->len, ==, 1);
+
+  g_autoptr (BsWood) other = bs_wood_copy (ash);
+  other->side_hardness_n = 5000.0;
+  g_autoptr (BsPlan) again = bs_edit_use_wood (used, other, some);
+  g_assert_true (again == used);
+  g_autoptr (BsPlan) taken = bs_edit_use_wood (plan, ash, nobody);
+  g_assert_cmpuint (taken->woods->len, ==, 1);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -748,20 +843,18 @@ main (int argc, char **argv)
   g_test_add_func ("/edits/put-lamination/fits-defects", test_put_lamination_fits_defects);
   g_test_add_func ("/edits/fit", test_fit);
   g_test_add_func ("/edits/remove-lamination", test_remove_lamination);
-  g_test_add_func ("/edits/set-wishes", test_set_wishes);
-  for (guint i = 0; i < G_N_ELEMENTS (pin_rows); i++)
-    {
-      g_autofree char *path = g_strdup_printf ("/edits/add-pin/%s", pin_rows[i].path);
-      g_test_add_data_func (path, &pin_rows[i], test_add_pin);
-    }
-  g_test_add_func ("/edits/remove-pin", test_remove_pin);
-  g_test_add_func ("/edits/remove-pinned", test_remove_pinned);
   g_test_add_func ("/edits/texts", test_texts);
   g_test_add_func ("/edits/set-slab", test_set_slab);
   g_test_add_func ("/edits/set-hardness", test_set_hardness);
   g_test_add_func ("/edits/set-shop", test_set_shop);
   g_test_add_func ("/edits/set-adhesive", test_set_adhesive);
   g_test_add_func ("/edits/clamps", test_clamps);
+  for (guint i = 0; i < G_N_ELEMENTS (clamp_rows); i++)
+    {
+      g_autofree char *path = g_strconcat ("/edits/placed-clamps/", clamp_rows[i].path, NULL);
+      g_test_add_data_func (path, &clamp_rows[i], test_placed_clamps);
+    }
+  g_test_add_func ("/edits/placed-clamps/same", test_same_clamps);
   g_test_add_func ("/edits/cauls", test_cauls);
   g_test_add_func ("/edits/woods", test_woods);
   g_test_add_func ("/edits/boards", test_boards);
@@ -769,5 +862,6 @@ main (int argc, char **argv)
   g_test_add_func ("/edits/offers-and-parts", test_offers_and_parts);
   g_test_add_func ("/edits/cuts", test_cuts);
   g_test_add_func ("/edits/random-chain", test_random_chain);
+  g_test_add_func ("/edits/use-wood", test_use_wood);
   return g_test_run ();
 }

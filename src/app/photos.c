@@ -1,0 +1,184 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/photos.h"
+
+#include <glib/gi18n.h>
+
+#define MOST_PIXELS 2048 /* along either side */
+
+typedef struct
+{
+  cairo_surface_t *surface; /* NULL: being loaded, or missing */
+  char *problem;
+} Photo;
+
+struct _BsPhotos
+{
+  GObject parent_instance;
+
+  BsSession *session;
+  GHashTable *photos; /* path as the plan has it -> Photo */
+};
+
+enum
+{
+  CHANGED,
+  N_SIGNALS
+};
+
+static guint signals[N_SIGNALS];
+
+G_DEFINE_FINAL_TYPE (BsPhotos, bs_photos, G_TYPE_OBJECT)
+
+static void
+free_photo (gpointer data)
+{
+  Photo *photo = data;
+
+  g_clear_pointer (&photo->surface, cairo_surface_destroy);
+  g_free (photo->problem);
+  g_free (photo);
+}
+
+/* In a thread. */
+static void
+load (GTask *task, gpointer self, gpointer data, GCancellable *cancellable)
+{
+  GError *error = NULL;
+  g_autoptr (GdkPixbuf) stored
+      = gdk_pixbuf_new_from_file_at_size (data, MOST_PIXELS, MOST_PIXELS, &error);
+
+  if (stored == NULL)
+    {
+      g_task_return_error (task, error);
+      return;
+    }
+  g_autoptr (GdkPixbuf) upright = gdk_pixbuf_apply_embedded_orientation (stored);
+  cairo_surface_t *surface = cairo_image_surface_create (
+      CAIRO_FORMAT_ARGB32, gdk_pixbuf_get_width (upright), gdk_pixbuf_get_height (upright));
+  cairo_t *cr = cairo_create (surface);
+  gdk_cairo_set_source_pixbuf (cr, upright, 0.0, 0.0);
+  cairo_paint (cr);
+  cairo_destroy (cr);
+  g_task_return_pointer (task, surface, (GDestroyNotify)cairo_surface_destroy);
+}
+
+static void
+loaded_cb (GObject *source, GAsyncResult *result, gpointer user_data)
+{
+  BsPhotos *self = BS_PHOTOS (source);
+  g_autofree char *path = user_data;
+  g_autoptr (GError) error = NULL;
+  cairo_surface_t *surface = g_task_propagate_pointer (G_TASK (result), &error);
+  Photo *photo = g_hash_table_lookup (self->photos, path);
+
+  if (photo == NULL || photo->surface != NULL) /* another plan's folder meanwhile */
+    {
+      g_clear_pointer (&surface, cairo_surface_destroy);
+      return;
+    }
+  photo->surface = surface;
+  if (surface == NULL)
+    /* Translators: the path of a file, and what the system says of it */
+    photo->problem = g_strdup_printf (_ ("The photo %s cannot be shown: %s. The plan keeps its "
+                                         "name; put the file back, or choose another."),
+                                      path, error->message);
+  g_signal_emit (self, signals[CHANGED], 0);
+}
+
+static char *
+find_file (BsPhotos *self, const char *path)
+{
+  const char *folder = bs_session_get_folder (self->session);
+
+  return g_path_is_absolute (path) || folder == NULL ? g_strdup (path)
+                                                     : g_build_filename (folder, path, NULL);
+}
+
+static const Photo *
+find_photo (BsPhotos *self, const char *path)
+{
+  Photo *photo = g_hash_table_lookup (self->photos, path);
+
+  if (photo != NULL)
+    return photo;
+  photo = g_new0 (Photo, 1);
+  g_hash_table_insert (self->photos, g_strdup (path), photo);
+  g_autoptr (GTask) task = g_task_new (self, NULL, loaded_cb, g_strdup (path));
+  g_task_set_task_data (task, find_file (self, path), g_free);
+  g_task_run_in_thread (task, load);
+  return photo;
+}
+
+/* The same paths are other files. */
+static void
+folder_changed_cb (BsPhotos *self)
+{
+  g_hash_table_remove_all (self->photos);
+  g_signal_emit (self, signals[CHANGED], 0);
+}
+
+static void
+bs_photos_finalize (GObject *object)
+{
+  BsPhotos *self = BS_PHOTOS (object);
+
+  g_clear_object (&self->session);
+  g_hash_table_unref (self->photos);
+  G_OBJECT_CLASS (bs_photos_parent_class)->finalize (object);
+}
+
+static void
+bs_photos_class_init (BsPhotosClass *class)
+{
+  G_OBJECT_CLASS (class)->finalize = bs_photos_finalize;
+
+  signals[CHANGED] = g_signal_new ("changed", BS_TYPE_PHOTOS, G_SIGNAL_RUN_LAST, 0, NULL, NULL,
+                                   NULL, G_TYPE_NONE, 0);
+}
+
+static void
+bs_photos_init (BsPhotos *self)
+{
+  self->photos = g_hash_table_new_full (g_str_hash, g_str_equal, g_free, free_photo);
+}
+
+BsPhotos *
+bs_photos_new (BsSession *session)
+{
+  g_return_val_if_fail (BS_IS_SESSION (session), NULL);
+
+  BsPhotos *self = g_object_new (BS_TYPE_PHOTOS, NULL);
+  self->session = g_object_ref (session);
+  g_signal_connect_object (session, "notify::folder", G_CALLBACK (folder_changed_cb), self,
+                           G_CONNECT_SWAPPED);
+  return self;
+}
+
+cairo_surface_t *
+bs_photos_get (BsPhotos *self, const char *path)
+{
+  g_return_val_if_fail (BS_IS_PHOTOS (self), NULL);
+
+  return path != NULL ? find_photo (self, path)->surface : NULL;
+}
+
+const char *
+bs_photos_get_problem (BsPhotos *self, const char *path)
+{
+  g_return_val_if_fail (BS_IS_PHOTOS (self), NULL);
+
+  return path != NULL ? find_photo (self, path)->problem : NULL;
+}
+
+char *
+bs_photos_refer (BsSession *session, GFile *file)
+{
+  g_return_val_if_fail (BS_IS_SESSION (session) && G_IS_FILE (file), NULL);
+
+  const char *path = bs_session_get_folder (session);
+  g_autoptr (GFile) folder = path != NULL ? g_file_new_for_path (path) : NULL;
+  char *relative = folder != NULL ? g_file_get_relative_path (folder, file) : NULL;
+
+  return relative != NULL ? relative : g_file_get_path (file);
+}

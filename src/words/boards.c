@@ -1,0 +1,72 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "config.h"
+
+#include "words/boards.h"
+
+#include "core/units.h"
+#include "words/timber.h"
+
+#include <glib/gi18n-lib.h>
+#include <math.h>
+
+static char *
+count_lengths (const BsBoardForecast *forecast, BsUnitSystem units)
+{
+  g_autofree char *length = bs_units_format (forecast->crosscut.length, BS_QUANTITY_LENGTH, units);
+
+  if (forecast->n_lengths == 0)
+    /* Translators: %s is a length; what follows is the number of strips */
+    return g_strdup_printf (_ ("shorter than the slab, %s"), length);
+  return g_strdup_printf (
+      /* Translators: number of pieces along a board, and the length of each */
+      ngettext ("%d length of %s", "%d lengths of %s", (gulong)forecast->n_lengths),
+      forecast->n_lengths, length);
+}
+
+static char *
+count_strips (const BsBoardForecast *forecast, BsUnitSystem units)
+{
+  g_autofree char *width
+      = bs_units_format (isnan (forecast->width) ? forecast->crosscut.width : forecast->width,
+                         BS_QUANTITY_LENGTH, units);
+
+  if (isnan (forecast->width))
+    /* Translators: %s is a width */
+    return g_strdup_printf (_ ("in its whole width, %s"), width);
+  if (forecast->n_strips == 0)
+    /* Translators: %s is a width */
+    return g_strdup_printf (_ ("too narrow for a strip of %s"), width);
+  return g_strdup_printf (
+      /* Translators: number of strips side by side in a board, and the width of each */
+      ngettext ("%d strip of %s", "%d strips of %s", (gulong)forecast->n_strips),
+      forecast->n_strips, width);
+}
+
+char *
+bs_words_board_pieces (const BsBoardForecast *forecast, BsUnitSystem units)
+{
+  g_autofree char *lengths = count_lengths (forecast, units);
+  g_autofree char *strips = count_strips (forecast, units);
+
+  /* Translators: "2 lengths of 1500 mm; 3 strips of 64 mm": what is cut from a board */
+  return g_strdup_printf (_ ("%s; %s"), lengths, strips);
+}
+
+char **
+bs_words_board_cautions (const BsBoardForecast *forecast, const BsPlan *plan)
+{
+  BsMillingShop shop = bs_milling_shop_of (plan);
+  g_auto (GStrv) milling = bs_words_milling (&forecast->crosscut, &shop, plan->units);
+  GPtrArray *sentences = g_ptr_array_new ();
+
+  if (forecast->thickness <= 0.0)
+    g_ptr_array_add (sentences, g_strdup (_ ("Nothing is left of it once it is flat.")));
+  for (char **sentence = milling; *sentence != NULL; sentence++)
+    g_ptr_array_add (sentences, g_strdup (*sentence));
+  if (!forecast->is_measured)
+    g_ptr_array_add (sentences, g_strdup (_ ("Its bow, cup and twist are not all measured; what is "
+                                             "not counts as none.")));
+  g_ptr_array_add (sentences, NULL);
+  return (char **)g_ptr_array_free (sentences, FALSE);
+}

@@ -1,0 +1,18 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#pragma once
+
+#include "core/board-forecast.h"
+
+G_BEGIN_DECLS
+
+/* Sentences about one board of the rack. Texts are the caller's. */
+
+/* "2 lengths of 3 strips, each 64 mm wide"; what a board that is too small counts as. */
+char *bs_words_board_pieces (const BsBoardForecast *forecast, BsUnitSystem units);
+
+/* What to heed before it is milled, and what was not measured; NULL-terminated. Free with
+ * g_strfreev. */
+char **bs_words_board_cautions (const BsBoardForecast *forecast, const BsPlan *plan);
+
+G_END_DECLS
