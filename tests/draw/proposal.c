@@ -36,7 +36,8 @@ draw (const BsPlan *present, const BsPlan *proposed, double per_mm, const char *
   bs_proposal_fit (&scale, now->stack, then->stack, per_mm, WIDTH, TEXT);
   *height = bs_proposal_get_height (then->stack, &scale);
   cr = image_new (WIDTH + 50, (int)*height + 50);
-  bs_draw_proposal (cr, now->stack, then, &scale, bs_palette_paper (), selected);
+  bs_draw_proposal_section (cr, then, &scale, bs_palette_paper (), selected);
+  bs_draw_proposal_changes (cr, now->stack, then, &scale, bs_palette_paper (), selected);
   return cr;
 }
 
