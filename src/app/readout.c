@@ -38,7 +38,7 @@ get_working (const BsResults *results, guint row)
 
 /* Between and around the numbers, and the least width of one, in pixels. */
 #define SPACE 12
-#define ROW_WIDTH 190
+#define ROW_WIDTH 160
 
 struct _BsReadout
 {
@@ -70,8 +70,8 @@ explain_pressure (BsReadout *self)
 
   if (pressure != NULL)
     return pressure->why;
-  bs_working_init (&working, N_ ("Weakest pressure"), N_ ("Working…"), "",
-                   BS_QUANTITY_PRESSURE, NULL);
+  bs_working_init (&working, N_ ("Weakest pressure"), N_ ("Working…"), "", BS_QUANTITY_PRESSURE,
+                   NULL);
   return working;
 }
 

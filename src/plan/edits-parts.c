@@ -350,6 +350,28 @@ forget_wood_of_offers_and_parts (BsPlan *edited, const char *wood)
 }
 
 BsPlan *
+bs_edit_use_wood (BsPlan *plan, BsWood *wood, const char *const *laminations)
+{
+  BsPlan *edited = bs_plan_copy (plan);
+
+  if (bs_plan_find_wood (edited, wood->id) == NULL)
+    g_ptr_array_add (edited->woods, bs_wood_ref (wood));
+  for (guint i = 0; i < edited->laminations->len; i++)
+    {
+      const BsLamination *lamination = edited->laminations->pdata[i];
+      if (!g_strv_contains (laminations, lamination->id))
+        continue;
+      BsLamination *copy = bs_lamination_copy (lamination);
+      bs_text_set (&copy->wood, wood->id);
+      replace_lamination (edited->laminations, i, copy);
+    }
+  if (!bs_shape_equal (&bs_plan_shape, plan, edited))
+    return edited;
+  bs_plan_unref (edited);
+  return bs_plan_ref (plan);
+}
+
+BsPlan *
 bs_edit_remove_wood (BsPlan *plan, const char *wood)
 {
   BsPlan *edited = remove_part (plan, G_STRUCT_OFFSET (BsPlan, woods), wood);
