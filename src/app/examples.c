@@ -19,6 +19,7 @@ static const Example examples[] = {
   { "wedging-table", N_ ("Potter's table of ash, in inches") },
   { "library-counter", N_ ("Lending counter of sixty laminations") },
   { "bread-shelf", N_ ("Bread shelf, ready to glue") },
+  { "school-counter", N_ ("Serving counter, still to be cut from its boards") },
   { "wedging-table-begun", N_ ("A table just begun, with all that is wrong") },
 };
 
