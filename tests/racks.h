@@ -117,7 +117,7 @@ rack_draw (guint64 seed)
   plan->shop.saw.first = (BsSawFirst)bs_random_below (&random, 3);
   for (guint i = 0; i < n_boards; i++)
     {
-      double length = 600.0 + bs_random_below (&random, 3000);
+      double length = 400.0 + bs_random_below (&random, 1200);
       double width = 80.0 + bs_random_below (&random, 200);
       BsBoard *board
           = rack_add_board (plan, length, width, 27.0 + bs_random_below (&random, 2) * 25.0,
@@ -136,11 +136,11 @@ rack_draw (guint64 seed)
         }
     }
   for (guint i = 0; i < n_laminations; i++)
-    rack_add_lamination (plan, 400.0 + bs_random_below (&random, 1600), 20.0,
+    rack_add_lamination (plan, 200.0 + bs_random_below (&random, 700), 20.0,
                          40.0 + bs_random_below (&random, 40));
   for (guint i = 0; i < n_parts; i++)
     rack_add_part (plan, 1 + (int)bs_random_below (&random, 4),
-                   150.0 + bs_random_below (&random, 800), 30.0 + bs_random_below (&random, 80),
+                   100.0 + bs_random_below (&random, 500), 30.0 + bs_random_below (&random, 80),
                    15.0 + bs_random_below (&random, 10));
   return plan;
 }

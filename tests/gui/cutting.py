@@ -37,7 +37,7 @@ def see(program, text):
 
 
 def plan_cuts(program):
-    program.click_on('list item', 'Cutting')
+    program.click_on('label', 'Cutting')
     program.click_on('push button', 'Plan the cuts')
     desk.wait('a place for all pieces', lambda: len(get_pieces(program)) == 27)
     desk.wait('the proof', lambda: see(program, 'Proven: nothing costs less'))
