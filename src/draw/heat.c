@@ -161,6 +161,7 @@ bs_heat_draw_cells (const BsHeat *self, cairo_t *cr, const double *values, guint
 
 #define LEGEND_BAR 0.9  /* in text sizes */
 #define LEGEND_ROOM 4.5 /* for one value */
+#define N_LEGEND_SHADES 256
 
 static void
 draw_tick (const BsHeat *self, cairo_t *cr, double value, double x, double y, double text_size,
@@ -182,13 +183,14 @@ void
 bs_heat_draw_legend (const BsHeat *self, cairo_t *cr, double x, double y, double width,
                      double text_size, double hairline, const BsPalette *palette)
 {
-  double shades[256], bottom = y + LEGEND_BAR * text_size, range = self->to - self->from;
+  double shades[N_LEGEND_SHADES], bottom = y + LEGEND_BAR * text_size,
+                                  range = self->to - self->from;
   double step = bs_heat_step (self, LEGEND_ROOM * text_size * range / width);
 
-  for (guint i = 0; i < G_N_ELEMENTS (shades); i++)
-    shades[i] = self->from + range * i / (G_N_ELEMENTS (shades) - 1);
-  bs_heat_draw_cells (self, cr, shades, G_N_ELEMENTS (shades), 1, x, y, width,
-                      LEGEND_BAR * text_size, palette);
+  for (guint i = 0; i < N_LEGEND_SHADES; i++)
+    shades[i] = self->from + range * i / (N_LEGEND_SHADES - 1);
+  bs_heat_draw_cells (self, cr, shades, N_LEGEND_SHADES, 1, x, y, width, LEGEND_BAR * text_size,
+                      palette);
   cairo_save (cr);
   cairo_set_line_width (cr, hairline);
   bs_color_set (&palette->edge, cr);
