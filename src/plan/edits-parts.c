@@ -454,17 +454,6 @@ bs_edit_fit (BsPlan *plan)
   return bs_edit_sort_clamps (edited);
 }
 
-static void
-remove_pins (GArray *pins, const char *lamination)
-{
-  for (guint i = pins->len; i-- > 0;)
-    {
-      const BsPin *pin = &g_array_index (pins, BsPin, i);
-      if (g_str_equal (pin->lamination, lamination) || g_strcmp0 (pin->other, lamination) == 0)
-        g_array_remove_index (pins, i);
-    }
-}
-
 BsPlan *
 bs_edit_remove_lamination (BsPlan *plan, const char *lamination)
 {
@@ -474,7 +463,7 @@ bs_edit_remove_lamination (BsPlan *plan, const char *lamination)
   const int place = bs_plan_find_place (edited, lamination);
   if (place >= 0)
     bs_edit_take_out (edited, place);
-  remove_pins (edited->pins, lamination);
+  bs_edit_drop_pins (edited, lamination);
   fit_cuts (edited);
   return edited;
 }
