@@ -77,6 +77,9 @@ BsPlan *bs_edit_put_clamp (BsPlan *plan, BsClampKind *clamp);
 BsPlan *bs_edit_remove_clamp (BsPlan *plan, const char *clamp);
 BsPlan *bs_edit_put_caul (BsPlan *plan, BsCaulKind *caul);
 BsPlan *bs_edit_remove_caul (BsPlan *plan, const char *caul);
+/* Gives all these laminations (ids, NULL-terminated) one wood, which comes into the plan unless it
+ * has one of that id. */
+BsPlan *bs_edit_use_wood (BsPlan *plan, BsWood *wood, const char *const *laminations);
 BsPlan *bs_edit_put_wood (BsPlan *plan, BsWood *wood);
 BsPlan *bs_edit_remove_wood (BsPlan *plan, const char *wood);
 BsPlan *bs_edit_put_offer (BsPlan *plan, BsOffer *offer);

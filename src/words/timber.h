@@ -44,6 +44,9 @@ const char *bs_words_bond (BsBond bond);
 char **bs_words_unfit (const BsWoodCard *card, const BsWoodWish *wish, const char *currency,
                        BsUnitSystem units);
 
+/* The same in a few words: "too soft, too heavy"; "fits" when it does. */
+char *bs_words_fit (BsUnfit unfit);
+
 /* What to know of a wood's figures: where they come from, whether all were read there, what is
  * estimated and what is missing. */
 char **bs_words_wood_figures (const BsWoodCard *card);

@@ -11,7 +11,10 @@
 #include "draw/cup-chart.h"
 #include "draw/hardness-chart.h"
 #include "draw/moisture-chart.h"
+#include "draw/odds.h"
 #include "draw/picture.h"
+#include "draw/profile.h"
+#include "draw/removal.h"
 #include "draw/season-chart.h"
 #include "draw/sheet.h"
 #include "image.h"
@@ -85,6 +88,38 @@ draw_charts (const BsResults *results, const char *plan, const char *picture,
   keep (cr, plan, picture);
 }
 
+/* The place of flattening, as wide as the window's page. */
+static void
+draw_flattening (const BsResults *results, const char *plan, const char *picture,
+                 const BsPalette *palette)
+{
+  const BsStack *stack = results->stack;
+  g_autoptr (BsFlattenMap) map
+      = bs_flatten_map_new (stack, BS_FLATTEN_SHIMMED, BS_REMOVAL_COLUMNS, BS_REMOVAL_ROWS);
+  const BsFlattenSpread spread = bs_flatten_spread_of (stack->plan);
+  const BsFlattenOdds odds = bs_flatten_odds (stack, &spread);
+  BsRemovalScale show_face, underside;
+  cairo_t *cr = image_new (820, 1000);
+  double height = bs_removal_fit (&show_face, &underside, stack, 780.0, 520.0, 13.0, 1.0);
+
+  bs_color_set (&palette->ground, cr);
+  cairo_paint (cr);
+  cairo_translate (cr, 20.0, 20.0);
+  bs_draw_removal (cr, map, stack, TRUE, &show_face, NULL, palette);
+  bs_draw_removal (cr, map, stack, FALSE, &underside, NULL, palette);
+  cairo_translate (cr, 0.0, height + 10.0);
+  bs_draw_removal_legend (cr, map, stack->plan->units, 360.0, 13.0, 1.0, palette);
+  cairo_translate (cr, 0.0, 40.0);
+  bs_draw_profile (cr, map, stack, BS_PROFILE_ACROSS, 0.5 * stack->length, 780.0, 13.0, 1.0,
+                   palette);
+  cairo_translate (cr, 0.0, BS_PROFILE_HEIGHT * 13.0);
+  bs_draw_profile (cr, map, stack, BS_PROFILE_ALONG, 0.5 * stack->width, 780.0, 13.0, 1.0, palette);
+  cairo_translate (cr, 0.0, BS_PROFILE_HEIGHT * 13.0);
+  bs_draw_odds (cr, &odds, stack->plan->slab.thickness, stack->plan->units, 360.0, 13.0, 1.0,
+                palette);
+  keep (cr, plan, picture);
+}
+
 static int
 compare_marks (gconstpointer a, gconstpointer b)
 {
@@ -152,6 +187,8 @@ draw_plan (const BsPlan *plan, const char *name)
   draw_screen (results, name, "light", bs_palette_light ());
   draw_screen (results, name, "dark", bs_palette_dark ());
   draw_charts (results, name, "charts", bs_palette_light ());
+  draw_flattening (results, name, "flattening-light", bs_palette_light ());
+  draw_flattening (results, name, "flattening-dark", bs_palette_dark ());
   draw_pages (results, name);
 }
 

@@ -44,6 +44,28 @@ test_same_bytes (void)
   g_assert_cmpstr (first_text, ==, second_text);
 }
 
+/* The three orders of work, three spots of each face, the deepest as deep as is said of the face;
+ * the surer, the thinner. */
+static void
+check_flattening (JsonObject *object, const BsResults *results)
+{
+  JsonArray *works = json_object_get_array_member (object, "by_work");
+  JsonArray *spots = json_object_get_array_member (object, "deepest_spots");
+  JsonObject *sure = json_object_get_object_member (object, "how_sure");
+  JsonObject *shimmed = json_array_get_object_element (works, 0);
+
+  g_assert_cmpstr (json_object_get_string_member (object, "flatten_work"), ==, "shimmed");
+  g_assert_cmpuint (json_array_get_length (works), ==, 3);
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (shimmed, "thickness_mm"),
+                                  results->flatten.thickness, 1e-12);
+  g_assert_cmpuint (json_array_get_length (spots), ==, 6);
+  g_assert_cmpfloat_with_epsilon (
+      json_object_get_double_member (json_array_get_object_element (spots, 0), "depth_mm"),
+      results->flatten.top_most, 1e-9);
+  g_assert_cmpfloat (json_object_get_double_member (sure, "at_95_pct_mm"), <,
+                     json_object_get_double_member (sure, "at_50_pct_mm"));
+}
+
 static void
 test_numbers (void)
 {
@@ -62,6 +84,7 @@ test_numbers (void)
   g_assert_cmpuint (json_array_get_length (json_object_get_array_member (clamps, "positions_mm")),
                     ==, results->clamps.positions->len);
   g_assert_cmpuint (json_array_get_length (order), ==, 16);
+  check_flattening (json_object_get_object_member (object, "flattening"), results);
   g_assert_cmpstr (
       json_object_get_string_member (json_array_get_object_element (order, 0), "lamination"), ==,
       "a1");
@@ -146,7 +169,7 @@ test_workings (void)
   JsonObject *force = json_object_get_object_member (workings, "force");
   JsonArray *terms = json_object_get_array_member (force, "terms");
 
-  g_assert_cmpuint (json_object_get_size (workings), ==, 15);
+  g_assert_cmpuint (json_object_get_size (workings), ==, 14);
   g_assert_cmpstr (json_object_get_string_member (force, "unit"), ==, "N");
   g_assert_cmpfloat_with_epsilon (json_object_get_double_member (force, "value"),
                                   results->why_force.value, 1e-9);
