@@ -235,15 +235,37 @@ bs_words_saw_lack (const BsPlan *plan, const BsSawWish *wish)
     }
 }
 
-char *
-bs_words_saw_pass (const BsSawPass *pass, BsUnitSystem units)
+static char *
+list_passes (const BsSawing *sawing, gboolean is_rip, BsUnitSystem units)
 {
-  g_autofree char *at = format_length (pass->at, units);
+  GString *text = g_string_new (NULL);
 
-  if (pass->is_rip)
-    /* Translators: a distance. */
-    return g_strdup_printf (_ ("rip at %s from the front edge"), at);
-  return g_strdup_printf (_ ("crosscut at %s from the left end"), at);
+  for (guint i = 0; i < sawing->passes->len; i++)
+    {
+      const BsSawPass *pass = &g_array_index (sawing->passes, BsSawPass, i);
+      g_autofree char *at = format_length (pass->at, units);
+
+      if (pass->is_rip != is_rip)
+        continue;
+      if (text->len > 0)
+        g_string_append (text, ", ");
+      /* Translators: the number of a pass of the saw, and where it is. */
+      g_string_append_printf (text, _ ("%u at %s"), i + 1, at);
+    }
+  return g_string_free (text, FALSE);
+}
+
+char *
+bs_words_saw_passes (const BsSawing *sawing, gboolean is_rip, BsUnitSystem units)
+{
+  g_autofree char *list = list_passes (sawing, is_rip, units);
+
+  if (*list == '\0')
+    return NULL;
+  if (is_rip)
+    /* Translators: a list of numbers and distances: "4 at 70 mm, 5 at 143 mm". */
+    return g_strdup_printf (_ ("Rip cuts, from the front edge: %s"), list);
+  return g_strdup_printf (_ ("Crosscuts, from the left end: %s"), list);
 }
 
 char *
