@@ -38,7 +38,7 @@ get_working (const BsResults *results, guint row)
 
 /* Between and around the numbers, and the least width of one, in pixels. */
 #define SPACE 12
-#define ROW_WIDTH 190
+#define ROW_WIDTH 160
 
 struct _BsReadout
 {

@@ -11,6 +11,7 @@
 #include "core/money.h"
 #include "core/purchase-layers.h"
 #include "core/units.h"
+#include "words/table-names.h"
 #include "words/timber.h"
 
 char *
@@ -38,7 +39,7 @@ name_wood (const BsPlan *plan, const char *id)
 {
   const BsWood *wood = id != NULL ? bs_plan_find_wood (plan, id) : NULL;
 
-  return wood != NULL ? wood->name : C_ ("wood", "any");
+  return wood != NULL ? bs_words_wood (wood) : C_ ("wood", "any");
 }
 
 char *
@@ -116,20 +117,11 @@ bs_words_want_rough (const BsPurchase *purchase, guint index)
 {
   const BsWant *want = &g_array_index (purchase->wanted, BsWant, index);
   BsUnitSystem units = purchase->plan->units;
+  BsMillingWish wish = bs_want_get_wish (want, purchase->wanted, purchase->plan);
   double class = find_class (purchase, want);
-  g_autofree char *thickness = bs_units_format (want->need.thickness, BS_QUANTITY_LENGTH, units);
-  g_autofree char *width = bs_units_format (want->need.width, BS_QUANTITY_LENGTH, units);
-  g_autofree char *length = bs_units_format (want->need.length, BS_QUANTITY_LENGTH, units);
-  g_autofree char *name = bs_words_class (class, units);
+  g_autofree char *name = class > 0.0 ? bs_words_class (class, units) : NULL;
 
-  if (class <= 0.0)
-    /* Translators: three sizes. */
-    return g_strdup_printf (_ ("A rough board for one must be %s thick, %s wide and %s long."),
-                            thickness, width, length);
-  /* Translators: three sizes, then the trade's name of a thickness. */
-  return g_strdup_printf (
-      _ ("A rough board for one must be %s thick, %s wide and %s long: ask for %s."), thickness,
-      width, length, name);
+  return bs_words_need (&want->need, &wish, name, units);
 }
 
 static char *
