@@ -324,7 +324,7 @@ show_unit (BsRackTable *self)
   const BsPlan *plan = bs_session_get_plan (self->session);
   g_autofree char *text
       /* Translators: %s is a unit of length */
-      = g_strdup_printf (_ ("Sizes in %s where no unit is written"),
+      = g_strdup_printf (_ ("Where no unit is written: %s"),
                          bs_units_symbol (BS_QUANTITY_LENGTH, plan->units));
 
   gtk_label_set_text (GTK_LABEL (self->unit), text);
