@@ -18,12 +18,21 @@ format_length (double mm, BsUnitSystem units)
   return bs_units_format (mm, BS_QUANTITY_LENGTH, units);
 }
 
+/* What is done with a board that can be sawn. */
 static char *
-describe_order (const BsSawing *sawing, guint n_cuts)
+describe_work (const BsSawing *sawing, guint n_cuts, BsUnitSystem units)
 {
+  double offcut = sawing->offcut_to - sawing->offcut_from;
+  const char *order = sawing->order == BS_CUT_RIP_FIRST ? _ ("ripped first") : _ ("crosscut first");
+  g_autofree char *length = format_length (offcut, units);
+
   if (n_cuts == 0)
     return g_strdup (_ ("nothing is cut from it"));
-  return g_strdup (sawing->order == BS_CUT_RIP_FIRST ? _ ("ripped first") : _ ("crosscut first"));
+  if (offcut <= 0.0)
+    return g_strdup (order);
+  /* Translators: how a board is sawn, and the length of what is left: "crosscut first, offcut 334
+   * mm". */
+  return g_strdup_printf (_ ("%s, offcut %s"), order, length);
 }
 
 char *
@@ -35,12 +44,12 @@ bs_words_sawn_board (const BsSawnBoard *board, const BsPlan *plan)
   g_autofree char *width = bs_units_format_number (lumber->width, BS_QUANTITY_LENGTH, plan->units);
   g_autofree char *thickness = format_length (lumber->thickness, plan->units);
   g_autofree char *fault = bs_sawn_board_tell_fault (board, plan);
-  g_autofree char *order = describe_order (board->sawing, board->cuts->len);
+  g_autofree char *work = describe_work (board->sawing, board->cuts->len, plan->units);
 
   /* Translators: a board's label, its length, width and thickness, and what is done with it:
    * "Board 3: 3100 × 238 × 52 mm, crosscut first". */
   return g_strdup_printf (_ ("Board %s: %s × %s × %s, %s"), bs_saw_board_label (lumber), length,
-                          width, thickness, fault != NULL ? fault : order);
+                          width, thickness, fault != NULL ? fault : work);
 }
 
 const char *
