@@ -35,7 +35,8 @@ struct _BsRackTable
   GHashTable *drafts; /* key of board and column -> what was typed there */
   char *titles[BS_N_RACK_COLUMNS];
 
-  int first_column; /* where a run of Tabs began: Enter goes back under it */
+  guint enter_source; /* a row has the focus that its first cell should have */
+  int first_column;   /* where a run of Tabs began: Enter goes back under it */
 };
 
 /* rack-table.c */

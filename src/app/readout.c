@@ -38,7 +38,7 @@ get_working (const BsResults *results, guint row)
 
 /* Between and around the numbers, and the least width of one, in pixels. */
 #define SPACE 12
-#define ROW_WIDTH 190
+#define ROW_WIDTH 160
 
 struct _BsReadout
 {
@@ -96,7 +96,7 @@ describe_sure (BsReadout *self, const BsResults *results)
 
   if (isnan (results->flatten.thickness))
     return NULL;
-  return bs_words_sure (forecast != NULL ? &forecast->odds : NULL, results->stack->plan->units);
+  return bs_words_sure (forecast != NULL ? &forecast->odds : NULL, results->stack->plan);
 }
 
 /* A time alone says little: what matters is what the glue leaves of it. */

@@ -248,9 +248,9 @@ draw_passes (cairo_t *cr, const BsSawnBoard *sawn, const BsCutStyle *style)
 {
   const GArray *passes = sawn->sawing->passes;
 
-  for (guint i = 0; i < passes->len; i++)
-    draw_pass (cr, sawn, &g_array_index (passes, BsSawPass, i), style);
   for (guint i = 0; !style->without_numbers && i < passes->len; i++)
+    draw_pass (cr, sawn, &g_array_index (passes, BsSawPass, i), style);
+  for (guint i = 0; i < passes->len; i++)
     number_pass (cr, sawn, &g_array_index (passes, BsSawPass, i), i + 1,
                  is_crowded (passes, i, style), style);
 }

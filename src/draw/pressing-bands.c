@@ -114,13 +114,17 @@ bs_pressing_draw_sign (cairo_t *cr, BsSpot spot, double x, double y, double widt
   cairo_restore (cr);
 }
 
-/* A stretch of one sign, on the ground where it is open, else on the shade of what it has least. */
+/* A stretch of columns of one sign: on the ground where it is open, else in the colour that stands
+ * out from the lightest shade in it. */
 static void
-draw_stretch (cairo_t *cr, const BsHeat *heat, BsSpot spot, double value, double x, double y,
-              double width, double height, double hairline, const BsPalette *palette)
+draw_stretch (cairo_t *cr, const BsHeat *heat, BsSpot spot, const double *values, guint n, double x,
+              double y, double width, double height, double hairline, const BsPalette *palette)
 {
-  BsColor on_shade = bs_heat_on_shade (palette, bs_heat_get_part (heat, value));
+  double least = INFINITY;
 
+  for (guint i = 0; i < n; i++)
+    least = fmin (least, values[i]);
+  BsColor on_shade = bs_heat_on_shade (palette, bs_heat_get_part (heat, least));
   if (spot == BS_SPOT_OPEN)
     {
       cairo_rectangle (cr, x, y, width, height);
@@ -136,8 +140,8 @@ draw_band (cairo_t *cr, const BsPressure *pressure, guint i, const BsHeat *heat,
            const BsPressingScale *scale, const BsPalette *palette)
 {
   const BsPressLine *line = bs_pressure_get_line (pressure, i);
-  double half = bs_pressing_half_band (scale, pressure->stack, i),
-         width = scale->length * scale->per_mm_along;
+  double half = bs_pressing_half_band (scale, pressure->stack, i);
+  double width = scale->length * scale->per_mm_along;
   double y = bs_pressing_scale_from_y (scale, pressure->stack->placed[i + 1].y) - half;
   guint n = (guint)fmax (ceil (width / COLUMN), 1.0), at = 0, from = 0;
   g_autofree double *values = g_new (double, n);
@@ -151,7 +155,7 @@ draw_band (cairo_t *cr, const BsPressure *pressure, guint i, const BsHeat *heat,
 
       if (j < n && judge (pressure, values[j]) == spot)
         continue;
-      draw_stretch (cr, heat, spot, values[from], scale->left + from * width / n, y,
+      draw_stretch (cr, heat, spot, values + from, j - from, scale->left + from * width / n, y,
                     (j - from) * width / n, 2.0 * half, scale->hairline, palette);
       from = j;
     }

@@ -89,7 +89,8 @@ BsPlan *bs_edit_remove_part (BsPlan *plan, const char *part);
 BsPlan *bs_edit_put_board (BsPlan *plan, BsBoard *board);
 BsPlan *bs_edit_remove_board (BsPlan *plan, const char *board);
 /* Many boards at once. Those of an id that the plan has take its place, those whose id is empty are
- * given one and put in before the board at place `at`, or at the end. `woods` are added where the
+ * given one, and a number for a label if they have none, and put in before the board at place `at`,
+ * or at the end. `woods` are added where the
  * plan lacks them; NULL: none. */
 BsPlan *bs_edit_put_boards (BsPlan *plan, const GPtrArray *boards, const GPtrArray *woods,
                             guint at);

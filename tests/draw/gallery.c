@@ -12,13 +12,18 @@
 #include "draw/hardness-chart.h"
 #include "draw/moisture-chart.h"
 #include "draw/odds.h"
+#include "core/sawing-job.h"
+#include "draw/cutting.h"
+#include "draw/pressing.h"
 #include "draw/picture.h"
 #include "draw/profile.h"
 #include "draw/removal.h"
 #include "draw/season-chart.h"
 #include "draw/sheet.h"
+#include "draw/timeline.h"
 #include "image.h"
 #include "plan/document.h"
+#include "plan/edits.h"
 #include "plan/tables.h"
 #include "scene.h"
 #include "words/table-names.h"
@@ -161,6 +166,33 @@ test_hardness (gconstpointer data)
   keep (cr, "woods", picture);
 }
 
+/* Of each way there is to press the slab. */
+static void
+draw_timelines (const BsPlan *plan, const char *name, const BsPalette *palette, const char *look)
+{
+  g_autoptr (BsSchedule) schedule = bs_schedule_new (plan, BS_SCHEDULE_BY_RULE, NULL);
+  const BsStagesPlan *ways[3] = { schedule->own };
+
+  if (schedule->stages != NULL)
+    {
+      ways[1] = schedule->stages->shortest;
+      ways[2] = schedule->stages->balanced;
+    }
+  for (guint i = 0; i < G_N_ELEMENTS (ways); i++)
+    {
+      BsTimeline timeline = { schedule, ways[i], WIDTH, 13.0, 1.0, palette };
+      g_autofree char *picture = g_strdup_printf ("timeline-%u-%s", i, look);
+
+      if (ways[i] == NULL)
+        continue;
+      cairo_t *cr = image_new (WIDTH, (int)bs_timeline_get_height (&timeline));
+      bs_color_set (&palette->ground, cr);
+      cairo_paint (cr);
+      bs_timeline_draw (&timeline, cr);
+      keep (cr, name, picture);
+    }
+}
+
 static void
 draw_pages (BsResults *results, const char *plan)
 {
@@ -179,6 +211,30 @@ draw_pages (BsResults *results, const char *plan)
     }
 }
 
+/* The clamps as they are set, with the pressure on every glue line. */
+static void
+draw_clamping (const BsResults *results, const char *plan, const char *picture,
+               const BsPalette *palette)
+{
+  g_autoptr (BsPressure) pressure = bs_pressure_new_quick (results->stack->plan);
+  cairo_t *cr = image_new (WIDTH, HEIGHT);
+  BsPressingScale scale;
+
+  bs_color_set (&palette->ground, cr);
+  cairo_paint (cr);
+  bs_pressing_scale_fit (&scale, results, WIDTH, 520.0, 13.0, 1.0);
+  bs_draw_pressing (cr, results, pressure, &scale, palette, (BsPressingChoice){ 1, 0 });
+  if (bs_pressure_get_n_lines (pressure) > 0)
+    {
+      double top = bs_pressing_scale_get_height (&scale);
+
+      cairo_translate (cr, 0.0, top);
+      top = bs_draw_pressing_legend (cr, pressure, &scale, WIDTH, palette, TRUE);
+      bs_draw_pressing_curve (cr, pressure, 0, &scale, top, 170.0, palette);
+    }
+  keep (cr, plan, picture);
+}
+
 static void
 draw_plan (const BsPlan *plan, const char *name)
 {
@@ -187,6 +243,10 @@ draw_plan (const BsPlan *plan, const char *name)
   draw_screen (results, name, "light", bs_palette_light ());
   draw_screen (results, name, "dark", bs_palette_dark ());
   draw_charts (results, name, "charts", bs_palette_light ());
+  draw_clamping (results, name, "clamping-light", bs_palette_light ());
+  draw_clamping (results, name, "clamping-dark", bs_palette_dark ());
+  draw_timelines (plan, name, bs_palette_light (), "light");
+  draw_timelines (plan, name, bs_palette_dark (), "dark");
   draw_flattening (results, name, "flattening-light", bs_palette_light ());
   draw_flattening (results, name, "flattening-dark", bs_palette_dark ());
   draw_pages (results, name);
@@ -218,6 +278,45 @@ test_scene_on_flat (void)
   g_autoptr (BsPlan) plan = scene_new_plan (7, BS_LAYUP_ON_FLAT);
 
   draw_plan (plan, "scene-on-flat");
+}
+
+/* The boards of a plan that is still to be cut. */
+static void
+draw_boards (const BsPlan *plan, const char *picture, const BsPalette *palette)
+{
+  const BsCutStyle style
+      = { .per_mm = 0.26, .hairline = 1.0, .text_size = 12.0, .palette = palette };
+  g_autoptr (BsSawRack) rack = bs_saw_rack_new (plan);
+  cairo_t *cr = image_new (WIDTH, HEIGHT);
+
+  bs_color_set (&palette->ground, cr);
+  cairo_paint (cr);
+  cairo_translate (cr, 30.0, 20.0);
+  for (guint i = 0; i < rack->boards->len; i++)
+    {
+      const BsSawnBoard *sawn = rack->boards->pdata[i];
+
+      bs_draw_cut_board (cr, plan, sawn, &style);
+      cairo_translate (cr, 0.0, sawn->board->width * style.per_mm + 24.0);
+    }
+  keep (cr, "cutting", picture);
+}
+
+static void
+test_cutting (void)
+{
+  const BsSawEffort effort = { .is_quick = TRUE };
+  g_autofree char *path = g_build_filename (g_getenv ("BROADSTAVE_SOURCE"), "data", "examples",
+                                            "school-counter.broadstave", NULL);
+  g_autoptr (BsPlan) plan = bs_document_load (path, NULL);
+  g_autoptr (BsSawPlan) found = bs_saw_solve (plan, &effort, NULL);
+  g_autoptr (BsPlan) cut
+      = bs_edit_set_cuts (plan, (const BsCut *)found->cuts->data, found->cuts->len);
+  g_autoptr (BsResults) results = bs_evaluate (cut);
+
+  draw_boards (cut, "light", bs_palette_light ());
+  draw_boards (cut, "dark", bs_palette_dark ());
+  draw_pages (results, "cutting");
 }
 
 static void
@@ -258,5 +357,6 @@ main (int argc, char **argv)
   g_test_add_data_func ("/gallery/hardness-wide", GINT_TO_POINTER (1150), test_hardness);
   g_test_add_data_func ("/gallery/hardness-narrow", GINT_TO_POINTER (420), test_hardness);
   g_test_add_func ("/gallery/scene-on-flat", test_scene_on_flat);
+  g_test_add_func ("/gallery/cutting", test_cutting);
   return g_test_run ();
 }

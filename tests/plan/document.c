@@ -46,6 +46,9 @@ static const char whole_plan[]
       " \"pins\": [{\"kind\": \"place\", \"lamination\": \"l3\", \"place\": 0, \"later\": 17},"
       "  {\"kind\": \"neighbours\", \"lamination\": \"l1\", \"other\": \"l3\"},"
       "  {\"kind\": \"underside-up\", \"lamination\": \"l1\"}],"
+      " \"placed_clamps\": [{\"kind\": \"bar\", \"x_mm\": 700, \"force_N\": 3000,"
+      "   \"is_above\": true, \"later\": 18},"
+      "  {\"kind\": \"bar\", \"x_mm\": 150.5, \"force_N\": 2500}],"
       " \"errands\": [{\"id\": \"o1\"}], \"later\": 15}";
 
 static BsPlan *
@@ -107,6 +110,13 @@ test_values (void)
   const BsPlacement *placement = &g_array_index (plan->order, BsPlacement, 0);
   g_assert_cmpint (placement->orientation, ==, BS_ORIENTATION_OVER_AND_END);
   g_assert_cmpint (g_array_index (plan->packs, BsPack, 0).count, ==, 2);
+
+  /* From left to right, whatever the order in the file. */
+  const BsPlacedClamp *clamps = (const BsPlacedClamp *)(void *)plan->placed_clamps->data;
+  g_assert_cmpuint (plan->placed_clamps->len, ==, 2);
+  g_assert_cmpfloat_with_epsilon (clamps[0].x, 150.5, 1e-12);
+  g_assert_cmpfloat_with_epsilon (clamps[1].force_n, 3000.0, 1e-12);
+  g_assert_true (clamps[1].is_above && !clamps[0].is_above);
 }
 
 static void
@@ -162,8 +172,8 @@ test_unknown_keys (void)
   g_autoptr (JsonNode) before = json_from_string (whole_plan, NULL);
   g_autoptr (JsonNode) after = json_from_string (text, NULL);
 
-  g_assert_cmpuint (count_later (before), ==, 18);
-  g_assert_cmpuint (count_later (after), ==, 18);
+  g_assert_cmpuint (count_later (before), ==, 19);
+  g_assert_cmpuint (count_later (after), ==, 19);
 
   JsonObject *object = json_node_get_object (after);
   JsonArray *errands = json_object_get_array_member (object, "errands");
@@ -352,6 +362,15 @@ static const BadRow bad_rows[] = {
   { "packs/overlap", "{\"first\": 0, \"count\": 2, \"later\": 14}",
     "{\"first\": 0, \"count\": 2}, {\"first\": 1, \"count\": 2}",
     "packs[1].first is 1 where a place after the pack before it is expected; correct it" },
+  { "placed-clamps/no-such-kind", "\"kind\": \"bar\", \"x_mm\": 700",
+    "\"kind\": \"pipe\", \"x_mm\": 700",
+    "placed_clamps[0].kind is the text “pipe” where the id of one of the shop’s clamps is "
+    "expected; "
+    "correct it" },
+  { "placed-clamps/place", "\"x_mm\": 700", "\"x_mm\": -1",
+    "placed_clamps[0].x_mm is -1 where a number from 0 to 15000 is expected; correct it" },
+  { "placed-clamps/force", "\"force_N\": 3000,", "",
+    "placed_clamps[0].force_N is missing where a number from 0 to 200000 is expected; add it" },
   { "packs/of-one", "\"first\": 0, \"count\": 2", "\"first\": 0, \"count\": 1",
     "packs[0].count is 1 where a whole number from 2 to 500 is expected; correct it" },
   { "pins/no-such", "\"lamination\": \"l3\"", "\"lamination\": \"l9\"",

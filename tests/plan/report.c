@@ -3,6 +3,7 @@
 #include "plan/report.h"
 
 #include "plan/document.h"
+#include "racks.h"
 
 #include <json-glib/json-glib.h>
 #include <math.h>
@@ -160,6 +161,52 @@ test_finding_values (void)
   g_assert_not_reached ();
 }
 
+/* Of the demo plan: what its sentences and its window say. */
+static void
+test_pressing (void)
+{
+  g_autoptr (BsResults) results = evaluate ("bakery-counter.broadstave");
+  g_autoptr (JsonNode) node = report (results);
+  JsonObject *pressing = json_object_get_object_member (json_node_get_object (node), "pressing");
+  JsonArray *clamps = json_object_get_array_member (pressing, "clamps");
+  JsonArray *lines = json_object_get_array_member (pressing, "lines");
+  double least = INFINITY, force = 0.0;
+
+  g_assert_cmpstr (json_object_get_string_member (pressing, "model"), ==, "squeeze");
+  g_assert_cmpstr (json_object_get_string_member (pressing, "status"), ==, "short");
+  g_assert_false (json_object_get_boolean_member (pressing, "are_placed"));
+  g_assert_cmpuint (json_array_get_length (lines), ==, 15);
+  for (guint i = 0; i < json_array_get_length (lines); i++)
+    least = fmin (least, json_object_get_double_member (json_array_get_object_element (lines, i),
+                                                        "least_MPa"));
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (pressing, "least_MPa"), least,
+                                  1e-9);
+  /* The hand rule's force, shared out: in mean pressure just the pressure it asks for. */
+  for (guint i = 0; i < json_array_get_length (clamps); i++)
+    force += json_object_get_double_member (json_array_get_object_element (clamps, i), "force_N");
+  g_assert_cmpfloat_with_epsilon (force, results->clamps.force_n, 1e-6);
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (pressing, "mean_MPa"),
+                                  results->clamps.pressure_mpa, 1e-6);
+}
+
+/* 60 laminations: by the faster form. A plan that cannot be pressed: no pressures. */
+static void
+test_pressing_forms (void)
+{
+  g_autoptr (BsResults) sixty = evaluate ("library-counter.broadstave");
+  g_autoptr (BsResults) unknown = evaluate ("wedging-table.broadstave");
+  g_autoptr (JsonNode) sixty_node = report (sixty);
+  g_autoptr (JsonNode) unknown_node = report (unknown);
+  JsonObject *fast = json_object_get_object_member (json_node_get_object (sixty_node), "pressing");
+  JsonObject *none
+      = json_object_get_object_member (json_node_get_object (unknown_node), "pressing");
+
+  g_assert_cmpstr (json_object_get_string_member (fast, "model"), ==, "timoshenko");
+  g_assert_cmpstr (json_object_get_string_member (none, "status"), ==, "none");
+  g_assert_false (json_object_has_member (none, "least_MPa"));
+  g_assert_true (json_object_get_boolean_member (none, "are_placed"));
+}
+
 static void
 test_workings (void)
 {
@@ -175,6 +222,24 @@ test_workings (void)
                                   results->why_force.value, 1e-9);
   g_assert_cmpuint (json_array_get_length (terms), ==, results->why_force.n_terms);
   g_assert_cmpuint (json_array_get_length (terms), >, 0);
+}
+
+/* The first board is 46 mm thick and nothing of its warp was measured: what is taken off for tool
+ * marks is all that it loses. */
+static void
+test_boards (void)
+{
+  g_autoptr (BsResults) results = evaluate ("bakery-counter.broadstave");
+  g_autoptr (JsonNode) node = report (results);
+  JsonArray *boards = json_object_get_array_member (json_node_get_object (node), "boards");
+  JsonObject *first = json_array_get_object_element (boards, 0);
+  const BsPlan *plan = results->stack->plan;
+
+  g_assert_cmpuint (json_array_get_length (boards), ==, plan->boards->len);
+  g_assert_cmpstr (json_object_get_string_member (first, "id"), ==, "board-a");
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (first, "finishes_at_mm"),
+                                  46.0 - 2.0 * plan->slab.allowance, 1e-9);
+  g_assert_false (json_object_get_boolean_member (first, "is_measured"));
 }
 
 /* What the wood does, costs and weighs, as in the results. */
@@ -296,6 +361,35 @@ test_schedule_impossible (void)
                     0);
 }
 
+/* A part of 600 x 100 from a board of 1000 x 200: two crosscuts and a rip cut; another that is too
+ * long for it. */
+static void
+test_cutting (void)
+{
+  g_autoptr (BsPlan) plan = rack_plan_new ();
+  g_autoptr (BsResults) results = NULL;
+  g_autoptr (JsonNode) node = NULL;
+  JsonObject *cutting, *board, *missing;
+
+  rack_add_board (plan, 1000.0, 200.0, 52.0, 3000);
+  rack_add_part (plan, 1, 600.0, 100.0, 45.0);
+  rack_add_part (plan, 1, 5000.0, 100.0, 45.0);
+  rack_add_cut (plan, "board-1", "part-1", 25.0, 0.0, 600.0, 100.0);
+  results = bs_evaluate (plan);
+  node = report (results);
+  cutting = json_object_get_object_member (json_node_get_object (node), "cutting");
+  board = json_array_get_object_element (json_object_get_array_member (cutting, "boards"), 0);
+  missing = json_array_get_object_element (json_object_get_array_member (cutting, "missing"), 0);
+  g_assert_cmpint (json_object_get_int_member (cutting, "boards_taken"), ==, 1);
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (cutting, "kerfs_mm2"), 3000.0,
+                                  1e-6);
+  g_assert_cmpstr (json_object_get_string_member (board, "first"), ==, "crosscut");
+  g_assert_true (json_object_get_boolean_member (board, "can_be_sawn"));
+  g_assert_cmpuint (json_array_get_length (json_object_get_array_member (board, "passes")), ==, 3);
+  g_assert_cmpstr (json_object_get_string_member (missing, "piece"), ==, "part-2");
+  g_assert_cmpstr (json_object_get_string_member (missing, "lacks"), ==, "length");
+}
+
 int
 main (int argc, char **argv)
 {
@@ -306,11 +400,15 @@ main (int argc, char **argv)
   g_test_add_func ("/report/order-cost", test_order_cost);
   g_test_add_func ("/report/findings", test_findings);
   g_test_add_func ("/report/finding-values", test_finding_values);
+  g_test_add_func ("/report/pressing", test_pressing);
+  g_test_add_func ("/report/pressing/forms", test_pressing_forms);
   g_test_add_func ("/report/workings", test_workings);
+  g_test_add_func ("/report/boards", test_boards);
   g_test_add_func ("/report/timber", test_timber);
   g_test_add_func ("/report/woods", test_woods);
   g_test_add_func ("/report/buying", test_buying);
   g_test_add_func ("/report/empty-plan", test_empty_plan);
+  g_test_add_func ("/report/cutting", test_cutting);
   g_test_add_func ("/report/schedule", test_schedule);
   g_test_add_func ("/report/schedule-impossible", test_schedule_impossible);
   return g_test_run ();

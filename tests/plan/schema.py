@@ -160,6 +160,8 @@ BROKEN = {
     'other-face': (('laminations', 3, 'defects', 0, 'face'), 'front'),
     'other-orientation': (('order', 0, 'orientation'), 'upside-down'),
     'start': (('order', 0, 'start_mm'), -1),
+    'clamp-of-no-force': (('placed_clamps',), [{'kind': 'long-bar', 'x_mm': 300}]),
+    'clamp-of-no-kind': (('placed_clamps',), [{'x_mm': 300, 'force_N': 3000}]),
     'pack-of-one': (('packs',), [{'first': 0, 'count': 1}]),
     'other-wish': (('wishes', 'looks'), 'very much'),
     'rack-as-number': (('wishes', 'uses_rack'), 1),
