@@ -59,12 +59,23 @@ yard_rack (BsPlan *plan, const char *id, double length, double width, double thi
   return board;
 }
 
+static inline void
+yard_wood (BsPlan *plan)
+{
+  BsWood *wood = bs_wood_new ("maple");
+
+  bs_text_set (&wood->name, "Maple");
+  wood->sg_12 = 0.63;
+  g_ptr_array_add (plan->woods, wood);
+}
+
 /* n laminations of maple that no board is named for, and nothing spare. */
 static inline BsPlan *
 yard_plan (guint n, double length, double thickness, double height)
 {
   BsPlan *plan = slab_new (n, length, thickness, height);
 
+  yard_wood (plan);
   plan->buying.spare_pct = 0.0;
   for (guint i = 0; i < n; i++)
     bs_text_set (&slab_at (plan, i)->wood, "maple");

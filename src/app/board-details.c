@@ -27,7 +27,8 @@ struct _BsBoardDetails
   GtkWidget *heed;           /* GtkLabel */
   GtkWidget *photos_problem; /* GtkLabel */
   GtkWidget *clear[2];       /* GtkButton: takes a photo off, of the top and of the underside */
-  GtkWidget *fields;         /* GtkBox of the forms, made anew for each board */
+  GtkWidget *defects;        /* BsRowsEditor */
+  GtkWidget *rings;          /* form */
 
   /* owned */
   BsSession *session;
@@ -156,24 +157,6 @@ show_finish (BsBoardDetails *self)
   gtk_widget_set_visible (self->heed, *text != '\0');
 }
 
-/* The forms follow their record; only another board needs others. */
-static void
-make_fields (BsBoardDetails *self)
-{
-  GtkWidget *child;
-
-  while ((child = gtk_widget_get_first_child (self->fields)) != NULL)
-    gtk_box_remove (GTK_BOX (self->fields), child);
-  if (get_board (self) == NULL)
-    return;
-  gtk_box_append (GTK_BOX (self->fields),
-                  bs_rows_editor_new (self->session, &bs_board_defects, self->id));
-  GtkWidget *rings = bs_form_new (self->session, N_ ("Rings"), &bs_record_board, self->id,
-                                  bs_board_details, bs_n_board_details);
-  gtk_widget_set_halign (rings, GTK_ALIGN_START);
-  gtk_box_append (GTK_BOX (self->fields), rings);
-}
-
 static void
 show (BsBoardDetails *self)
 {
@@ -278,7 +261,10 @@ build (BsBoardDetails *self)
   self->finish = bs_number_row_new ();
   self->heed = label_new ();
   self->photos_problem = label_new ();
-  self->fields = gtk_box_new (GTK_ORIENTATION_VERTICAL, 18);
+  self->defects = bs_rows_editor_new (self->session, &bs_board_defects, NULL);
+  self->rings = bs_form_new (self->session, N_ ("Rings"), &bs_record_board, NULL, bs_board_details,
+                             bs_n_board_details);
+  gtk_widget_set_halign (self->rings, GTK_ALIGN_START);
 
   gtk_widget_set_hexpand (facts, TRUE);
   gtk_box_append (GTK_BOX (facts), self->finish);
@@ -288,7 +274,8 @@ build (BsBoardDetails *self)
   gtk_box_append (GTK_BOX (self->column), self->canvas);
   gtk_box_append (GTK_BOX (self->column), self->photos_problem);
   gtk_box_append (GTK_BOX (self->column), line);
-  gtk_box_append (GTK_BOX (self->column), self->fields);
+  gtk_box_append (GTK_BOX (self->column), self->defects);
+  gtk_box_append (GTK_BOX (self->column), self->rings);
   gtk_widget_set_parent (self->none, GTK_WIDGET (self));
   gtk_widget_set_parent (self->column, GTK_WIDGET (self));
 }
@@ -319,6 +306,7 @@ bs_board_details_set_board (BsBoardDetails *self, const char *id)
   g_free (self->id);
   self->id = g_strdup (id);
   bs_board_canvas_set_board (BS_BOARD_CANVAS (self->canvas), id);
-  make_fields (self);
+  bs_rows_editor_set_owner (BS_ROWS_EDITOR (self->defects), id);
+  bs_form_set_id (self->rings, id);
   show (self);
 }

@@ -30,6 +30,7 @@ struct _BsBuyingPage
   GtkWidget *slab; /* what the slab asks for, while there are no laminations */
   GtkWidget *slab_count;
   GtkWidget *need;
+  GtkWidget *purchase; /* what to buy: the view and a button */
   GtkWidget *view;
   GtkWidget *put;
 };
@@ -56,7 +57,7 @@ list_shortfalls (const BsPurchase *purchase)
 {
   g_autoptr (GStrvBuilder) lines = g_strv_builder_new ();
 
-  for (guint i = 0; i < purchase->wanted->len; i++)
+  for (guint i = 0; purchase->stock->len > 0 && i < purchase->wanted->len; i++)
     {
       g_autofree char *line = bs_words_shortfall (purchase, i);
       if (line != NULL)
@@ -136,7 +137,7 @@ changed_cb (BsBuyingPage *self)
   set_text (self->wants, list_wants (purchase));
   set_text (self->layers, bs_words_purchase_layers (purchase));
   show_need (self, purchase);
-  gtk_widget_set_visible (self->put, purchase->cuts != NULL);
+  gtk_widget_set_visible (self->purchase, purchase->cuts != NULL);
   bs_purchase_view_show (BS_PURCHASE_VIEW (self->view), purchase);
 }
 
@@ -206,6 +207,7 @@ static GtkWidget *
 waiting_new (BsBuyingPage *self)
 {
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 12);
+  GtkWidget *looking = bs_page_text_new (_ ("Looking for a better one…"), "faint");
   GtkWidget *stop = gtk_button_new_with_label (_ ("This will do"));
 
   self->progress = gtk_progress_bar_new ();
@@ -215,7 +217,8 @@ waiting_new (BsBuyingPage *self)
                                   _ ("How far the search is"), -1);
   gtk_widget_set_tooltip_text (stop, _ ("Ends the search and keeps what it has found"));
   g_signal_connect_swapped (stop, "clicked", G_CALLBACK (stop_cb), self);
-  gtk_box_append (GTK_BOX (box), bs_page_text_new (_ ("Looking for a better one…"), "faint"));
+  gtk_label_set_wrap (GTK_LABEL (looking), FALSE);
+  gtk_box_append (GTK_BOX (box), looking);
   gtk_box_append (GTK_BOX (box), self->progress);
   gtk_box_append (GTK_BOX (box), stop);
   return box;
@@ -303,7 +306,8 @@ build (BsBuyingPage *self)
   bs_page_add_wide (self->page, wants_new (self));
   bs_page_add_wide (self->page, bs_rows_editor_new (self->session, &bs_buying_parts, NULL));
   bs_page_add_wide (self->page, bs_rows_editor_new (self->session, &bs_buying_offers, NULL));
-  bs_page_add_wide (self->page, purchase_new (self));
+  self->purchase = purchase_new (self);
+  bs_page_add_wide (self->page, self->purchase);
   bs_page_add (self->page, bs_form_new (self->session, N_ ("Saw"), &bs_record_plan, NULL,
                                         bs_buying_saw, bs_n_buying_saw));
 }

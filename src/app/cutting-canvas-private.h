@@ -63,6 +63,7 @@ void bs_cutting_canvas_tell (BsCuttingCanvas *self, const char *message);
 graphene_rect_t bs_cutting_canvas_get_rect (BsCuttingCanvas *self, const BsCut *cut);
 /* The board nearest to a place; NULL when there are none. */
 const BsCuttingRow *bs_cutting_canvas_find_row (BsCuttingCanvas *self, double y);
+void bs_cutting_canvas_get_view (BsCuttingCanvas *self, double *from, double *page);
 double bs_cutting_canvas_get_left (BsCuttingCanvas *self);
 BsCutStyle bs_cutting_canvas_get_style (BsCuttingCanvas *self);
 

@@ -278,6 +278,19 @@ snapshot_title (BsCuttingCanvas *self, const BsCuttingRow *row, GtkSnapshot *sna
   gtk_snapshot_restore (snapshot);
 }
 
+/* What of the canvas can be seen. */
+void
+bs_cutting_canvas_get_view (BsCuttingCanvas *self, double *from, double *page)
+{
+  graphene_point_t top = GRAPHENE_POINT_INIT (0.0f, 0.0f);
+
+  if (!gtk_widget_compute_point (GTK_WIDGET (self), gtk_widget_get_parent (GTK_WIDGET (self)), &top,
+                                 &top))
+    top.y = 0.0f;
+  *from = gtk_adjustment_get_value (self->vertical) - (double)top.y;
+  *page = gtk_adjustment_get_page_size (self->vertical);
+}
+
 static gboolean
 is_in_view (BsCuttingCanvas *self, const BsCuttingRow *row)
 {
@@ -285,8 +298,7 @@ is_in_view (BsCuttingCanvas *self, const BsCuttingRow *row)
 
   if (self->vertical == NULL)
     return TRUE;
-  from = gtk_adjustment_get_value (self->vertical);
-  page = gtk_adjustment_get_page_size (self->vertical);
+  bs_cutting_canvas_get_view (self, &from, &page);
   return row->title_top < from + page
          && row->title_top + measure_row (self, row->sawn->board, self->per_mm) > from;
 }

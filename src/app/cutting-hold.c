@@ -84,6 +84,9 @@ push (BsCuttingCanvas *self)
 
   let_go (self);
   bs_session_push (self->session, plan, label, NULL);
+  int selected = bs_cutting_canvas_get_selected (self);
+  if (selected >= 0)
+    gtk_widget_grab_focus (self->pieces->pdata[selected]);
 }
 
 /* The held piece is the selected one in every plan that is shown. */
@@ -355,13 +358,12 @@ scroll (BsCuttingCanvas *self)
 
   if (self->vertical == NULL)
     return;
-  from = gtk_adjustment_get_value (self->vertical);
-  page = gtk_adjustment_get_page_size (self->vertical);
+  bs_cutting_canvas_get_view (self, &from, &page);
   if (y - from < SCROLL_ZONE)
     by = -SCROLL_STEP;
   else if (y - from > page - SCROLL_ZONE)
     by = SCROLL_STEP;
-  gtk_adjustment_set_value (self->vertical, from + by);
+  gtk_adjustment_set_value (self->vertical, gtk_adjustment_get_value (self->vertical) + by);
 }
 
 static void

@@ -33,8 +33,8 @@ struct _BsCuttingPage
 
 G_DEFINE_FINAL_TYPE (BsCuttingPage, bs_cutting_page, GTK_TYPE_WIDGET)
 
-#define CANVAS_LEAST 150
-#define TABLE_LEAST 90
+#define BOARDS_SHARE 0.6 /* of the room, at least */
+#define LEAST_CHARS 60   /* of a message: narrower, it would be many lines high */
 #define TABLE_USUAL 190
 
 static BsPlan *
@@ -444,57 +444,70 @@ label_new (const char *css_class)
 
   gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);
+  gtk_label_set_width_chars (GTK_LABEL (label), LEAST_CHARS);
   gtk_widget_add_css_class (label, css_class);
   return GTK_LABEL (label);
 }
 
 static GtkWidget *
-head_new (BsCuttingPage *self)
+numbers_new (BsCuttingPage *self)
 {
-  GtkWidget *head = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
-  GtkWidget *numbers = gtk_flow_box_new ();
+  GtkWidget *numbers = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 24);
   GtkWidget **rows[] = { &self->price, &self->bound, &self->waste, &self->kerf };
 
-  self->message = label_new ("strong");
-  self->sum = label_new ("faint");
-  gtk_flow_box_set_selection_mode (GTK_FLOW_BOX (numbers), GTK_SELECTION_NONE);
-  gtk_flow_box_set_max_children_per_line (GTK_FLOW_BOX (numbers), G_N_ELEMENTS (rows));
-  gtk_flow_box_set_column_spacing (GTK_FLOW_BOX (numbers), 24);
-  gtk_flow_box_set_homogeneous (GTK_FLOW_BOX (numbers), TRUE);
+  gtk_box_set_homogeneous (GTK_BOX (numbers), TRUE);
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
     {
       *rows[i] = bs_number_row_new ();
-      gtk_flow_box_append (GTK_FLOW_BOX (numbers), *rows[i]);
-      gtk_widget_set_focusable (gtk_widget_get_parent (*rows[i]), FALSE);
+      gtk_box_append (GTK_BOX (numbers), *rows[i]);
     }
-  gtk_box_append (GTK_BOX (head), GTK_WIDGET (self->message));
-  gtk_box_append (GTK_BOX (head), numbers);
-  gtk_box_append (GTK_BOX (head), GTK_WIDGET (self->sum));
-  gtk_widget_add_css_class (head, "cutting-head");
-  return head;
+  return numbers;
+}
+
+/* The numbers scroll with the boards, so that a low window has room for both. */
+static GtkWidget *
+boards_new (BsCuttingPage *self)
+{
+  GtkWidget *scroller = gtk_scrolled_window_new ();
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
+
+  self->sum = label_new ("faint");
+  self->canvas = BS_CUTTING_CANVAS (bs_cutting_canvas_new (self->session));
+  gtk_box_append (GTK_BOX (box), numbers_new (self));
+  gtk_box_append (GTK_BOX (box), GTK_WIDGET (self->sum));
+  gtk_box_append (GTK_BOX (box), GTK_WIDGET (self->canvas));
+  gtk_widget_add_css_class (box, "cutting-boards");
+  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER,
+                                  GTK_POLICY_AUTOMATIC);
+  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), box);
+  bs_cutting_canvas_set_adjustment (
+      self->canvas, gtk_scrolled_window_get_vadjustment (GTK_SCROLLED_WINDOW (scroller)));
+  return scroller;
+}
+
+/* The first time that the room is known: the boards get most of it. */
+static void
+panes_sized_cb (GtkPaned *panes, GParamSpec *pspec, gpointer unused)
+{
+  int room = 0;
+
+  g_object_get (panes, "max-position", &room, NULL);
+  if (gtk_widget_get_height (GTK_WIDGET (panes)) == 0 || room <= 0)
+    return;
+  gtk_paned_set_position (panes, MAX (room - TABLE_USUAL, (int)(BOARDS_SHARE * room)));
+  g_signal_handlers_disconnect_by_func (panes, panes_sized_cb, unused);
 }
 
 static GtkWidget *
 panes_new (BsCuttingPage *self)
 {
   GtkWidget *panes = gtk_paned_new (GTK_ORIENTATION_VERTICAL);
-  GtkWidget *scroller = gtk_scrolled_window_new ();
 
-  self->canvas = BS_CUTTING_CANVAS (bs_cutting_canvas_new (self->session));
+  gtk_paned_set_start_child (GTK_PANED (panes), boards_new (self));
   self->table = BS_CUTTING_TABLE (bs_cutting_table_new (self->session));
-  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_NEVER,
-                                  GTK_POLICY_AUTOMATIC);
-  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), GTK_WIDGET (self->canvas));
-  bs_cutting_canvas_set_adjustment (
-      self->canvas, gtk_scrolled_window_get_vadjustment (GTK_SCROLLED_WINDOW (scroller)));
-  gtk_widget_set_size_request (scroller, -1, CANVAS_LEAST);
-  gtk_widget_set_size_request (GTK_WIDGET (self->table), -1, TABLE_USUAL);
-  gtk_paned_set_start_child (GTK_PANED (panes), scroller);
   gtk_paned_set_end_child (GTK_PANED (panes), GTK_WIDGET (self->table));
-  gtk_paned_set_resize_end_child (GTK_PANED (panes), FALSE);
-  gtk_paned_set_shrink_start_child (GTK_PANED (panes), FALSE);
-  gtk_paned_set_shrink_end_child (GTK_PANED (panes), FALSE);
   gtk_widget_set_vexpand (panes, TRUE);
+  g_signal_connect (panes, "notify::max-position", G_CALLBACK (panes_sized_cb), NULL);
   return panes;
 }
 
@@ -517,7 +530,9 @@ bs_cutting_page_new (BsSession *session)
   BsCuttingPage *self = g_object_new (BS_TYPE_CUTTING_PAGE, NULL);
   self->session = g_object_ref (session);
   gtk_widget_set_parent (commands_new (self), GTK_WIDGET (self));
-  gtk_widget_set_parent (head_new (self), GTK_WIDGET (self));
+  self->message = label_new ("strong");
+  gtk_widget_add_css_class (GTK_WIDGET (self->message), "cutting-message");
+  gtk_widget_set_parent (GTK_WIDGET (self->message), GTK_WIDGET (self));
   gtk_widget_set_parent (panes_new (self), GTK_WIDGET (self));
   g_signal_connect_object (session, "changed", G_CALLBACK (update), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->canvas, "notify::message", G_CALLBACK (show_message), self,

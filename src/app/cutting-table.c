@@ -122,7 +122,7 @@ static const Column columns[] = {
   { N_ ("Sawn width"), tell_width, TRUE, FALSE },
   { N_ ("Planes to, at most"), tell_reach, TRUE, FALSE },
   { N_ ("State"), tell_state, FALSE, FALSE },
-  { N_ ("Defects, or why it has no place"), tell_remarks, FALSE, TRUE },
+  { N_ ("Remarks"), tell_remarks, FALSE, TRUE },
 };
 
 static void

@@ -102,7 +102,7 @@ refresh (BsFieldEditor *self)
       gtk_editable_set_text (GTK_EDITABLE (self->control), text);
     }
   else if (self->field->kind == BS_FIELD_WOOD)
-    bs_wood_choice_show (GTK_DROP_DOWN (self->control), *(char *const *)place);
+    bs_wood_choice_show (GTK_DROP_DOWN (self->control), plan, *(char *const *)place);
   else if (self->field->kind == BS_FIELD_CHOICE)
     gtk_drop_down_set_selected (GTK_DROP_DOWN (self->control),
                                 (guint)(*(const int *)place - self->field->first_choice));
@@ -319,7 +319,8 @@ static GtkWidget *
 new_entry (BsFieldEditor *self)
 {
   GtkWidget *entry = gtk_entry_new ();
-  gboolean is_text = self->field->kind == BS_FIELD_TEXT || self->field->kind == BS_FIELD_OWN;
+  gboolean is_text = self->field->kind == BS_FIELD_TEXT
+                     || (self->field->kind == BS_FIELD_OWN && !self->field->is_figure);
   int chars = count_chars (self->field);
 
   gtk_editable_set_width_chars (GTK_EDITABLE (entry), chars);

@@ -41,6 +41,7 @@ typedef struct
    * what was found and what is expected, and the record left as it was. */
   char *(*format) (gconstpointer record, const BsPlan *plan);
   gboolean (*parse) (gpointer record, const BsPlan *plan, const char *text, GError **error);
+  gboolean is_figure; /* flush right, as numbers are */
 } BsField;
 
 /* Shows one field of one record of the session's plan and lets a person change it: numbers are

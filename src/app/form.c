@@ -51,6 +51,15 @@ bs_form_new (BsSession *session, const char *heading, const BsRecord *record, co
   return grid;
 }
 
+void
+bs_form_set_id (GtkWidget *form, const char *id)
+{
+  for (GtkWidget *child = gtk_widget_get_first_child (form); child != NULL;
+       child = gtk_widget_get_next_sibling (child))
+    if (BS_IS_FIELD_EDITOR (child))
+      bs_field_editor_set_id (BS_FIELD_EDITOR (child), id);
+}
+
 GtkWidget *
 bs_form_note_new (const char *text)
 {

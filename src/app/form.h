@@ -14,4 +14,7 @@ GtkWidget *bs_form_new (BsSession *session, const char *heading, const BsRecord 
 /* A line of small text under a form; `text` is already translated. */
 GtkWidget *bs_form_note_new (const char *text);
 
+/* Turns all fields of a form to another record of the same kind. */
+void bs_form_set_id (GtkWidget *form, const char *id);
+
 G_END_DECLS

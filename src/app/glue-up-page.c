@@ -46,7 +46,7 @@ move_to (BsGlueUpPage *self, int to)
     return;
   /* Translators: a lamination's label. */
   bs_glue_up_page_push (self, bs_edit_move (plan, from, to),
-        g_strdup_printf (_ ("Move %s to place %d"), label, to + 1));
+                        g_strdup_printf (_ ("Move %s to place %d"), label, to + 1));
 }
 
 static void
@@ -76,8 +76,9 @@ turn_over_action (GtkWidget *widget, const char *name, GVariant *unused)
   const char *label = bs_glue_up_page_get_selected (self, &place);
 
   if (label != NULL && place >= 0)
-    bs_glue_up_page_push (self, bs_edit_turn (bs_session_get_plan (self->session), place, BS_ORIENTATION_OVER),
-          g_strdup_printf (_ ("Turn %s over"), label));
+    bs_glue_up_page_push (
+        self, bs_edit_turn (bs_session_get_plan (self->session), place, BS_ORIENTATION_OVER),
+        g_strdup_printf (_ ("Turn %s over"), label));
 }
 
 static void
@@ -88,9 +89,9 @@ end_for_end_action (GtkWidget *widget, const char *name, GVariant *unused)
   const char *label = bs_glue_up_page_get_selected (self, &place);
 
   if (label != NULL && place >= 0)
-    bs_glue_up_page_push (self,
-          bs_edit_turn (bs_session_get_plan (self->session), place, BS_ORIENTATION_END_FOR_END),
-          g_strdup_printf (_ ("Turn %s end for end"), label));
+    bs_glue_up_page_push (
+        self, bs_edit_turn (bs_session_get_plan (self->session), place, BS_ORIENTATION_END_FOR_END),
+        g_strdup_printf (_ ("Turn %s end for end"), label));
 }
 
 static void
@@ -102,7 +103,7 @@ set_aside_action (GtkWidget *widget, const char *name, GVariant *unused)
 
   if (label != NULL && place >= 0)
     bs_glue_up_page_push (self, bs_edit_set_aside (bs_session_get_plan (self->session), place),
-          g_strdup_printf (_ ("Set %s aside"), label));
+                          g_strdup_printf (_ ("Set %s aside"), label));
 }
 
 /* To the back, from where it can be moved. */
@@ -115,9 +116,10 @@ bring_back_action (GtkWidget *widget, const char *name, GVariant *unused)
   const char *label = bs_glue_up_page_get_selected (self, &place);
 
   if (label != NULL && place < 0)
-    bs_glue_up_page_push (self,
-          bs_edit_bring_back (plan, bs_session_get_selected (self->session), (int)plan->order->len),
-          g_strdup_printf (_ ("Bring %s back"), label));
+    bs_glue_up_page_push (
+        self,
+        bs_edit_bring_back (plan, bs_session_get_selected (self->session), (int)plan->order->len),
+        g_strdup_printf (_ ("Bring %s back"), label));
 }
 
 static void

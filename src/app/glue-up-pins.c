@@ -92,8 +92,7 @@ pin_face_action (GtkWidget *widget, const char *name, GVariant *unused)
   if (bs_glue_up_page_get_selected (self, &place) == NULL || place < 0)
     return;
   const BsPlacement *placement = get_placement (bs_session_get_plan (self->session), place);
-  gboolean is_top
-      = bs_orientation_face (placement->orientation, BS_FACE_TOP) == BS_FACE_TOP;
+  gboolean is_top = bs_orientation_face (placement->orientation, BS_FACE_TOP) == BS_FACE_TOP;
   const BsPin pin = {
     .kind = is_top ? BS_PIN_TOP_UP : BS_PIN_UNDERSIDE_UP,
     .lamination = placement->lamination,

@@ -22,6 +22,7 @@ struct _BsLaminationsPage
   GtkWidget *details; /* GtkBox, of the selected lamination */
   GtkWidget *picture; /* GtkDrawingArea in the details */
   GtkWidget *take_off;
+  GtkWidget *make; /* while there are none */
 
   /* owned */
   BsSession *session;
@@ -281,6 +282,7 @@ session_changed_cb (BsLaminationsPage *self, BsSession *session)
   if (self->picture != NULL)
     gtk_widget_queue_draw (self->picture);
   show_titles (self);
+  gtk_widget_set_visible (self->make, bs_session_get_plan (session)->laminations->len == 0);
   g_autoptr (GPtrArray) ids = list_ids (bs_session_get_plan (session));
   if (shows_ids (self, ids))
     return;
@@ -334,6 +336,13 @@ take_off_cb (BsLaminationsPage *self, GtkButton *button)
   bs_session_push (self->session, without, _ ("Strike out a lamination"), NULL);
 }
 
+static void
+make_cb (BsLaminationsPage *self, GtkButton *button)
+{
+  g_autoptr (BsPlan) made = bs_edit_make_laminations (bs_session_get_plan (self->session));
+  bs_session_push (self->session, made, _ ("Make the laminations"), NULL);
+}
+
 static GtkWidget *
 new_buttons (BsLaminationsPage *self)
 {
@@ -347,6 +356,11 @@ new_buttons (BsLaminationsPage *self)
   g_signal_connect_swapped (self->take_off, "clicked", G_CALLBACK (take_off_cb), self);
   gtk_box_append (GTK_BOX (buttons), add);
   gtk_box_append (GTK_BOX (buttons), self->take_off);
+  self->make = gtk_button_new_with_label (_ ("Make the laminations for this slab"));
+  gtk_widget_set_tooltip_text (self->make, _ ("As many as its width takes, in the size that is "
+                                              "asked for at Buying"));
+  g_signal_connect_swapped (self->make, "clicked", G_CALLBACK (make_cb), self);
+  gtk_box_append (GTK_BOX (buttons), self->make);
   gtk_widget_add_css_class (buttons, "page-buttons");
   return buttons;
 }

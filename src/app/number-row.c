@@ -250,6 +250,8 @@ format_spread (const BsWorking *working, BsUnitSystem units)
     return g_strdup ("");
   g_autofree char *low = bs_words_value (working, working->low, working->quantity, units);
   g_autofree char *high = bs_words_value (working, working->high, working->quantity, units);
+  if (g_str_equal (low, high))
+    return g_strdup ("");
   if (working->quantity != BS_QUANTITY_TIME && g_str_equal (find_unit (low), find_unit (high)))
     low[find_unit (low) - low] = '\0';
   /* Translators: the range that a number may well have: "86.9 to 88.4 mm". */

@@ -116,7 +116,8 @@ show_status (BsProposalPane *self)
   if (result == NULL && bs_proposal_is_looking (self->proposal))
     text = g_strdup (_ ("Looking…"));
   else if (result == NULL)
-    text = g_strdup (_ ("Say what matters and look for an order. Nothing moves before you use it."));
+    text
+        = g_strdup (_ ("Say what matters and look for an order. Nothing moves before you use it."));
   else if (!bs_proposal_fits (self->proposal, bs_session_get_plan (self->session)))
     text = g_strdup (_ ("This order was found for the plan as it was before. Look for another one, "
                         "or undo what was changed."));
@@ -260,7 +261,8 @@ buttons_new (void)
       GtkWidget *button = bs_actions_button_new (names[i]);
 
       gtk_widget_set_hexpand (button, i + 1 == G_N_ELEMENTS (names));
-      gtk_widget_set_halign (button, i + 1 == G_N_ELEMENTS (names) ? GTK_ALIGN_END : GTK_ALIGN_FILL);
+      gtk_widget_set_halign (button,
+                             i + 1 == G_N_ELEMENTS (names) ? GTK_ALIGN_END : GTK_ALIGN_FILL);
       gtk_box_append (GTK_BOX (bar), button);
     }
   return bar;

@@ -75,8 +75,7 @@ bs_proposal_picture_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   cairo_t *cr = gtk_snapshot_append_cairo (
       snapshot, &GRAPHENE_RECT_INIT (0.0f, 0.0f, (float)width, (float)height));
   bs_draw_proposal (cr, get_present (self), self->proposed, &scale,
-                    bs_appearance_find_palette (widget),
-                    bs_session_get_selected (self->session));
+                    bs_appearance_find_palette (widget), bs_session_get_selected (self->session));
   cairo_destroy (cr);
 }
 

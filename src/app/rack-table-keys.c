@@ -245,16 +245,43 @@ pressed_cb (BsRackTable *self, int n_press, double x, double y, GtkGestureClick 
   bs_rack_table_show_status (self);
 }
 
+/* Whoever comes by Tab comes to a row, which has no use for the focus. */
+static gboolean
+enter_cell (gpointer data)
+{
+  BsRackTable *self = data;
+  guint selected = 0;
+  g_autoptr (GtkBitset) rows
+      = gtk_selection_model_get_selection (GTK_SELECTION_MODEL (self->selection));
+
+  self->enter_source = 0;
+  if (!gtk_bitset_is_empty (rows))
+    selected = gtk_bitset_get_minimum (rows);
+  if (bs_rack_table_get_focused (self) == NULL)
+    bs_rack_table_go_to (self, selected, BS_BOARD_LABEL);
+  return G_SOURCE_REMOVE;
+}
+
+static void
+entered_cb (BsRackTable *self, GtkEventControllerFocus *focus)
+{
+  if (self->enter_source == 0)
+    self->enter_source = g_idle_add (enter_cell, self);
+}
+
 void
 bs_rack_table_keys_init (BsRackTable *self)
 {
   GtkEventController *keys = gtk_event_controller_key_new ();
+  GtkEventController *focus = gtk_event_controller_focus_new ();
   GtkGesture *click = gtk_gesture_click_new ();
 
   gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);
   g_signal_connect_swapped (keys, "key-pressed", G_CALLBACK (key_pressed_cb), self);
   gtk_widget_add_controller (self->view, keys);
   gtk_event_controller_set_propagation_phase (GTK_EVENT_CONTROLLER (click), GTK_PHASE_CAPTURE);
+  g_signal_connect_swapped (focus, "enter", G_CALLBACK (entered_cb), self);
+  gtk_widget_add_controller (self->view, focus);
   g_signal_connect_swapped (click, "pressed", G_CALLBACK (pressed_cb), self);
   gtk_widget_add_controller (self->view, GTK_EVENT_CONTROLLER (click));
 }

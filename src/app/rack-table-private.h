@@ -35,6 +35,7 @@ struct _BsRackTable
   GHashTable *drafts; /* key of board and column -> what was typed there */
   char *titles[BS_N_RACK_COLUMNS];
 
+  guint enter_source; /* a row has the focus that its first cell should have */
   int first_column; /* where a run of Tabs began: Enter goes back under it */
 };
 

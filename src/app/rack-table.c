@@ -383,6 +383,7 @@ bs_rack_table_dispose (GObject *object)
   BsRackTable *self = BS_RACK_TABLE (object);
   GtkWidget *child;
 
+  g_clear_handle_id (&self->enter_source, g_source_remove);
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
     gtk_widget_unparent (child);
   g_clear_object (&self->selection);

@@ -70,8 +70,8 @@ explain_pressure (BsReadout *self)
 
   if (pressure != NULL)
     return pressure->why;
-  bs_working_init (&working, N_ ("Weakest pressure"), N_ ("Working…"), "",
-                   BS_QUANTITY_PRESSURE, NULL);
+  bs_working_init (&working, N_ ("Weakest pressure"), N_ ("Working…"), "", BS_QUANTITY_PRESSURE,
+                   NULL);
   return working;
 }
 

@@ -2,8 +2,13 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/record.h"
 
+#include <glib/gi18n.h>
 #include <stdlib.h>
 #include <string.h>
+
+#include "app/wood-table.h"
+#include "core/text.h"
+#include "plan/tables.h"
 
 static gconstpointer
 find_plan (const BsPlan *plan, const char *id)
@@ -33,6 +38,14 @@ edit_adhesive (BsPlan *copy, const char *id)
 }
 
 const BsRecord bs_record_adhesive = { find_adhesive, edit_adhesive };
+
+static gpointer
+edit_glue_price (BsPlan *copy, const char *id)
+{
+  return &copy->adhesive;
+}
+
+const BsRecord bs_record_glue_price = { find_adhesive, edit_glue_price };
 
 /* Every kept kind of thing begins with its id. */
 static int
@@ -106,6 +119,42 @@ edit_caul (BsPlan *copy, const char *id)
 }
 
 const BsRecord bs_record_caul = { find_caul, edit_caul };
+
+static gconstpointer
+find_wood (const BsPlan *plan, const char *id)
+{
+  const BsWood *wood = id != NULL ? bs_plan_find_wood (plan, id) : NULL;
+
+  return wood != NULL || id == NULL ? wood : bs_wood_table_find (bs_wood_table_get (), id);
+}
+
+/* The program's source no longer holds for all of its figures. */
+static void
+mark_figures (BsWood *wood)
+{
+  const BsWood *program = bs_tables_find_wood (wood->id);
+
+  if (program == NULL || g_strcmp0 (program->source, wood->source) != 0)
+    return;
+  /* Translators: sources of a table of figures. */
+  g_autofree char *source = g_strdup_printf (_ ("%s; some figures set by you"), wood->source);
+  bs_text_set (&wood->source, source);
+}
+
+static gpointer
+edit_wood (BsPlan *copy, const char *id)
+{
+  BsWood *wood = bs_wood_copy (find_wood (copy, id));
+  int i = find_index (copy->woods, id);
+
+  mark_figures (wood);
+  if (i >= 0)
+    return put_copy (copy->woods, i, wood, (GDestroyNotify)bs_wood_unref);
+  g_ptr_array_add (copy->woods, wood);
+  return wood;
+}
+
+const BsRecord bs_record_wood = { find_wood, edit_wood };
 
 static gconstpointer
 find_offer (const BsPlan *plan, const char *id)

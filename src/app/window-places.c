@@ -14,6 +14,7 @@
 #include "app/schedule-page.h"
 #include "app/shop-page.h"
 #include "app/slab-page.h"
+#include "app/wood-page.h"
 
 /* The places of the window, in the order of the job; one can go to any of them at any time. */
 static const struct
@@ -23,6 +24,7 @@ static const struct
   GtkWidget *(*create) (BsSession *session);
 } places[] = {
   { "slab", NC_ ("place", "Slab"), bs_slab_page_new },
+  { "wood", NC_ ("place", "Wood"), bs_wood_page_new },
   { "boards", NC_ ("place", "Boards"), bs_boards_page_new },
   { "buying", NC_ ("place", "Buying"), bs_buying_page_new },
   { "cutting", NC_ ("place", "Cutting"), bs_cutting_page_new },

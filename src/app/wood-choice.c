@@ -2,7 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/wood-choice.h"
 
-#include "plan/tables.h"
+#include "app/wood-table.h"
+#include "words/table-names.h"
 
 #define CHOSEN_CHARS 10
 
@@ -47,16 +48,46 @@ factory_new (GCallback setup)
   return factory;
 }
 
+/* The woods that the names are of, in their order. */
+static const char WOODS[] = "woods";
+
+static const GPtrArray *
+get_woods (GtkDropDown *self)
+{
+  return g_object_get_data (G_OBJECT (self), WOODS);
+}
+
+static gboolean
+has_same_names (GtkDropDown *self, const GPtrArray *woods)
+{
+  const GPtrArray *shown = get_woods (self);
+
+  if (shown == NULL || shown->len != woods->len)
+    return FALSE;
+  for (guint i = 0; i < woods->len; i++)
+    {
+      const BsWood *was = shown->pdata[i], *is = woods->pdata[i];
+      if (!g_str_equal (was->id, is->id) || g_strcmp0 (was->name, is->name) != 0)
+        return FALSE;
+    }
+  return TRUE;
+}
+
+static void
+set_names (GtkDropDown *self, const GPtrArray *woods)
+{
+  g_autoptr (GtkStringList) names = gtk_string_list_new (NULL);
+
+  for (guint i = 0; i < woods->len; i++)
+    gtk_string_list_append (names, bs_words_wood (woods->pdata[i]));
+  gtk_drop_down_set_model (self, G_LIST_MODEL (names));
+}
+
 GtkWidget *
 bs_wood_choice_new (void)
 {
-  const GPtrArray *woods = bs_tables_get_woods ();
-  GtkStringList *names = gtk_string_list_new (NULL);
-  for (guint i = 0; i < woods->len; i++)
-    gtk_string_list_append (names, ((BsWood *)g_ptr_array_index (woods, i))->name);
-
   GtkExpression *name = gtk_property_expression_new (GTK_TYPE_STRING_OBJECT, NULL, "string");
-  GtkWidget *self = gtk_drop_down_new (G_LIST_MODEL (names), name);
+  GtkWidget *self = gtk_drop_down_new (NULL, name);
   g_autoptr (GtkListItemFactory) chosen = factory_new (G_CALLBACK (setup_chosen_cb));
   g_autoptr (GtkListItemFactory) listed = factory_new (G_CALLBACK (setup_listed_cb));
 
@@ -67,11 +98,15 @@ bs_wood_choice_new (void)
 }
 
 void
-bs_wood_choice_show (GtkDropDown *self, const char *id)
+bs_wood_choice_show (GtkDropDown *self, const BsPlan *plan, const char *id)
 {
-  const GPtrArray *woods = bs_tables_get_woods ();
+  GPtrArray *woods = bs_wood_table_list (bs_wood_table_get (), plan);
+  const gboolean is_same = has_same_names (self, woods);
   guint row = GTK_INVALID_LIST_POSITION;
 
+  g_object_set_data_full (G_OBJECT (self), WOODS, woods, (GDestroyNotify)g_ptr_array_unref);
+  if (!is_same)
+    set_names (self, woods);
   for (guint i = 0; id != NULL && i < woods->len && row == GTK_INVALID_LIST_POSITION; i++)
     if (g_str_equal (((BsWood *)g_ptr_array_index (woods, i))->id, id))
       row = i;
@@ -83,5 +118,5 @@ bs_wood_choice_get (GtkDropDown *self)
 {
   guint row = gtk_drop_down_get_selected (self);
 
-  return row != GTK_INVALID_LIST_POSITION ? g_ptr_array_index (bs_tables_get_woods (), row) : NULL;
+  return row != GTK_INVALID_LIST_POSITION ? g_ptr_array_index (get_woods (self), row) : NULL;
 }

@@ -383,7 +383,9 @@ add_profitable (BsCutMaster *self, Ask ask)
 
       if (self->supply[stock] == 0)
         continue;
-      value = bs_cut_oracle_value (self->oracle, k);
+      value = bs_cut_oracle_most (self->oracle, k);
+      if (value > model->stock[stock].price * self->duals.scale) /* else it proves nothing */
+        value = bs_cut_oracle_value (self->oracle, k);
       profit = value - cost_of (self, stock, self->asked_rents);
       worth[stock] = MAX (worth[stock], value);
       if (profit > self->duals.scale >> 30)

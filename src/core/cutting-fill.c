@@ -110,10 +110,14 @@ find_candidates (BsCutFiller *self, const int *demand, const int *supply, gboole
 
       if (supply[model->sheets[k].stock] == 0)
         continue;
+      value = bs_cut_oracle_most (self->oracle, k);
+      rank = is_last ? -self->costs[k] : (double)value / self->costs[k];
+      if (value <= 0 || (is_last && value < all) || (n == CANDIDATES && rank <= ranks[n - 1]))
+        continue;
       value = bs_cut_oracle_value (self->oracle, k);
       if (value <= 0 || (is_last && value < all))
         continue;
-      rank = is_last ? -self->costs[k] : (double)value / self->costs[k];
+      rank = is_last ? rank : (double)value / self->costs[k];
       if (n == CANDIDATES && rank <= ranks[n - 1])
         continue;
       for (i = MIN (n, CANDIDATES - 1); i > 0 && ranks[i - 1] < rank; i--)

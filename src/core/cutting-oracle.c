@@ -129,6 +129,15 @@ bs_cut_oracle_value (BsCutOracle *self, guint index)
 }
 
 gint64
+bs_cut_oracle_most (BsCutOracle *self, guint index)
+{
+  const BsCutSheet *sheet = &self->model->sheets[index];
+
+  return sheet->is_row ? bs_cut_oracle_value (self, index)
+                       : bs_cut_tables_ready (self, sheet)->best[sheet->room[0]];
+}
+
+gint64
 bs_cut_oracle_row_value (BsCutOracle *self, guint index, gint32 room)
 {
   guint class = self->model->groups[self->model->sheets[index].group].class;

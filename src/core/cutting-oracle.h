@@ -32,6 +32,9 @@ gboolean bs_cut_oracle_has_long_rows (const BsCutOracle *self);
  * of a type than is wanted, the whole board may (rows never do). */
 gint64 bs_cut_oracle_value (BsCutOracle *self, guint sheet);
 
+/* No less than that, and quickly told: as if the sheet had no defects and no pins. */
+gint64 bs_cut_oracle_most (BsCutOracle *self, guint sheet);
+
 /* The same for what is left of a clear sheet behind some room of its first axis, or of a sheet with
  * defects from a place on. Not for rows. */
 gint64 bs_cut_oracle_rest_value (BsCutOracle *self, guint sheet, gint32 used);

@@ -18,28 +18,55 @@ bs_cut_band_equal (gconstpointer a, gconstpointer b)
   return left->spots == right->spots && left->first == right->first;
 }
 
+/* A type that a band may take. */
+typedef struct
+{
+  guint type;
+  gint32 size;
+  gint64 value;
+} Candidate;
+
+/* Found once for each band: they are few, the places many. */
+static guint
+find_candidates (BsCutOracle *self, const BsCutSheet *sheet, const BsCutBand *band,
+                 Candidate *candidates)
+{
+  const BsCutClass *class = bs_cut_oracle_class (self, sheet);
+  guint n = 0;
+
+  for (guint t = 0; t < self->model->n_types; t++)
+    if (self->values[t] > 0 && self->limits[t] > 0 && class->fits[t]
+        && bs_cut_first_size (self, class, t) <= band->first)
+      candidates[n++] = (Candidate){ t, bs_cut_second_size (self, class, t), self->values[t] };
+  return n;
+}
+
 void
 bs_cut_spots_fill_band (BsCutOracle *self, const BsCutSheet *sheet, const BsCutBand *band,
                         gint64 *best, int *steps)
 {
-  const BsCutClass *class = bs_cut_oracle_class (self, sheet);
+  g_autofree Candidate *candidates = g_new (Candidate, self->model->n_types + 1);
+  guint n = find_candidates (self, sheet, band, candidates);
 
   best[sheet->room[1]] = 0;
   for (gint32 place = sheet->room[1] - 1; place >= 0; place--)
     {
-      best[place] = best[place + 1];
-      steps[place] = -1;
-      for (guint t = 0; t < self->model->n_types; t++)
+      gint64 most = best[place + 1];
+      int step = -1;
+
+      for (guint k = 0; k < n; k++)
         {
-          gint32 end = place + bs_cut_second_size (self, class, t);
-          if (self->values[t] <= 0 || self->limits[t] <= 0 || !class->fits[t]
-              || end > sheet->room[1] || bs_cut_first_size (self, class, t) > band->first
-              || best[end] + self->values[t] <= best[place]
-              || !bs_cut_model_allows (self->model, sheet, t, band->spots, place))
+          const Candidate *candidate = &candidates[k];
+          gint32 end = place + candidate->size;
+
+          if (end > sheet->room[1] || best[end] + candidate->value <= most
+              || !bs_cut_model_allows (self->model, sheet, candidate->type, band->spots, place))
             continue;
-          best[place] = best[end] + self->values[t];
-          steps[place] = (int)t;
+          most = best[end] + candidate->value;
+          step = (int)candidate->type;
         }
+      best[place] = most;
+      steps[place] = step;
     }
 }
 

@@ -92,29 +92,10 @@ bs_flatten_explain (const BsFlattenResult *result, BsFlattenWork work, const BsS
                   BS_QUANTITY_LENGTH, SET_BY_YOU);
   bs_working_add (why, N_ ("thickness wanted"), "", slab->thickness, BS_QUANTITY_LENGTH,
                   SET_BY_YOU);
-}
-
-void
-bs_flatten_explain_removal (const BsFlattenResult *result, gboolean is_top, const BsStack *stack,
-                            BsWorking *why)
-{
-  bs_working_init (
-      why, is_top ? N_ ("Most off the show face") : N_ ("Most off the underside"),
-      isnan (result->thickness)
-          ? tell_missing (stack)
-          : N_ ("From the highest spot of the face down to the finished plane, measured square to "
-                "the bench. The least that comes off anywhere is the allowance."),
-      "d = p + a", BS_QUANTITY_LENGTH,
-      isnan (result->thickness)
-          ? N_ ("Nothing to go by.")
-          : N_ ("As sure as the warp was measured, and the laminations come to lie as planned."));
-  if (isnan (result->thickness))
-    return;
-  why->value = is_top ? result->top_most : result->underside_most;
-  bs_working_add (why, N_ ("how far its most proud spot stands off the plane that just touches it"),
-                  "p", why->value - stack->plan->slab.allowance, BS_QUANTITY_LENGTH, NULL);
-  bs_working_add (why, N_ ("allowance for tool marks on each face"), "a",
-                  stack->plan->slab.allowance, BS_QUANTITY_LENGTH, SET_BY_YOU);
+  bs_working_add (why, N_ ("most that comes off the show face, allowance included"), "",
+                  result->top_most, BS_QUANTITY_LENGTH, NULL);
+  bs_working_add (why, N_ ("most that comes off the underside, allowance included"), "",
+                  result->underside_most, BS_QUANTITY_LENGTH, NULL);
 }
 
 /* Why nothing can be told of slabs that are drawn. */
@@ -172,7 +153,7 @@ bs_flatten_explain_odds (const BsFlattenOdds *odds, BsSure sure, const BsStack *
 
   bs_working_init (
       why, sures[sure].title,
-      isnan (value) ? tell_missing (stack)
+      isnan (value) ? tell_unknown (stack, odds == NULL)
                     : N_ ("Heights, warp and the places of the laminations in the press are "
                           "drawn from normal distributions about what was measured, and each "
                           "such slab is flattened by the order of work. The thickness is the "

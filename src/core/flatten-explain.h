@@ -17,10 +17,6 @@ extern const char *const bs_flatten_work_names[BS_N_FLATTEN_WORKS + 1];
 void bs_flatten_explain (const BsFlattenResult *result, BsFlattenWork work, const BsStack *stack,
                          BsWorking *why);
 
-/* Most that comes off a face. */
-void bs_flatten_explain_removal (const BsFlattenResult *result, gboolean is_top,
-                                 const BsStack *stack, BsWorking *why);
-
 /* Thicknesses that 50, 90 and 95 of a hundred slabs reach. */
 typedef enum
 {

@@ -70,11 +70,13 @@ bs_flatten_fit (const BsFaces *faces, BsFlattenWork work, BsFitBasis *touching)
   return bs_fit_at (bs_fit_spots_of_faces, faces, fit.slope_x, fit.slope_y);
 }
 
+/* A rest that is off by a thousandth may lean by much more: it has to be exact. */
 double
 bs_flatten_fit_rough (const BsFaces *faces, BsFlattenWork work, BsFitBasis *basis)
 {
   BsFitSpots find_spots = get_spots (work);
-  BsFit fit = bs_fit_solve (find_spots, faces, faces->length, faces->width, BS_FIT_ROUGH, basis);
+  double tolerance = work == BS_FLATTEN_SHIMMED ? BS_FIT_ROUGH : BS_FIT_EXACT;
+  BsFit fit = bs_fit_solve (find_spots, faces, faces->length, faces->width, tolerance, basis);
 
   if (work == BS_FLATTEN_SHIMMED)
     return fit.distance;

@@ -226,9 +226,10 @@ bs_order_rules_new (const BsOrderProblem *problem, GError **error)
     }
   if (!bs_order_rules_arrange (self))
     {
-      g_set_error_literal (error, BS_ORDER_ERROR, BS_ORDER_ERROR_PIN,
-                           _ ("The pinned neighbours do not fit between the pinned places; take off "
-                              "some of the pins."));
+      g_set_error_literal (
+          error, BS_ORDER_ERROR, BS_ORDER_ERROR_PIN,
+          _ ("The pinned neighbours do not fit between the pinned places; take off "
+             "some of the pins."));
       return NULL;
     }
   return g_steal_pointer (&self);

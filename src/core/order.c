@@ -23,6 +23,11 @@
 /* Of the bound: more bring nothing up to 60, and from 100 on each takes long. */
 #define STEPS 400
 #define STEPS_SHORTEN_FROM 100.0
+/* Of the proof: with 60 the level that cannot be gone through any more takes longest, and brings
+ * nothing. */
+#define ROWS 1000000
+#define ROWS_SHORTEN_FROM 36.0
+
 #define N_SEARCHES 2 /* one for each direction when there are two */
 
 /* What a first search takes of the moves: a few milliseconds for a good order to look at. */
@@ -64,12 +69,13 @@ bs_order_effort_default (const BsOrderProblem *problem)
 {
   guint64 n = problem->candidates->len;
   double shorter = MIN (1.0, STEPS_SHORTEN_FROM / (double)MAX (n, 1));
+  double fewer = MIN (1.0, ROWS_SHORTEN_FROM / (double)MAX (n, 1));
 
   return (BsOrderEffort){
     .seed = 1,
     .n_moves = CLAMP (MOVES_BY_CUBE * n * n * n, LEAST_MOVES, MOST_MOVES),
     .n_steps = (guint)(STEPS * shorter * shorter * shorter),
-    .most_rows = 1000000,
+    .most_rows = (guint)(ROWS * fewer * fewer),
   };
 }
 

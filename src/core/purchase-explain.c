@@ -73,8 +73,7 @@ bs_purchase_explain_waste (const BsPurchase *self, BsWorking *why)
   bs_working_add (why, N_ ("pieces and offcuts"), "U", self->used_volume, BS_QUANTITY_VOLUME, NULL);
   bs_working_add (why, N_ ("boards, as counted on"), "V", self->sawn_volume, BS_QUANTITY_VOLUME,
                   NULL);
-  bs_working_add (why, N_ ("kerf, in steps of half a millimetre"), "", self->cutting.kerf,
-                  BS_QUANTITY_LENGTH, N_ ("set by you"));
+  bs_working_add (why, N_ ("kerf"), "", self->cutting.kerf, BS_QUANTITY_LENGTH, N_ ("set by you"));
   bs_working_add (why, N_ ("off each end of a board"), "", self->cutting.trim_end,
                   BS_QUANTITY_LENGTH, N_ ("set by you"));
   bs_working_add (why, N_ ("off each edge of a board, with its crook"), "", self->cutting.trim_edge,

@@ -5,27 +5,25 @@
 #include <math.h>
 
 #include "core/board-measure.h"
-
-/* Sizes are solved in whole steps of this, mm: pieces, kerf and trims rounded up, boards down. With
- * inches and millimetres mixed, finer steps would make the search long for nothing that a saw could
- * show. */
-#define STEP 0.5
-#define ROUNDING 1e-6
+#include "core/sawing-wish.h"
 
 /* By which widths are picked from a pile, mm. */
 #define PICK_METRIC 10.0
 #define PICK_INCH 25.4
 
+/* Sizes are solved in whole steps of the saw: pieces and trims rounded up, boards down. With inches
+ * and millimetres mixed, finer ones would make the search long for nothing that a saw could show.
+ */
 static double
-round_up (double size)
+round_up (const BsPurchase *self, double size)
 {
-  return STEP * ceil (size / STEP - ROUNDING);
+  return bs_saw_round_up (self->plan->units, size);
 }
 
 static double
-round_down (double size)
+round_down (const BsPurchase *self, double size)
 {
-  return STEP * floor (size / STEP + ROUNDING);
+  return -bs_saw_round_up (self->plan->units, -size);
 }
 
 /* Woods as the numbers that the solver wants. */
@@ -154,8 +152,8 @@ round_stock (BsPurchase *self)
   for (guint i = 0; i < self->stock->len; i++)
     {
       BsCutStock *stock = &g_array_index (self->stock, BsCutStock, i);
-      stock->length = round_down (stock->length);
-      stock->width = round_down (stock->width);
+      stock->length = round_down (self, stock->length);
+      stock->width = round_down (self, stock->width);
     }
 }
 
@@ -170,7 +168,7 @@ find_edge_trim (const BsPurchase *self)
       const BsWant *want = &g_array_index (self->wanted, BsWant, i);
       trim = fmax (trim, (want->need.width - want->sawn_width) / 2.0);
     }
-  return round_up (trim);
+  return round_up (self, trim);
 }
 
 static void
@@ -184,8 +182,8 @@ set_saw (BsPurchase *self)
   const BsSaw *saw = &self->plan->shop.saw;
 
   self->cutting = (BsCutting){
-    .kerf = round_up (saw->kerf),
-    .trim_end = round_up (saw->end_trim),
+    .kerf = bs_saw_kerf (self->plan),
+    .trim_end = round_up (self, saw->end_trim),
     .trim_edge = find_edge_trim (self),
     .min_offcut = saw->min_offcut,
     .order = orders[saw->first],
@@ -239,8 +237,8 @@ add_parts (BsPurchase *self, GPtrArray *woods)
     {
       const BsWant *want = &g_array_index (self->wanted, BsWant, i);
       BsCutPart part = {
-        .length = round_up (want->length),
-        .width = round_up (want->sawn_width),
+        .length = round_up (self, want->length),
+        .width = round_up (self, want->sawn_width),
         .thickness = want->need.thickness,
         .quantity = want->count,
         .wood = number_wood (woods, want->wood != NULL ? want->wood : main_wood),

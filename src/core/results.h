@@ -94,7 +94,7 @@ typedef struct
   GArray *slots;                 /* BsSlot, from the fixed line outwards: core/fixing.h */
   BsLoad loads[BS_N_LOAD_KINDS]; /* the heaviest thing lifted at each step */
   BsOrderCost order;
-  GArray *findings;              /* BsFinding, worst first, then by place */
+  GArray *findings; /* BsFinding, worst first, then by place */
 
   BsWorking why_thickness;
   BsWorking why_force;

@@ -11,6 +11,10 @@
 
 #define NO_WISH G_MAXUINT
 
+/* Steps of a quick search, which tells its progress at each: enough to prove most orders of a dozen
+ * boards and 30 pieces. */
+#define QUICK_STEPS 40
+
 /* A plan as a problem of cutting. Parts: first each kept cut, in its own size, then each wish that
  * has something left to place on some board. */
 typedef struct
@@ -318,10 +322,11 @@ better_cb (const BsCutPlan *found, gpointer data)
   watch->effort->better (plan, watch->effort->data);
 }
 
+/* Counted, so that the same plan gives the same cuts on every machine. */
 static gboolean
-stop_at_once (double done, gpointer data)
+count_down (double done, gpointer steps_left)
 {
-  return FALSE;
+  return --*(int *)steps_left > 0;
 }
 
 /* Whether those that stay can be sawn as they lie. The search would refuse them, too, but by
@@ -353,6 +358,7 @@ bs_saw_solve (const BsPlan *plan, const BsSawEffort *effort, GError **error)
 {
   g_autoptr (BsCutPlan) found = NULL;
   BsSawPlan *self = NULL;
+  int steps_left = QUICK_STEPS;
   Job job;
 
   job_init (&job, plan, effort->keeps_all);
@@ -360,7 +366,7 @@ bs_saw_solve (const BsPlan *plan, const BsSawEffort *effort, GError **error)
   BsCutEffort search = bs_cut_effort_default ();
   search.progress = effort->progress;
   if (effort->is_quick)
-    search.progress.report = stop_at_once;
+    search.progress = (BsProgress){ .report = count_down, .data = &steps_left };
   if (effort->better != NULL)
     {
       search.better = better_cb;

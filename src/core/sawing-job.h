@@ -24,7 +24,7 @@ typedef struct
 typedef struct
 {
   gboolean keeps_all; /* cuts that are neither pinned nor done stay, too */
-  gboolean is_quick;  /* only the first few plans, without a proof */
+  gboolean is_quick;  /* only so many steps as a hand that waits has patience for */
   BsProgress progress;
   /* Called from the thread that does the work whenever a better plan is known; borrowed. */
   void (*better) (const BsSawPlan *plan, gpointer data);

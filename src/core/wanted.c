@@ -6,8 +6,9 @@
 
 #include <math.h>
 
-/* Measured laminations that differ by less than this are milled alike, mm. */
-#define ALIKE 0.1
+/* Laminations that differ by no more are sawn alike, as large as the largest, mm: nobody sets the
+ * saw anew for less. */
+#define ALIKE 2.0
 
 static void
 clear_want (gpointer data)
@@ -43,24 +44,52 @@ want_lamination (const BsPlan *plan, double length, double thickness, double hei
   };
 }
 
+static BsWant
+want_one (const BsPlan *plan, const BsLamination *lamination)
+{
+  BsWant self
+      = want_lamination (plan, lamination->length, lamination->thickness, lamination->height);
+
+  self.name = lamination->label;
+  self.wood = lamination->wood;
+  return self;
+}
+
 static gboolean
 are_alike (const BsWant *a, const BsWant *b)
 {
-  return g_strcmp0 (a->wood, b->wood) == 0 && fabs (a->length - b->length) < ALIKE
-         && fabs (a->width - b->width) < ALIKE && fabs (a->thickness - b->thickness) < ALIKE;
+  return g_strcmp0 (a->wood, b->wood) == 0 && fabs (a->length - b->length) <= ALIKE
+         && fabs (a->width - b->width) <= ALIKE && fabs (a->thickness - b->thickness) <= ALIKE;
 }
 
 static BsWant *
-find_alike (GArray *wanted, const BsWant *want)
+add_want (GArray *wanted, const BsWant *want)
 {
-  for (guint i = 0; i < wanted->len; i++)
-    if (are_alike (&g_array_index (wanted, BsWant, i), want))
-      return &g_array_index (wanted, BsWant, i);
   g_array_append_val (wanted, *want);
 
   BsWant *added = &g_array_index (wanted, BsWant, wanted->len - 1);
   added->pieces = g_ptr_array_new ();
   return added;
+}
+
+/* The wants so far are all laminations; they are compared with the first of each. */
+static BsWant *
+find_alike (GArray *wanted, const BsPlan *plan, const BsWant *want)
+{
+  for (guint i = 0; i < wanted->len; i++)
+    {
+      BsWant *group = &g_array_index (wanted, BsWant, i);
+      BsWant first
+          = want_one (plan, bs_plan_find_lamination (plan, g_ptr_array_index (group->pieces, 0)));
+
+      if (!are_alike (&first, want))
+        continue;
+      group->length = fmax (group->length, want->length);
+      group->width = fmax (group->width, want->width);
+      group->thickness = fmax (group->thickness, want->thickness);
+      return group;
+    }
+  return add_want (wanted, want);
 }
 
 static void
@@ -69,15 +98,12 @@ add_laminations (GArray *wanted, const BsPlan *plan)
   for (guint i = 0; i < plan->laminations->len; i++)
     {
       const BsLamination *lamination = g_ptr_array_index (plan->laminations, i);
-      BsWant want
-          = want_lamination (plan, lamination->length, lamination->thickness, lamination->height);
+      BsWant want = want_one (plan, lamination);
 
-      want.name = lamination->label;
-      want.wood = lamination->wood;
       if (lamination->board != NULL || count_cuts (plan, lamination->id) > 0 || want.length <= 0.0
           || want.width <= 0.0 || want.thickness <= 0.0)
         continue;
-      g_ptr_array_add (find_alike (wanted, &want)->pieces, lamination->id);
+      g_ptr_array_add (find_alike (wanted, plan, &want)->pieces, lamination->id);
     }
 }
 
@@ -91,7 +117,7 @@ add_slab (GArray *wanted, const BsPlan *plan)
   if (plan->woods->len > 0)
     want.wood = ((const BsWood *)g_ptr_array_index (plan->woods, 0))->id;
   want.needed = wish.count;
-  find_alike (wanted, &want);
+  add_want (wanted, &want);
 }
 
 static void
@@ -129,10 +155,9 @@ add_parts (GArray *wanted, const BsPlan *plan)
       if (want.needed <= 0)
         continue;
       want.count = want.needed;
-      want.pieces = g_ptr_array_new ();
+      BsWant *added = add_want (wanted, &want);
       for (int k = 0; k < want.needed; k++)
-        g_ptr_array_add (want.pieces, part->id);
-      g_array_append_val (wanted, want);
+        g_ptr_array_add (added->pieces, part->id);
     }
 }
 

@@ -11,7 +11,8 @@ G_BEGIN_DECLS
 /* What a plan still has to be given wood for: docs/cutting-model.md, What is wanted. Sizes in mm.
  */
 
-/* Pieces that are alike: laminations that no board and no cut is named for, or a kind of part. */
+/* Pieces that are sawn alike: laminations that no board and no cut is named for, or a kind of part.
+ */
 typedef struct
 {
   gboolean is_lamination;
@@ -21,7 +22,7 @@ typedef struct
                       * ones come last and have none */
   int needed;        /* pieces->len, or laminations that are not there yet */
   int count;         /* with the spare ones */
-  double length, width, thickness; /* of one piece, milled; thickness between its wide faces */
+  double length, width, thickness; /* of the largest, milled; thickness between its wide faces */
   BsMillingNeed need;              /* for a board that gives this piece only */
   double sawn_width;               /* of one strip */
   int clear_faces, clear_edges;

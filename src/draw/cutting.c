@@ -190,7 +190,7 @@ draw_hidden_defect (cairo_t *cr, const BsSawnBoard *sawn, const BsDefect *defect
  * it, else on the kerf. */
 static void
 number_pass (cairo_t *cr, const BsSawnBoard *sawn, const BsSawPass *pass, guint number,
-             const BsCutStyle *style)
+             gboolean is_crowded, const BsCutStyle *style)
 {
   gboolean is_whole = number <= sawn->sawing->n_first;
   BsLettering lettering = { .size = NUMBER_SIZE * style->text_size, .is_bold = TRUE };
@@ -203,7 +203,8 @@ number_pass (cairo_t *cr, const BsSawnBoard *sawn, const BsSawPass *pass, guint 
     bs_lettering_draw (cr, text, &lettering, middle * style->per_mm,
                        sawn->sawing->width * style->per_mm + gap, 0.5, 0.0);
   else if (is_whole)
-    bs_lettering_draw (cr, text, &lettering, -gap, from_y (sawn, style, middle), 1.0, 0.5);
+    bs_lettering_draw (cr, text, &lettering, is_crowded ? -gap - width : -gap,
+                       from_y (sawn, style, middle), 1.0, 0.5);
   else if ((pass->to - pass->from) * style->per_mm < 1.3 * (pass->is_rip ? width : height))
     return;
   else if (pass->is_rip)
@@ -230,15 +231,28 @@ draw_pass (cairo_t *cr, const BsSawnBoard *sawn, const BsSawPass *pass, const Bs
   cairo_fill (cr);
 }
 
+/* So near to the pass before it that their numbers would run into each other. */
+static gboolean
+is_crowded (const GArray *passes, guint i, const BsCutStyle *style)
+{
+  if (i == 0)
+    return FALSE;
+  const BsSawPass *pass = &g_array_index (passes, BsSawPass, i);
+  const BsSawPass *before = &g_array_index (passes, BsSawPass, i - 1);
+  return pass->is_rip && before->is_rip
+         && fabs (pass->at - before->at) * style->per_mm < NUMBER_SIZE * style->text_size;
+}
+
 static void
 draw_passes (cairo_t *cr, const BsSawnBoard *sawn, const BsCutStyle *style)
 {
   const GArray *passes = sawn->sawing->passes;
 
-  for (guint i = 0; i < passes->len; i++)
+  for (guint i = 0; !style->without_numbers && i < passes->len; i++)
     draw_pass (cr, sawn, &g_array_index (passes, BsSawPass, i), style);
   for (guint i = 0; i < passes->len; i++)
-    number_pass (cr, sawn, &g_array_index (passes, BsSawPass, i), i + 1, style);
+    number_pass (cr, sawn, &g_array_index (passes, BsSawPass, i), i + 1,
+                 is_crowded (passes, i, style), style);
 }
 
 /* "1830 × 96.5 mm, pinned". */
@@ -259,6 +273,32 @@ describe_piece (const BsPlan *plan, const BsCut *cut, const BsCutStyle *style)
   return g_steal_pointer (&size);
 }
 
+/* Where along a piece its words hide no defect of the upper face: mm from its left end. */
+static double
+find_clear_middle (const BsBoard *board, const BsCut *cut, double length)
+{
+  static const double tries[] = { 0.5, 0.35, 0.65, 0.2, 0.8 };
+
+  for (gsize i = 0; board != NULL && i < G_N_ELEMENTS (tries); i++)
+    {
+      double middle = MIN (MAX (tries[i] * cut->length, 0.5 * length), cut->length - 0.5 * length);
+      double from = cut->x + middle - 0.5 * length, to = from + length;
+      gboolean is_clear = TRUE;
+
+      for (guint k = 0; k < board->defects->len; k++)
+        {
+          const BsDefect *defect = &g_array_index (board->defects, BsDefect, k);
+          is_clear
+              = is_clear
+                && (defect->x_from > to || defect->x_to < from
+                    || defect->across_from > cut->y + cut->width || defect->across_to < cut->y);
+        }
+      if (is_clear)
+        return middle;
+    }
+  return 0.5 * cut->length;
+}
+
 /* Label and size, in two lines or in one, as large as there is room. */
 static void
 letter_piece (cairo_t *cr, const BsPlan *plan, const BsCut *cut, const BsCutStyle *style,
@@ -272,18 +312,20 @@ letter_piece (cairo_t *cr, const BsPlan *plan, const BsCut *cut, const BsCutStyl
   g_autofree char *words = describe_piece (plan, cut, style);
   g_autofree char *line = g_strdup_printf ("%s   %s", label, words);
   BsLettering bold = { .size = size, .is_bold = TRUE }, plain = { .size = size };
-  double middle = 0.5 * cut->length * style->per_mm;
+  const BsBoard *board = bs_plan_find_board (plan, cut->board);
+  double words_width, label_width, unused, middle;
   double least = LEAST_TEXT * style->text_size;
   gboolean has_two = height > 2.6 * style->text_size;
 
   if (size < least)
     return;
+  bs_lettering_measure (cr, label, &bold, &label_width, &unused);
+  bs_lettering_measure (cr, words, &plain, &words_width, &unused);
+  middle = style->per_mm
+           * find_clear_middle (
+               board, cut, fmin ((label_width + size + words_width) / style->per_mm, cut->length));
   if (!has_two && bs_lettering_fit (cr, line, &bold, width, size) > 0.0)
     {
-      double label_width, words_width, unused;
-
-      bs_lettering_measure (cr, label, &bold, &label_width, &unused);
-      bs_lettering_measure (cr, words, &plain, &words_width, &unused);
       double from = middle - 0.5 * (label_width + size + words_width);
       letter_on_patch (cr, label, &bold, from + 0.5 * label_width, 0.5 * height, &ink, &patch);
       letter_on_patch (cr, words, &plain, from + label_width + size + 0.5 * words_width,

@@ -51,14 +51,14 @@ shade_of_viridis (double part)
                     a[2] + rest * (b[2] - a[2]), 1.0 };
 }
 
-/* One level for all channels: the matrix behind CIE L* rounds, and would leave a breath of hue. */
+/* The four figures of the matrix would give it a tinge. */
 static BsColor
 shade_of_grey (double part)
 {
-  double lightness = GREY_LIGHTEST + part * (GREY_DARKEST - GREY_LIGHTEST);
-  double level = bs_color_from_lch (lightness, 0.0, 0.0).green;
+  BsColor grey
+      = bs_color_from_lch (GREY_LIGHTEST + part * (GREY_DARKEST - GREY_LIGHTEST), 0.0, 0.0);
 
-  return (BsColor){ level, level, level, 1.0 };
+  return (BsColor){ grey.green, grey.green, grey.green, 1.0 };
 }
 
 BsColor
@@ -96,6 +96,8 @@ bs_heat_step (const BsHeat *self, double least)
   g_assert_not_reached ();
 }
 
+#define N_SHADES 256
+
 static guint32
 pack_pixel (const BsColor *color)
 {
@@ -113,11 +115,11 @@ paint_cells (const BsHeat *self, const double *values, guint n_columns, guint n_
       = cairo_image_surface_create (CAIRO_FORMAT_ARGB32, (int)n_columns, (int)n_rows);
   unsigned char *data = cairo_image_surface_get_data (surface);
   gsize stride = (gsize)cairo_image_surface_get_stride (surface);
-  guint32 shades[256];
+  guint32 shades[N_SHADES];
 
-  for (guint i = 0; i < G_N_ELEMENTS (shades); i++)
+  for (guint i = 0; i < N_SHADES; i++)
     {
-      BsColor shade = bs_heat_shade (palette, i / 255.0);
+      BsColor shade = bs_heat_shade (palette, i / (N_SHADES - 1.0));
 
       shades[i] = pack_pixel (&shade);
     }
@@ -130,8 +132,9 @@ paint_cells (const BsHeat *self, const double *values, guint n_columns, guint n_
         {
           double value = values[row * n_columns + i];
 
-          pixels[i]
-              = isfinite (value) ? shades[lround (255.0 * bs_heat_get_part (self, value))] : 0;
+          pixels[i] = isfinite (value)
+                          ? shades[lround ((N_SHADES - 1) * bs_heat_get_part (self, value))]
+                          : 0;
         }
     }
   cairo_surface_mark_dirty (surface);
@@ -161,7 +164,6 @@ bs_heat_draw_cells (const BsHeat *self, cairo_t *cr, const double *values, guint
 
 #define LEGEND_BAR 0.9  /* in text sizes */
 #define LEGEND_ROOM 4.5 /* for one value */
-#define N_LEGEND_SHADES 256
 
 static void
 draw_tick (const BsHeat *self, cairo_t *cr, double value, double x, double y, double text_size,
@@ -183,14 +185,12 @@ void
 bs_heat_draw_legend (const BsHeat *self, cairo_t *cr, double x, double y, double width,
                      double text_size, double hairline, const BsPalette *palette)
 {
-  double shades[N_LEGEND_SHADES], bottom = y + LEGEND_BAR * text_size,
-                                  range = self->to - self->from;
+  double shades[N_SHADES], bottom = y + LEGEND_BAR * text_size, range = self->to - self->from;
   double step = bs_heat_step (self, LEGEND_ROOM * text_size * range / width);
 
-  for (guint i = 0; i < N_LEGEND_SHADES; i++)
-    shades[i] = self->from + range * i / (N_LEGEND_SHADES - 1);
-  bs_heat_draw_cells (self, cr, shades, N_LEGEND_SHADES, 1, x, y, width, LEGEND_BAR * text_size,
-                      palette);
+  for (guint i = 0; i < N_SHADES; i++)
+    shades[i] = self->from + range * i / (N_SHADES - 1);
+  bs_heat_draw_cells (self, cr, shades, N_SHADES, 1, x, y, width, LEGEND_BAR * text_size, palette);
   cairo_save (cr);
   cairo_set_line_width (cr, hairline);
   bs_color_set (&palette->edge, cr);

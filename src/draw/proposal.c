@@ -89,6 +89,7 @@ draw_rack_sign (const Picture *self, double x, double y)
 static void
 draw_present_box (const Picture *self, guint place)
 {
+  static const BsColor no_patch = { 0.0, 0.0, 0.0, 0.0 };
   const BsPlaced *placed = &self->present->placed[place];
   const BsColor *ink = is_selected (self, placed) ? &self->palette->accent : &self->palette->ink;
   const BsLettering style
@@ -102,7 +103,7 @@ draw_present_box (const Picture *self, guint place)
   cairo_stroke (self->cr);
   if (placed->lamination->label != NULL)
     bs_mark_label (self->cr, placed->lamination->label, &style, self->scale->labels_stand, left,
-                   top, width, height, ink, &self->palette->ground);
+                   top, width, height, ink, &no_patch);
 }
 
 static void

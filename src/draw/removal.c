@@ -106,17 +106,23 @@ trace_lamination (cairo_t *cr, const BsPlaced *placed, const BsStack *stack,
                    placed->length * scale->per_mm, placed->thickness * scale->per_mm);
 }
 
+/* Joints are drawn where laminations are at least so wide, in hairlines; else the steps of the
+ * shades tell them. */
+#define LEAST_JOINT 6.0
+
 static void
 draw_outlines (cairo_t *cr, const BsStack *stack, const BsRemovalScale *scale, const char *selected,
                const BsPalette *palette)
 {
   const BsPlaced *marked = NULL;
+  gboolean has_joints = stack->width * scale->per_mm / stack->n >= LEAST_JOINT * scale->hairline;
 
   cairo_set_line_width (cr, scale->hairline);
   bs_color_set_faded (&palette->edge, cr, 0.45);
   for (guint i = 0; i < stack->n; i++)
     {
-      trace_lamination (cr, &stack->placed[i], stack, scale);
+      if (has_joints)
+        trace_lamination (cr, &stack->placed[i], stack, scale);
       if (g_strcmp0 (stack->placed[i].lamination->id, selected) == 0)
         marked = &stack->placed[i];
     }
@@ -176,34 +182,114 @@ draw_words (cairo_t *cr, const BsStack *stack, gboolean is_top, const BsRemovalS
   bs_lettering_draw (cr, _ ("right end"), &small, right, below, 1.0, 0.0);
 }
 
-/* A ring on the spot, and its depth on a patch beside it, on the side where there is room. */
-static void
-draw_spot (cairo_t *cr, const BsDeepSpot *spot, const BsStack *stack, gboolean is_deepest,
-           const BsRemovalScale *scale, const BsPalette *palette)
+/* A ring on a spot, and the box of the words beside it. */
+typedef struct
 {
-  BsLettering style = { .size = 0.85 * scale->text_size, .is_bold = is_deepest };
-  g_autofree char *depth = bs_units_format (spot->depth, BS_QUANTITY_LENGTH, stack->plan->units);
-  double radius = 0.32 * scale->text_size, x = to_x (scale, spot->x), wide, high;
-  double y = CLAMP (to_y (scale, stack, spot->y), scale->top + 0.5 * scale->text_size,
-                    to_y (scale, stack, 0.0) - 0.5 * scale->text_size);
-  gboolean is_right = x < to_x (scale, 0.75 * stack->length);
+  const BsDeepSpot *spot;
+  char *depth;
+  BsLettering style;
+  double x, y, radius;
+  cairo_rectangle_t words;
+  gboolean has_words;
+} Mark;
 
-  x = CLAMP (x, scale->left + radius, to_x (scale, stack->length) - radius);
-  bs_lettering_measure (cr, depth, &style, &wide, &high);
-  double text = is_right ? x + 2.0 * radius : x - 2.0 * radius - wide;
+static void
+set_words (Mark *self, gboolean is_right, double gap)
+{
+  self->words.x = is_right ? self->x + gap : self->x - gap - self->words.width;
+}
 
-  cairo_rectangle (cr, text - 0.2 * scale->text_size, y - 0.5 * high, wide + 0.4 * scale->text_size,
-                   high);
-  bs_color_set_faded (&palette->ground, cr, 0.86);
-  cairo_fill (cr);
-  cairo_arc (cr, x, y, radius, 0.0, 2.0 * G_PI);
+static gboolean
+overlap (const cairo_rectangle_t *a, const cairo_rectangle_t *b)
+{
+  return a->x < b->x + b->width && b->x < a->x + a->width && a->y < b->y + b->height
+         && b->y < a->y + a->height;
+}
+
+static gboolean
+is_clear (const Mark *marks, guint i)
+{
+  for (guint j = 0; j < i; j++)
+    if (marks[j].has_words && overlap (&marks[i].words, &marks[j].words))
+      return FALSE;
+  return TRUE;
+}
+
+static void
+measure_mark (Mark *self, cairo_t *cr, const BsStack *stack, const BsRemovalScale *scale)
+{
+  const double half = 0.5 * scale->text_size;
+
+  self->radius = 0.32 * scale->text_size;
+  self->depth = bs_units_format (self->spot->depth, BS_QUANTITY_LENGTH, stack->plan->units);
+  self->x = CLAMP (to_x (scale, self->spot->x), scale->left + self->radius,
+                   to_x (scale, stack->length) - self->radius);
+  self->y = CLAMP (to_y (scale, stack, self->spot->y), scale->top + half,
+                   fmax (scale->top + half, to_y (scale, stack, 0.0) - half));
+  bs_lettering_measure (cr, self->depth, &self->style, &self->words.width, &self->words.height);
+  self->words.width += 0.4 * scale->text_size;
+  self->words.y = self->y - 0.5 * self->words.height;
+}
+
+/* Words stand on the side where there is room, and are left out where they would hide those of a
+ * deeper spot. */
+static void
+place_marks (Mark *marks, guint n, cairo_t *cr, const BsStack *stack, const BsRemovalScale *scale)
+{
+  for (guint i = 0; i < n; i++)
+    {
+      gboolean is_right;
+
+      measure_mark (&marks[i], cr, stack, scale);
+      is_right = marks[i].x < to_x (scale, 0.75 * stack->length);
+      set_words (&marks[i], is_right, 1.5 * marks[i].radius);
+      if (!is_clear (marks, i))
+        set_words (&marks[i], !is_right, 1.5 * marks[i].radius);
+      marks[i].has_words = is_clear (marks, i)
+                           && marks[i].words.x >= scale->left - LABELS * scale->text_size
+                           && marks[i].words.x + marks[i].words.width
+                                  <= to_x (scale, stack->length) + RIM * scale->text_size;
+    }
+}
+
+static void
+draw_mark (const Mark *self, cairo_t *cr, const BsRemovalScale *scale, const BsPalette *palette)
+{
+  if (self->has_words)
+    {
+      cairo_rectangle (cr, self->words.x, self->words.y, self->words.width, self->words.height);
+      bs_color_set_faded (&palette->ground, cr, 0.86);
+      cairo_fill (cr);
+    }
+  cairo_arc (cr, self->x, self->y, self->radius, 0.0, 2.0 * G_PI);
   bs_color_set (&palette->ground, cr);
   cairo_set_line_width (cr, 4.0 * scale->hairline);
   cairo_stroke_preserve (cr);
   bs_color_set (&palette->ink, cr);
   cairo_set_line_width (cr, 1.8 * scale->hairline);
   cairo_stroke (cr);
-  bs_lettering_draw (cr, depth, &style, text, y, 0.0, 0.5);
+  if (self->has_words)
+    bs_lettering_draw (cr, self->depth, &self->style, self->words.x + 0.2 * scale->text_size,
+                       self->y, 0.0, 0.5);
+}
+
+static void
+draw_spots (cairo_t *cr, const BsDeepSpot *spots, guint n, const BsStack *stack,
+            const BsRemovalScale *scale, const BsPalette *palette)
+{
+  Mark marks[BS_N_DEEP_SPOTS] = { 0 };
+
+  for (guint i = 0; i < n; i++)
+    {
+      marks[i].spot = &spots[i];
+      marks[i].style = (BsLettering){ .size = 0.85 * scale->text_size, .is_bold = i == 0 };
+    }
+  place_marks (marks, n, cr, stack, scale);
+  for (guint i = n; i-- > 0;)
+    {
+      draw_mark (&marks[i], cr, scale, palette);
+      g_free (marks[i].depth);
+    }
 }
 
 void
@@ -219,8 +305,7 @@ bs_draw_removal (cairo_t *cr, const BsFlattenMap *map, const BsStack *stack, gbo
   draw_outlines (cr, stack, scale, selected, palette);
   draw_labels (cr, stack, scale, palette);
   draw_words (cr, stack, is_top, scale, palette);
-  for (guint i = map->n_deep; i-- > 0;)
-    draw_spot (cr, &deep[i], stack, i == 0, scale, palette);
+  draw_spots (cr, deep, map->n_deep, stack, scale, palette);
   cairo_restore (cr);
 }
 

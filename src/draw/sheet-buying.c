@@ -80,6 +80,7 @@ add_wants (BsFlow *flow, const BsPurchase *purchase)
       bs_flow_add_text (flow, rough, BS_FLOW_PLAIN, BS_FLOW_SIGN_NONE);
       if (shortfall != NULL)
         bs_flow_add_text (flow, shortfall, BS_FLOW_PLAIN, BS_FLOW_SIGN_CAUTION);
+      bs_flow_add_space (flow);
     }
 }
 

@@ -296,4 +296,8 @@ bs_sheet_add_workings (BsFlow *flow, const BsResults *results)
   add_working (flow, &results->why_time, units);
   add_working (flow, &results->why_mass, units);
   add_working (flow, &results->why_moisture, units);
+  add_working (flow, &results->why_width_movement, units);
+  add_working (flow, &results->why_thickness_movement, units);
+  add_working (flow, &results->why_cost, units);
+  add_working (flow, &results->why_lifting, units);
 }

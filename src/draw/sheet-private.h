@@ -49,6 +49,9 @@ void bs_sheet_add_schedule (BsFlow *flow, const BsSchedule *schedule);
 /* What comes off each face, by which order of work, and how sure the thickness is. */
 void bs_sheet_add_flattening (BsFlow *flow, const BsResults *results, const BsForecast *forecast);
 
+/* Moisture, movement over the year with the slots that it asks for, money and weight. */
+void bs_sheet_add_wood (BsFlow *flow, const BsResults *results);
+
 /* What to take to the yard, and what it is for. */
 void bs_sheet_add_buying (BsFlow *flow, const BsPurchase *purchase);
 

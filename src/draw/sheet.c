@@ -84,6 +84,8 @@ bs_sheet_new (BsResults *results, const BsSheetOptions *options)
   self->pressure = bs_pressure_new_quick (results->stack->plan);
   add_schedule (self, studies->schedule);
   bs_sheet_add_lists (add_flow (self, 2), results);
+  if (results->stack->n > 0)
+    bs_sheet_add_wood (add_flow (self, 2), results);
   if (options->with_workings)
     bs_sheet_add_workings (add_flow (self, 2), results);
   return self;

@@ -10,9 +10,8 @@ G_BEGIN_DECLS
 double bs_check_breadth (const BsLamination *lamination, BsFace face);
 
 /* Whether the parts of a plan that was read agree with one another: ids are given once, what is
- * referred to is there, defects lie on their faces, packs in the order, pins say all that they must.
- * The error
- * (BS_DOCUMENT_ERROR_VALUE) names the path. */
+ * referred to is there, defects lie on their faces, packs in the order, pins say all that they
+ * must. The error (BS_DOCUMENT_ERROR_VALUE) names the path. */
 gboolean bs_check_plan (const BsPlan *plan, GError **error);
 
 G_END_DECLS

@@ -70,6 +70,16 @@ give_id (BsBoard *board, GHashTable *places, guint *number)
   bs_text_set (&board->id, id);
 }
 
+/* A board has to be told from others on paper too. */
+static void
+give_label (BsBoard *board, guint number)
+{
+  if (board->label != NULL)
+    return;
+  g_autofree char *label = g_strdup_printf ("%u", number);
+  bs_text_set (&board->label, label);
+}
+
 /* Puts `fresh` in before the one at a place; their references go over. */
 static void
 insert_boards (GPtrArray *boards, guint at, const GPtrArray *fresh)
@@ -104,6 +114,7 @@ bs_edit_put_boards (BsPlan *plan, const GPtrArray *boards, const GPtrArray *wood
         {
           give_id (board, places, &number);
           g_ptr_array_add (fresh, board);
+          give_label (board, plan->boards->len + fresh->len);
           continue;
         }
       bs_board_unref (edited->boards->pdata[place - 1]);

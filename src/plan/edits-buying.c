@@ -63,7 +63,7 @@ static char *
 make_label (const BsPlan *plan)
 {
   for (guint round = 1;; round++)
-    for (char letter = 'A'; letter <= 'Z'; letter++)
+    for (int letter = 'A'; letter <= 'Z'; letter++)
       {
         g_autofree char *label
             = round == 1 ? g_strdup_printf ("%c", letter) : g_strdup_printf ("%c%u", letter, round);

@@ -350,6 +350,28 @@ forget_wood_of_offers_and_parts (BsPlan *edited, const char *wood)
 }
 
 BsPlan *
+bs_edit_use_wood (BsPlan *plan, BsWood *wood, const char *const *laminations)
+{
+  BsPlan *edited = bs_plan_copy (plan);
+
+  if (bs_plan_find_wood (edited, wood->id) == NULL)
+    g_ptr_array_add (edited->woods, bs_wood_ref (wood));
+  for (guint i = 0; i < edited->laminations->len; i++)
+    {
+      const BsLamination *lamination = edited->laminations->pdata[i];
+      if (!g_strv_contains (laminations, lamination->id))
+        continue;
+      BsLamination *copy = bs_lamination_copy (lamination);
+      bs_text_set (&copy->wood, wood->id);
+      replace_lamination (edited->laminations, i, copy);
+    }
+  if (!bs_shape_equal (&bs_plan_shape, plan, edited))
+    return edited;
+  bs_plan_unref (edited);
+  return bs_plan_ref (plan);
+}
+
+BsPlan *
 bs_edit_remove_wood (BsPlan *plan, const char *wood)
 {
   BsPlan *edited = remove_part (plan, G_STRUCT_OFFSET (BsPlan, woods), wood);
@@ -432,17 +454,6 @@ bs_edit_fit (BsPlan *plan)
   return bs_edit_sort_clamps (edited);
 }
 
-static void
-remove_pins (GArray *pins, const char *lamination)
-{
-  for (guint i = pins->len; i-- > 0;)
-    {
-      const BsPin *pin = &g_array_index (pins, BsPin, i);
-      if (g_str_equal (pin->lamination, lamination) || g_strcmp0 (pin->other, lamination) == 0)
-        g_array_remove_index (pins, i);
-    }
-}
-
 BsPlan *
 bs_edit_remove_lamination (BsPlan *plan, const char *lamination)
 {
@@ -452,7 +463,7 @@ bs_edit_remove_lamination (BsPlan *plan, const char *lamination)
   const int place = bs_plan_find_place (edited, lamination);
   if (place >= 0)
     bs_edit_take_out (edited, place);
-  remove_pins (edited->pins, lamination);
+  bs_edit_drop_pins (edited, lamination);
   fit_cuts (edited);
   return edited;
 }

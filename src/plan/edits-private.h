@@ -9,6 +9,9 @@ G_BEGIN_DECLS
 /* Takes a lamination out of the order of a plan that is not shared yet, and out of its pack. */
 void bs_edit_take_out (BsPlan *plan, int place);
 
+/* Removes the pins that name a lamination from a plan that is not shared yet. */
+void bs_edit_drop_pins (BsPlan *plan, const char *lamination);
+
 /* A copy whose defects lie on its faces. */
 BsBoard *bs_edit_fit_board (const BsBoard *board);
 

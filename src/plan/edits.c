@@ -4,7 +4,7 @@
 
 #include "core/text.h"
 
-/* Edits of the order, its packs and its pins; those of sections and lists are in edits-parts.c. */
+/* Edits of the order and its packs; those of sections and lists are in edits-parts.c. */
 
 static BsPlacement *
 get_placement (const BsPlan *plan, int place)
@@ -208,77 +208,5 @@ bs_edit_set_packs (BsPlan *plan, const BsPack *packs, guint n)
       const BsPack pack = { .first = packs[i].first, .count = packs[i].count };
       g_array_append_val (edited->packs, pack);
     }
-  return edited;
-}
-
-BsPlan *
-bs_edit_set_wishes (BsPlan *plan, const BsOrderWishes *wishes)
-{
-  const BsOrderWishes *present = &plan->wishes;
-
-  if (present->looks == wishes->looks && present->easy_planing == wishes->easy_planing
-      && present->stays_flat == wishes->stays_flat && present->uses_rack == wishes->uses_rack)
-    return bs_plan_ref (plan);
-
-  BsPlan *edited = bs_plan_copy (plan);
-  edited->wishes = *wishes;
-  return edited;
-}
-
-static gboolean
-is_same_pin (const BsPin *a, const BsPin *b)
-{
-  if (a->kind != b->kind || a->place != b->place)
-    return FALSE;
-  if (g_str_equal (a->lamination, b->lamination))
-    return g_strcmp0 (a->other, b->other) == 0;
-  return a->kind == BS_PIN_NEIGHBOURS && g_str_equal (a->lamination, b->other)
-         && g_str_equal (a->other, b->lamination);
-}
-
-static gboolean
-is_of_face (const BsPin *pin)
-{
-  return pin->kind == BS_PIN_TOP_UP || pin->kind == BS_PIN_UNDERSIDE_UP;
-}
-
-/* Whether a lamination can have one of the two pins only. */
-static gboolean
-excludes_pin (const BsPin *a, const BsPin *b)
-{
-  return g_str_equal (a->lamination, b->lamination)
-         && ((a->kind == BS_PIN_PLACE && b->kind == BS_PIN_PLACE)
-             || (is_of_face (a) && is_of_face (b)));
-}
-
-BsPlan *
-bs_edit_add_pin (BsPlan *plan, const BsPin *pin)
-{
-  g_return_val_if_fail (bs_plan_find_lamination (plan, pin->lamination) != NULL, NULL);
-  g_return_val_if_fail ((pin->kind == BS_PIN_PLACE) == (pin->place >= 0), NULL);
-  g_return_val_if_fail ((pin->kind == BS_PIN_NEIGHBOURS) == (pin->other != NULL), NULL);
-
-  for (guint i = 0; i < plan->pins->len; i++)
-    if (is_same_pin (&g_array_index (plan->pins, BsPin, i), pin))
-      return bs_plan_ref (plan);
-
-  BsPlan *edited = bs_plan_copy (plan);
-  const BsPin added = { pin->kind, pin->lamination, pin->place, pin->other, NULL };
-  for (guint i = edited->pins->len; i-- > 0;)
-    if (excludes_pin (&g_array_index (edited->pins, BsPin, i), pin))
-      g_array_remove_index (edited->pins, i);
-  bs_text_share (added.lamination);
-  bs_text_share (added.other);
-  g_array_append_val (edited->pins, added);
-  return edited;
-}
-
-BsPlan *
-bs_edit_remove_pin (BsPlan *plan, guint index)
-{
-  g_return_val_if_fail (index < plan->pins->len, NULL);
-
-  BsPlan *edited = bs_plan_copy (plan);
-  g_array_remove_index (edited->pins, index);
   return edited;
 }

@@ -77,6 +77,9 @@ BsPlan *bs_edit_put_clamp (BsPlan *plan, BsClampKind *clamp);
 BsPlan *bs_edit_remove_clamp (BsPlan *plan, const char *clamp);
 BsPlan *bs_edit_put_caul (BsPlan *plan, BsCaulKind *caul);
 BsPlan *bs_edit_remove_caul (BsPlan *plan, const char *caul);
+/* Gives all these laminations (ids, NULL-terminated) one wood, which comes into the plan unless it
+ * has one of that id. */
+BsPlan *bs_edit_use_wood (BsPlan *plan, BsWood *wood, const char *const *laminations);
 BsPlan *bs_edit_put_wood (BsPlan *plan, BsWood *wood);
 BsPlan *bs_edit_remove_wood (BsPlan *plan, const char *wood);
 BsPlan *bs_edit_put_offer (BsPlan *plan, BsOffer *offer);
@@ -86,7 +89,8 @@ BsPlan *bs_edit_remove_part (BsPlan *plan, const char *part);
 BsPlan *bs_edit_put_board (BsPlan *plan, BsBoard *board);
 BsPlan *bs_edit_remove_board (BsPlan *plan, const char *board);
 /* Many boards at once. Those of an id that the plan has take its place, those whose id is empty are
- * given one and put in before the board at place `at`, or at the end. `woods` are added where the
+ * given one, and a number for a label if they have none, and put in before the board at place `at`,
+ * or at the end. `woods` are added where the
  * plan lacks them; NULL: none. */
 BsPlan *bs_edit_put_boards (BsPlan *plan, const GPtrArray *boards, const GPtrArray *woods,
                             guint at);

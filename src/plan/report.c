@@ -154,6 +154,7 @@ bs_report_write (const BsResults *results)
   json_object_set_object_member (object, "cost", bs_report_cost (results));
   json_object_set_array_member (object, "woods", bs_report_woods (results));
   json_object_set_array_member (object, "loads", bs_report_loads (results));
+  json_object_set_object_member (object, "buying", bs_report_buying (results));
   json_object_set_array_member (object, "order", report_order (results->stack));
   json_object_set_object_member (object, "order_cost", report_order_cost (&results->order));
   json_object_set_array_member (object, "findings", bs_report_findings (results));

@@ -116,20 +116,11 @@ bs_words_want_rough (const BsPurchase *purchase, guint index)
 {
   const BsWant *want = &g_array_index (purchase->wanted, BsWant, index);
   BsUnitSystem units = purchase->plan->units;
+  BsMillingWish wish = bs_want_get_wish (want, purchase->wanted, purchase->plan);
   double class = find_class (purchase, want);
-  g_autofree char *thickness = bs_units_format (want->need.thickness, BS_QUANTITY_LENGTH, units);
-  g_autofree char *width = bs_units_format (want->need.width, BS_QUANTITY_LENGTH, units);
-  g_autofree char *length = bs_units_format (want->need.length, BS_QUANTITY_LENGTH, units);
-  g_autofree char *name = bs_words_class (class, units);
+  g_autofree char *name = class > 0.0 ? bs_words_class (class, units) : NULL;
 
-  if (class <= 0.0)
-    /* Translators: three sizes. */
-    return g_strdup_printf (_ ("A rough board for one must be %s thick, %s wide and %s long."),
-                            thickness, width, length);
-  /* Translators: three sizes, then the trade's name of a thickness. */
-  return g_strdup_printf (
-      _ ("A rough board for one must be %s thick, %s wide and %s long: ask for %s."), thickness,
-      width, length, name);
+  return bs_words_need (&want->need, &wish, name, units);
 }
 
 static char *

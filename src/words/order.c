@@ -67,8 +67,8 @@ bs_words_order_quality (gint32 cost, gint32 bound)
   if (bound <= 0)
     return g_strdup (_ ("How much better an order can be is not known yet."));
   /* Rounded up, so that it is still true. */
-  g_autofree char *gap = bs_units_format (ceil (10.0 * gap_pct) / 10.0, BS_QUANTITY_PERCENT,
-                                          BS_UNIT_SYSTEM_METRIC);
+  g_autofree char *gap
+      = bs_units_format (ceil (10.0 * gap_pct) / 10.0, BS_QUANTITY_PERCENT, BS_UNIT_SYSTEM_METRIC);
   /* Translators: "0.7 %". */
   return g_strdup_printf (_ ("No order can be more than %s better."), gap);
 }
@@ -155,8 +155,8 @@ append_rack (GString *text, const BsPlan *before, const BsPlan *after)
 
       if (bs_plan_find_place (before, id) < 0)
         /* Translators: the label of a lamination. */
-        append_sentence (
-            text, g_strdup_printf (_ ("%s comes from the rack."), get_label (before, id)));
+        append_sentence (text,
+                         g_strdup_printf (_ ("%s comes from the rack."), get_label (before, id)));
     }
   for (guint i = 0; i < before->order->len; i++)
     {
@@ -205,10 +205,9 @@ bs_words_order_listing (const BsPlan *plan)
       const BsPlacement *placement = &g_array_index (plan->order, BsPlacement, i);
 
       /* Translators: the label of a lamination and how it lies: "A1 turned over". */
-      g_autofree char *entry
-          = g_strdup_printf (C_ ("lamination and how it lies", "%s %s"),
-                             get_label (plan, placement->lamination),
-                             bs_words_orientation (placement->orientation));
+      g_autofree char *entry = g_strdup_printf (C_ ("lamination and how it lies", "%s %s"),
+                                                get_label (plan, placement->lamination),
+                                                bs_words_orientation (placement->orientation));
       g_string_append_printf (text, "%s%s", i > 0 ? ", " : "", entry);
     }
   return g_string_free (text, FALSE);

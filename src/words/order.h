@@ -18,8 +18,8 @@ char *bs_words_pin (const BsPin *pin, const BsPlan *plan);
 /* Points: "24.3". */
 char *bs_words_order_points (gint32 cost);
 
-/* How good an order of that cost is known to be: "No order can be more than 0.7 % better." bound: no
- * order costs less; 0 when nothing is known. */
+/* How good an order of that cost is known to be: "No order can be more than 0.7 % better." bound:
+ * no order costs less; 0 when nothing is known. */
 char *bs_words_order_quality (gint32 cost, gint32 bound);
 
 /* Why the lamination at a place stands there: the least harmful change, and what it would cost. */

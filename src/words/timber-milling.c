@@ -72,24 +72,23 @@ bs_words_milling (const BsRough *piece, const BsMillingShop *shop, BsUnitSystem 
 }
 
 char *
-bs_words_need (const BsMillingNeed *need, const BsMillingWish *wish, const BsLumberSeries *series,
-               int row, BsUnitSystem units)
+bs_words_need (const BsMillingNeed *need, const BsMillingWish *wish, const char *class,
+               BsUnitSystem units)
 {
   g_autofree char *thickness = bs_units_format (need->thickness, BS_QUANTITY_LENGTH, units);
   g_autofree char *width = bs_units_format (need->width, BS_QUANTITY_LENGTH, units);
   g_autofree char *length = bs_units_format (need->length, BS_QUANTITY_LENGTH, units);
   g_autofree char *sure = bs_units_format (100.0 * wish->confidence, BS_QUANTITY_PERCENT, units);
 
-  if (row < 0)
+  if (class == NULL)
     return g_strdup_printf (
         /* Translators: three sizes, then a probability in per cent. */
-        _ ("Rough boards must be %s thick, %s wide and %s long to be %s sure of it. Nothing so "
-           "thick is sold as a standard size: glue layers, or ask the yard."),
-        thickness, width, length, sure);
+        _ ("Rough boards must be %s thick, %s wide and %s long to be %s sure of it."), thickness,
+        width, length, sure);
   return g_strdup_printf (
       /* Translators: three sizes, a probability in per cent, the trade's name of a thickness. */
       _ ("Rough boards must be %s thick, %s wide and %s long to be %s sure of it: ask for %s."),
-      thickness, width, length, sure, series->rows[row].name);
+      thickness, width, length, sure, class);
 }
 
 char *

@@ -145,6 +145,46 @@ bs_words_unfit (const BsWoodCard *card, const BsWoodWish *wish, const char *curr
   return (char **)g_ptr_array_free (reasons, FALSE);
 }
 
+static const char *
+name_reason (BsUnfit reason)
+{
+  switch (reason)
+    {
+    case BS_UNFIT_SOFT:
+      return C_ ("why a wood does not fit", "too soft");
+    case BS_UNFIT_HARD:
+      return C_ ("why a wood does not fit", "too hard");
+    case BS_UNFIT_HARDNESS_UNKNOWN:
+      return C_ ("why a wood does not fit", "hardness not known");
+    case BS_UNFIT_HEAVY:
+      return C_ ("why a wood does not fit", "too heavy");
+    case BS_UNFIT_MOVES:
+      return C_ ("why a wood does not fit", "moves too much");
+    case BS_UNFIT_DEAR:
+      return C_ ("why a wood does not fit", "too dear");
+    case BS_UNFIT_BOND:
+      return C_ ("why a wood does not fit", "hard to glue");
+    case BS_UNFIT_THIN:
+      return C_ ("why a wood does not fit", "too thin");
+    default:
+      g_return_val_if_reached ("");
+    }
+}
+
+char *
+bs_words_fit (BsUnfit unfit)
+{
+  g_autoptr (GString) text = g_string_new (NULL);
+
+  for (guint i = 0; i < BS_N_UNFITS; i++)
+    if ((unfit & (1U << i)) != 0)
+      g_string_append_printf (text, "%s%s", text->len > 0 ? ", " : "",
+                              name_reason ((BsUnfit)(1U << i)));
+  if (text->len == 0)
+    return g_strdup (C_ ("a wood", "fits"));
+  return g_string_free (g_steal_pointer (&text), FALSE);
+}
+
 char **
 bs_words_wood_figures (const BsWoodCard *card)
 {

@@ -27,9 +27,10 @@ char *bs_words_slot (const BsSlot *slot, BsUnitSystem units);
 /* What to heed before a piece is milled, a sentence for each flag. */
 char **bs_words_milling (const BsRough *piece, const BsMillingShop *shop, BsUnitSystem units);
 
-/* What to ask for at the yard. */
-char *bs_words_need (const BsMillingNeed *need, const BsMillingWish *wish,
-                     const BsLumberSeries *series, int row, BsUnitSystem units);
+/* What to ask for at the yard: `class` is the trade's name of a thickness that will do, NULL where
+ * none is to be had. */
+char *bs_words_need (const BsMillingNeed *need, const BsMillingWish *wish, const char *class,
+                     BsUnitSystem units);
 
 /* One thick layer against two thinner ones; costs NAN when not known. */
 char *bs_words_layers (const BsLayerWay *thick, const BsLayerWay *thin,
@@ -42,6 +43,9 @@ const char *bs_words_bond (BsBond bond);
 /* Why a wood does not fit, a sentence for each reason; none when it fits. */
 char **bs_words_unfit (const BsWoodCard *card, const BsWoodWish *wish, const char *currency,
                        BsUnitSystem units);
+
+/* The same in a few words: "too soft, too heavy"; "fits" when it does. */
+char *bs_words_fit (BsUnfit unfit);
 
 /* What to know of a wood's figures: where they come from, whether all were read there, what is
  * estimated and what is missing. */

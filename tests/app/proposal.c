@@ -189,8 +189,8 @@ test_bad_pins (void)
   g_autoptr (BsPlan) plan = new_plan (4);
   g_autoptr (GError) error = NULL;
   GRefString *id = slab_at (plan, 0)->id;
-  g_autoptr (BsPlan) pinned = bs_edit_add_pin (
-      plan, &(BsPin){ .kind = BS_PIN_PLACE, .lamination = id, .place = 9 });
+  g_autoptr (BsPlan) pinned
+      = bs_edit_add_pin (plan, &(BsPin){ .kind = BS_PIN_PLACE, .lamination = id, .place = 9 });
   BsProposal *proposal = bs_proposal_new ();
 
   bs_proposal_look (proposal, plan, NULL);

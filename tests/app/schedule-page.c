@@ -41,19 +41,6 @@ scene_close (Scene *self)
   desk_close (self->window);
 }
 
-/* Eight laminations that cannot be closed in one press: 335.6 s of the 300 that the adhesive gives,
- * by the sum in tests/core/stages-remedy.c. */
-static BsPlan *
-hasty_plan (void)
-{
-  BsPlan *plan = shop_new_perfect ();
-
-  plan->shop.climate = (BsClimate){ 20.0, 50.0 };
-  plan->adhesive.open_s = 150.0;
-  plan->adhesive.total_s = 300.0;
-  return plan;
-}
-
 /* The first widget below one that shows a text and can be seen. */
 static GtkWidget *
 find_text (GtkWidget *below, const char *text)
@@ -135,7 +122,7 @@ test_stale (void)
 static void
 test_use_proposed (void)
 {
-  g_autoptr (BsPlan) plan = hasty_plan ();
+  g_autoptr (BsPlan) plan = shop_new_hasty ();
   Scene scene = scene_new (plan);
 
   click (&scene, "Use these packs");
@@ -214,7 +201,7 @@ test_make_and_take_apart (void)
 static void
 test_impossible (void)
 {
-  g_autoptr (BsPlan) plan = hasty_plan ();
+  g_autoptr (BsPlan) plan = shop_new_hasty ();
   Scene scene;
 
   plan->adhesive.total_s = 60.0;

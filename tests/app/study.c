@@ -80,6 +80,112 @@ test_preview (void)
   g_assert_finalize_object (session);
 }
 
+/* Hands over 1, 2, 3 and so on, each when it is asked to go on, until it is stopped or has handed
+ * over five. */
+typedef struct
+{
+  int number;
+} Number;
+
+static void
+free_number (gpointer data)
+{
+  g_free (data);
+}
+
+static Number *
+number_new (int number)
+{
+  Number *self = g_new (Number, 1);
+
+  self->number = number;
+  return self;
+}
+
+static gint n_wanted = 0; /* how many the thread may hand over, told by the test */
+
+static gpointer
+count_up (const BsPlan *plan, const BsProgress *progress)
+{
+  for (int number = 1; number <= 5; number++)
+    {
+      while (g_atomic_int_get (&n_wanted) < number)
+        {
+          if (!bs_progress_report (progress, number / 10.0))
+            return NULL;
+          g_usleep (1000);
+        }
+      progress->better (number_new (number), progress->data);
+    }
+  return number_new (6);
+}
+
+static const BsStudyKind counting = { count_up, free_number, 0 };
+
+static int
+get_number (BsStudy *study)
+{
+  const Number *number = bs_study_get_result (study);
+
+  return number != NULL ? number->number : 0;
+}
+
+static gboolean
+shows_two (gpointer study)
+{
+  return get_number (study) == 2;
+}
+
+static gboolean
+has_ended (gpointer study)
+{
+  return !bs_study_is_working (study);
+}
+
+/* Better results are shown while it works, and the last one stays. */
+static void
+test_better (void)
+{
+  g_autoptr (BsPlan) plan = slab_new (2, 1000.0, 40.0, 60.0);
+  BsStudy *study = bs_study_new (&counting);
+
+  g_atomic_int_set (&n_wanted, 2);
+  bs_study_set_plan (study, plan);
+  desk_wait (shows_two, study);
+  g_assert_true (bs_study_is_current (study));
+  g_assert_true (bs_study_is_working (study));
+  g_atomic_int_set (&n_wanted, 5);
+  desk_wait (has_ended, study);
+  g_assert_cmpint (get_number (study), ==, 6);
+  g_assert_cmpfloat (bs_study_get_progress (study), >=, 1.0);
+  g_assert_finalize_object (study);
+}
+
+/* Enough: what is shown stays, and nothing begins anew until there is another plan. */
+static void
+test_stop (void)
+{
+  g_autoptr (BsPlan) plan = slab_new (2, 1000.0, 40.0, 60.0);
+  g_autoptr (BsPlan) other = slab_new (3, 1000.0, 40.0, 60.0);
+  BsStudy *study = bs_study_new (&counting);
+
+  g_atomic_int_set (&n_wanted, 2);
+  bs_study_set_plan (study, plan);
+  desk_wait (shows_two, study);
+  bs_study_stop (study);
+  g_assert_false (bs_study_is_working (study));
+  g_assert_true (bs_study_is_current (study));
+  g_assert_cmpint (get_number (study), ==, 2);
+
+  g_atomic_int_set (&n_wanted, 5);
+  bs_study_set_plan (study, other);
+  g_assert_false (bs_study_is_current (study));
+  g_assert_true (bs_study_is_working (study));
+  desk_wait (has_ended, study);
+  g_assert_cmpint (get_number (study), ==, 6);
+  g_assert_finalize_object (study);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -87,5 +193,7 @@ main (int argc, char **argv)
   g_test_add_func ("/study/same-as-without-a-thread", test_same);
   g_test_add_func ("/study/superseded", test_superseded);
   g_test_add_func ("/study/of-a-preview", test_preview);
+  g_test_add_func ("/study/better-and-better", test_better);
+  g_test_add_func ("/study/stopped-by-hand", test_stop);
   return g_test_run ();
 }

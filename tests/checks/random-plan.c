@@ -66,6 +66,7 @@ set_slab (const Draw *self)
   slab->shows_underside = draw_chance (self, 2);
   slab->alignment = (BsAlignment)bs_random_below (self->random, BS_N_ALIGNMENTS);
   slab->flatten_method = (BsFlattenMethod)bs_random_below (self->random, 3);
+  slab->flatten_work = (BsFlattenWork)bs_random_below (self->random, BS_N_FLATTEN_WORKS);
   slab->allowance = draw_number (self, &limits->allowance, 0.0, 1.0);
   slab->dry_season.humidity_pct = draw_number (self, &limits->humidity, 25.0, 50.0);
   slab->damp_season.humidity_pct = draw_number (self, &limits->humidity, 45.0, 75.0);

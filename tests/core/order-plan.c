@@ -254,10 +254,10 @@ typedef struct
 } ChangeRow;
 
 static const ChangeRow change_rows[] = {
-  { "name", change_name, TRUE },         { "order", change_order, TRUE },
-  { "start", change_start, FALSE },      { "set-aside", set_aside, FALSE },
-  { "exchange", exchange, FALSE },       { "wish", change_wish, FALSE },
-  { "pins", change_pins, FALSE },        { "slab", change_slab, FALSE },
+  { "name", change_name, TRUE },          { "order", change_order, TRUE },
+  { "start", change_start, FALSE },       { "set-aside", set_aside, FALSE },
+  { "exchange", exchange, FALSE },        { "wish", change_wish, FALSE },
+  { "pins", change_pins, FALSE },         { "slab", change_slab, FALSE },
   { "lamination", measure_again, FALSE },
 };
 

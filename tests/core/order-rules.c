@@ -150,8 +150,7 @@ test_names_the_lamination (void)
   g_autoptr (GError) error = NULL;
 
   g_assert_null (bs_order_rules_new (problem, &error));
-  g_assert_cmpstr (error->message, ==,
-                   "L2 is pinned to two places; take off one of the two pins.");
+  g_assert_cmpstr (error->message, ==, "L2 is pinned to two places; take off one of the two pins.");
 }
 
 static void

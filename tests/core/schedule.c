@@ -13,28 +13,16 @@ get_stage (const BsStagesPlan *presses, guint i)
   return &g_array_index (presses->stages, BsStage, i);
 }
 
-/* The perfect slab of a wood whose stiffness is known. */
+/* Takes a plan; now it is of a wood whose stiffness is known. */
 static BsPlan *
-stiff_plan (void)
+stiffen (BsPlan *plan)
 {
-  BsPlan *plan = shop_new_perfect ();
   BsWood *wood = bs_wood_copy (g_ptr_array_index (plan->woods, 0));
 
   wood->moe_mpa = 11000.0;
   wood->is_hardwood = TRUE;
   bs_wood_unref (g_ptr_array_index (plan->woods, 0));
   g_ptr_array_index (plan->woods, 0) = wood;
-  return plan;
-}
-
-static BsPlan *
-hasty_plan (void)
-{
-  BsPlan *plan = stiff_plan ();
-
-  plan->shop.climate = (BsClimate){ 20.0, 50.0 };
-  plan->adhesive.open_s = 150.0;
-  plan->adhesive.total_s = 300.0;
   return plan;
 }
 
@@ -53,7 +41,7 @@ test_nothing_to_glue (void)
 static void
 test_one_press (void)
 {
-  g_autoptr (BsPlan) plan = stiff_plan ();
+  g_autoptr (BsPlan) plan = stiffen (shop_new_perfect ());
   g_autoptr (BsSchedule) schedule = bs_schedule_new (plan, BS_SCHEDULE_BY_RULE, NULL);
   const BsStagesPlan *presses = bs_schedule_get_presses (schedule);
 
@@ -70,7 +58,7 @@ test_one_press (void)
 static void
 test_layouts (void)
 {
-  g_autoptr (BsPlan) plan = hasty_plan ();
+  g_autoptr (BsPlan) plan = stiffen (shop_new_hasty ());
   g_autoptr (BsSchedule) schedule = bs_schedule_new (plan, BS_SCHEDULE_BY_LAYOUT, NULL);
   const BsStagesPlan *presses = bs_schedule_get_presses (schedule);
 
@@ -92,7 +80,7 @@ test_layouts (void)
 static void
 test_placed_clamps (void)
 {
-  g_autoptr (BsPlan) plan = stiff_plan ();
+  g_autoptr (BsPlan) plan = stiffen (shop_new_perfect ());
   const BsPack pack = { 0, 4 };
 
   for (int i = 0; i < 7; i++)
@@ -111,7 +99,7 @@ test_placed_clamps (void)
 static void
 test_own_packs (void)
 {
-  g_autoptr (BsPlan) plan = stiff_plan ();
+  g_autoptr (BsPlan) plan = stiffen (shop_new_perfect ());
   const BsPack packs[] = { { 0, 4 }, { 4, 4 } };
 
   g_array_append_vals (plan->packs, packs, 2);
@@ -124,7 +112,7 @@ test_own_packs (void)
 static void
 test_impossible (void)
 {
-  g_autoptr (BsPlan) plan = hasty_plan ();
+  g_autoptr (BsPlan) plan = stiffen (shop_new_hasty ());
   const BsPack packs[] = { { 0, 8 } };
 
   g_array_append_vals (plan->packs, packs, 1);
@@ -160,7 +148,7 @@ watch (double done, gpointer data)
 static void
 test_stopped (void)
 {
-  g_autoptr (BsPlan) plan = hasty_plan ();
+  g_autoptr (BsPlan) plan = stiffen (shop_new_hasty ());
   Watch whole = { .left = -1 };
   BsProgress progress = { watch, &whole };
   int n_reports = 0;
@@ -186,7 +174,7 @@ test_stopped (void)
 static void
 test_whys (void)
 {
-  g_autoptr (BsPlan) plan = stiff_plan ();
+  g_autoptr (BsPlan) plan = stiffen (shop_new_perfect ());
   g_autoptr (BsSchedule) schedule = bs_schedule_new (plan, BS_SCHEDULE_BY_RULE, NULL);
   const BsStagesPlan *presses = bs_schedule_get_presses (schedule);
   const BsStage *stage = get_stage (presses, 0);

@@ -43,23 +43,10 @@ test_nothing_to_mend (void)
   g_assert_cmpuint (any->len, ==, 0);
 }
 
-/* Eight laminations in one press: seven joints of 5 + 0.054 m2 x 200 + 8 + 7 = 30.8 s and ten
- * clamps of 12 s take 335.6 s. At 20 C the adhesive gives less: */
-static BsPlan *
-hasty_plan (void)
-{
-  BsPlan *plan = shop_new_perfect ();
-
-  plan->shop.climate = (BsClimate){ 20.0, 50.0 };
-  plan->adhesive.open_s = 150.0;
-  plan->adhesive.total_s = 300.0;
-  return plan;
-}
-
 static void
 test_own_press_too_slow (void)
 {
-  g_autoptr (BsPlan) plan = hasty_plan ();
+  g_autoptr (BsPlan) plan = shop_new_hasty ();
   g_autoptr (GArray) remedies = find_remedies (plan, TRUE);
 
   /* 335.6 / 300 = 1.12: the first quarter more. */
@@ -105,7 +92,7 @@ test_too_short_clamps (void)
 static void
 test_proposals_help (void)
 {
-  g_autoptr (BsPlan) plan = hasty_plan ();
+  g_autoptr (BsPlan) plan = shop_new_hasty ();
   g_autoptr (GArray) remedies = find_remedies (plan, TRUE);
 
   plan->shop.climate.temperature_c = value_of (remedies, BS_STAGES_REMEDY_COOLER_SHOP);
@@ -120,7 +107,7 @@ test_proposals_help (void)
 static void
 test_not_too_cold (void)
 {
-  g_autoptr (BsPlan) plan = hasty_plan ();
+  g_autoptr (BsPlan) plan = shop_new_hasty ();
 
   plan->adhesive.min_temperature_c = 19.0;
   g_autoptr (GArray) remedies = find_remedies (plan, TRUE);

@@ -40,11 +40,13 @@ test_sizes_apart (void)
 {
   g_autoptr (BsPlan) plan = yard_plan (3, 1000.0, 40.0, 65.0);
 
-  slab_at (plan, 1)->height = 66.0;
-  slab_at (plan, 2)->height = 65.05; /* milled like the first */
+  slab_at (plan, 1)->height = 68.0;
+  slab_at (plan, 2)->height = 66.0; /* near enough to the first */
   g_autoptr (GArray) wanted = bs_wanted_new (plan);
   g_assert_cmpuint (wanted->len, ==, 2);
   g_assert_cmpint (get_want (wanted, 0)->needed, ==, 2);
+  g_assert_cmpfloat_with_epsilon (get_want (wanted, 0)->width, 66.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (get_want (wanted, 1)->width, 68.0, 1e-9);
 }
 
 /* On edge the board stands, on flat it lies. */

@@ -11,10 +11,14 @@
 #include "draw/cup-chart.h"
 #include "draw/hardness-chart.h"
 #include "draw/moisture-chart.h"
-#include "draw/picture.h"
+#include "draw/odds.h"
 #include "draw/pressing.h"
+#include "draw/picture.h"
+#include "draw/profile.h"
+#include "draw/removal.h"
 #include "draw/season-chart.h"
 #include "draw/sheet.h"
+#include "draw/timeline.h"
 #include "image.h"
 #include "plan/document.h"
 #include "plan/tables.h"
@@ -86,6 +90,38 @@ draw_charts (const BsResults *results, const char *plan, const char *picture,
   keep (cr, plan, picture);
 }
 
+/* The place of flattening, as wide as the window's page. */
+static void
+draw_flattening (const BsResults *results, const char *plan, const char *picture,
+                 const BsPalette *palette)
+{
+  const BsStack *stack = results->stack;
+  g_autoptr (BsFlattenMap) map
+      = bs_flatten_map_new (stack, BS_FLATTEN_SHIMMED, BS_REMOVAL_COLUMNS, BS_REMOVAL_ROWS);
+  const BsFlattenSpread spread = bs_flatten_spread_of (stack->plan);
+  const BsFlattenOdds odds = bs_flatten_odds (stack, &spread);
+  BsRemovalScale show_face, underside;
+  cairo_t *cr = image_new (820, 1000);
+  double height = bs_removal_fit (&show_face, &underside, stack, 780.0, 520.0, 13.0, 1.0);
+
+  bs_color_set (&palette->ground, cr);
+  cairo_paint (cr);
+  cairo_translate (cr, 20.0, 20.0);
+  bs_draw_removal (cr, map, stack, TRUE, &show_face, NULL, palette);
+  bs_draw_removal (cr, map, stack, FALSE, &underside, NULL, palette);
+  cairo_translate (cr, 0.0, height + 10.0);
+  bs_draw_removal_legend (cr, map, stack->plan->units, 360.0, 13.0, 1.0, palette);
+  cairo_translate (cr, 0.0, 40.0);
+  bs_draw_profile (cr, map, stack, BS_PROFILE_ACROSS, 0.5 * stack->length, 780.0, 13.0, 1.0,
+                   palette);
+  cairo_translate (cr, 0.0, BS_PROFILE_HEIGHT * 13.0);
+  bs_draw_profile (cr, map, stack, BS_PROFILE_ALONG, 0.5 * stack->width, 780.0, 13.0, 1.0, palette);
+  cairo_translate (cr, 0.0, BS_PROFILE_HEIGHT * 13.0);
+  bs_draw_odds (cr, &odds, stack->plan->slab.thickness, stack->plan->units, 360.0, 13.0, 1.0,
+                palette);
+  keep (cr, plan, picture);
+}
+
 static int
 compare_marks (gconstpointer a, gconstpointer b)
 {
@@ -125,6 +161,33 @@ test_hardness (gconstpointer data)
   cairo_translate (cr, 20.0, 20.0);
   bs_draw_hardness_chart (cr, &scale, &chart);
   keep (cr, "woods", picture);
+}
+
+/* Of each way there is to press the slab. */
+static void
+draw_timelines (const BsPlan *plan, const char *name, const BsPalette *palette, const char *look)
+{
+  g_autoptr (BsSchedule) schedule = bs_schedule_new (plan, BS_SCHEDULE_BY_RULE, NULL);
+  const BsStagesPlan *ways[3] = { schedule->own };
+
+  if (schedule->stages != NULL)
+    {
+      ways[1] = schedule->stages->shortest;
+      ways[2] = schedule->stages->balanced;
+    }
+  for (guint i = 0; i < G_N_ELEMENTS (ways); i++)
+    {
+      BsTimeline timeline = { schedule, ways[i], WIDTH, 13.0, 1.0, palette };
+      g_autofree char *picture = g_strdup_printf ("timeline-%u-%s", i, look);
+
+      if (ways[i] == NULL)
+        continue;
+      cairo_t *cr = image_new (WIDTH, (int)bs_timeline_get_height (&timeline));
+      bs_color_set (&palette->ground, cr);
+      cairo_paint (cr);
+      bs_timeline_draw (&timeline, cr);
+      keep (cr, name, picture);
+    }
 }
 
 static void
@@ -179,6 +242,10 @@ draw_plan (const BsPlan *plan, const char *name)
   draw_charts (results, name, "charts", bs_palette_light ());
   draw_clamping (results, name, "clamping-light", bs_palette_light ());
   draw_clamping (results, name, "clamping-dark", bs_palette_dark ());
+  draw_timelines (plan, name, bs_palette_light (), "light");
+  draw_timelines (plan, name, bs_palette_dark (), "dark");
+  draw_flattening (results, name, "flattening-light", bs_palette_light ());
+  draw_flattening (results, name, "flattening-dark", bs_palette_dark ());
   draw_pages (results, name);
 }
 

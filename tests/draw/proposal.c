@@ -63,7 +63,8 @@ test_room (gconstpointer data)
     }
 }
 
-/* The scale asked for where it fits, and the slab in the middle, as in the section's own picture. */
+/* The scale asked for where it fits, and the slab in the middle, as in the section's own picture.
+ */
 static void
 test_scale (void)
 {
@@ -91,9 +92,9 @@ test_shows (void)
 
   g_array_index (turned->order, BsPlacement, 2).orientation ^= BS_ORIENTATION_OVER;
   cairo_t *same = draw (plan, plan, 0.5, NULL, &height);
-  cairo_t *others[] = { draw (plan, reversed, 0.5, NULL, &height),
-                        draw (plan, turned, 0.5, NULL, &height),
-                        draw (plan, plan, 0.5, id, &height) };
+  cairo_t *others[]
+      = { draw (plan, reversed, 0.5, NULL, &height), draw (plan, turned, 0.5, NULL, &height),
+          draw (plan, plan, 0.5, id, &height) };
   for (guint i = 0; i < G_N_ELEMENTS (others); i++)
     {
       g_assert_cmpint (image_difference (same, others[i], FALSE), >, 64);

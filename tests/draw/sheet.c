@@ -23,13 +23,13 @@ typedef struct
 
 static const SheetRow rows[] = {
   { "/sheet/pages/empty", 0, FALSE, 770.0, 523.0, 2, 3 },
-  { "/sheet/pages/1", 1, FALSE, 770.0, 523.0, 2, 4 },
-  { "/sheet/pages/unknown", 4, TRUE, 770.0, 523.0, 2, 4 },
+  { "/sheet/pages/1", 1, FALSE, 770.0, 523.0, 2, 6 },
+  { "/sheet/pages/unknown", 4, TRUE, 770.0, 523.0, 2, 6 },
   { "/sheet/pages/16", 16, FALSE, 770.0, 523.0, 3, 8 },
-  { "/sheet/pages/60", 60, FALSE, 770.0, 523.0, 5, 14 },
-  { "/sheet/pages/60-letter", 60, FALSE, 720.0, 540.0, 5, 14 },
-  { "/sheet/pages/16-upright", 16, FALSE, 523.0, 770.0, 3, 10 },
-  { "/sheet/pages/16-small", 16, FALSE, 380.0, 260.0, 6, 30 },
+  { "/sheet/pages/60", 60, FALSE, 770.0, 523.0, 5, 15 },
+  { "/sheet/pages/60-letter", 60, FALSE, 720.0, 540.0, 5, 15 },
+  { "/sheet/pages/16-upright", 16, FALSE, 523.0, 770.0, 3, 12 },
+  { "/sheet/pages/16-small", 16, FALSE, 380.0, 260.0, 6, 40 },
 };
 
 static BsResults *

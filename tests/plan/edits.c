@@ -300,132 +300,6 @@ test_remove_lamination (void)
 }
 
 static void
-test_set_wishes (void)
-{
-  g_autoptr (BsPlan) plan = make_plan ();
-  BsOrderWishes wishes = plan->wishes;
-  wishes.looks = BS_ORDER_WISH_OFF;
-  wishes.uses_rack = TRUE;
-
-  g_autoptr (BsPlan) edited = bs_edit_set_wishes (plan, &wishes);
-  g_autoptr (BsPlan) same = bs_edit_set_wishes (edited, &wishes);
-  check_edit (plan, edited, "abcdef 2+2");
-  g_assert_cmpint (edited->wishes.looks, ==, BS_ORDER_WISH_OFF);
-  g_assert_cmpint (plan->wishes.looks, ==, BS_ORDER_WISH_NORMAL);
-  g_assert_true (same == edited);
-}
-
-/* "a0 b/c d^ e_": a at place 0, b beside c, the top of d and the underside of e up. */
-static char *
-describe_pins (const BsPlan *plan)
-{
-  GString *text = g_string_new (NULL);
-
-  for (guint i = 0; i < plan->pins->len; i++)
-    {
-      const BsPin *pin = &g_array_index (plan->pins, BsPin, i);
-
-      g_string_append_printf (text, "%s%s", i == 0 ? "" : " ", pin->lamination);
-      if (pin->kind == BS_PIN_PLACE)
-        g_string_append_printf (text, "%d", pin->place);
-      else if (pin->kind == BS_PIN_NEIGHBOURS)
-        g_string_append_printf (text, "/%s", pin->other);
-      else
-        g_string_append_c (text, pin->kind == BS_PIN_TOP_UP ? '^' : '_');
-    }
-  return g_string_free (text, FALSE);
-}
-
-static BsPlan *
-add_pin (BsPlan *plan, BsPinKind kind, const char *lamination, int place, const char *other)
-{
-  BsPin pin = { .kind = kind, .place = place };
-
-  bs_text_set (&pin.lamination, lamination);
-  bs_text_set (&pin.other, other);
-  BsPlan *edited = bs_edit_add_pin (plan, &pin);
-  bs_text_clear (&pin.lamination);
-  bs_text_clear (&pin.other);
-  return edited;
-}
-
-/* On "a0 b/c d^": a pin more, and what is left. */
-typedef struct
-{
-  const char *path;
-  BsPinKind kind;
-  const char *lamination;
-  int place;
-  const char *other;
-  const char *wanted;
-} PinRow;
-
-static const PinRow pin_rows[] = {
-  { "another", BS_PIN_PLACE, "e", 3, NULL, "a0 b/c d^ e3" },
-  { "other-place", BS_PIN_PLACE, "a", 5, NULL, "b/c d^ a5" },
-  { "other-face", BS_PIN_UNDERSIDE_UP, "d", -1, NULL, "a0 b/c d_" },
-  { "place-and-face", BS_PIN_TOP_UP, "a", -1, NULL, "a0 b/c d^ a^" },
-  { "second-neighbour", BS_PIN_NEIGHBOURS, "b", -1, "e", "a0 b/c d^ b/e" },
-  { "in-the-rack", BS_PIN_PLACE, "h", 1, NULL, "a0 b/c d^ h1" },
-  { "same-place", BS_PIN_PLACE, "a", 0, NULL, NULL }, /* NULL: nothing changes */
-  { "same-neighbours", BS_PIN_NEIGHBOURS, "b", -1, "c", NULL },
-  { "neighbours-said-the-other-way", BS_PIN_NEIGHBOURS, "c", -1, "b", NULL },
-  { "same-face", BS_PIN_TOP_UP, "d", -1, NULL, NULL },
-};
-
-static BsPlan *
-make_pinned_plan (void)
-{
-  g_autoptr (BsPlan) plan = make_plan ();
-  g_autoptr (BsPlan) one = add_pin (plan, BS_PIN_PLACE, "a", 0, NULL);
-  g_autoptr (BsPlan) two = add_pin (one, BS_PIN_NEIGHBOURS, "b", -1, "c");
-
-  return add_pin (two, BS_PIN_TOP_UP, "d", -1, NULL);
-}
-
-static void
-test_add_pin (gconstpointer data)
-{
-  const PinRow *row = data;
-  g_autoptr (BsPlan) plan = make_pinned_plan ();
-  g_autoptr (BsPlan) edited = add_pin (plan, row->kind, row->lamination, row->place, row->other);
-  g_autofree char *before = describe_pins (plan);
-  g_autofree char *after = describe_pins (edited);
-
-  check_edit (plan, edited, "abcdef 2+2");
-  g_assert_cmpstr (before, ==, "a0 b/c d^");
-  g_assert_cmpstr (after, ==, row->wanted != NULL ? row->wanted : before);
-  g_assert_true ((edited == plan) == (row->wanted == NULL));
-}
-
-static void
-test_remove_pin (void)
-{
-  g_autoptr (BsPlan) plan = make_pinned_plan ();
-  g_autoptr (BsPlan) edited = bs_edit_remove_pin (plan, 1);
-  g_autofree char *pins = describe_pins (edited);
-
-  check_edit (plan, edited, "abcdef 2+2");
-  g_assert_cmpstr (pins, ==, "a0 d^");
-}
-
-/* A lamination that is removed takes its pins along, whichever end of them it was. */
-static void
-test_remove_pinned (void)
-{
-  g_autoptr (BsPlan) plan = make_pinned_plan ();
-  g_autoptr (BsPlan) without_a = bs_edit_remove_lamination (plan, "a");
-  g_autoptr (BsPlan) without_c = bs_edit_remove_lamination (plan, "c");
-  g_autofree char *pins_a = describe_pins (without_a);
-  g_autofree char *pins_c = describe_pins (without_c);
-
-  check_edit (plan, without_a, "bcdef 1+2");
-  check_edit (plan, without_c, "abdef");
-  g_assert_cmpstr (pins_a, ==, "b/c d^");
-  g_assert_cmpstr (pins_c, ==, "a0 d^");
-}
-
-static void
 test_texts (void)
 {
   g_autoptr (BsPlan) plan = make_plan ();
@@ -727,6 +601,36 @@ add_rows (const char *name, const PlaceRow *rows, guint n, GTestDataFunc test)
     }
 }
 
+/* One step for any number of laminations; a wood that the plan has keeps its figures there. */
+static void
+test_use_wood (void)
+{
+  static const char *const some[] = { "a", "c", NULL };
+  static const char *const nobody[] = { NULL };
+  g_autoptr (BsPlan) plan = bs_plan_new ();
+  g_autoptr (BsWood) ash = bs_wood_new ("ash");
+
+  bs_text_set (&ash->name, "Ash");
+  for (const char *id = "abc"; *id != '\0'; id++)
+    {
+      const char text[] = { *id, '\0' };
+      g_ptr_array_add (plan->laminations, bs_lamination_new (text));
+    }
+  g_autoptr (BsPlan) used = bs_edit_use_wood (plan, ash, some);
+  g_assert_cmpstr (bs_plan_find_lamination (used, "a")->wood, ==, "ash");
+  g_assert_null (bs_plan_find_lamination (used, "b")->wood);
+  g_assert_cmpstr (bs_plan_find_lamination (used, "c")->wood, ==, "ash");
+  g_assert_null (bs_plan_find_lamination (plan, "a")->wood);
+  g_assert_cmpuint (used->woods->len, ==, 1);
+
+  g_autoptr (BsWood) other = bs_wood_copy (ash);
+  other->side_hardness_n = 5000.0;
+  g_autoptr (BsPlan) again = bs_edit_use_wood (used, other, some);
+  g_assert_true (again == used);
+  g_autoptr (BsPlan) taken = bs_edit_use_wood (plan, ash, nobody);
+  g_assert_cmpuint (taken->woods->len, ==, 1);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -748,14 +652,6 @@ main (int argc, char **argv)
   g_test_add_func ("/edits/put-lamination/fits-defects", test_put_lamination_fits_defects);
   g_test_add_func ("/edits/fit", test_fit);
   g_test_add_func ("/edits/remove-lamination", test_remove_lamination);
-  g_test_add_func ("/edits/set-wishes", test_set_wishes);
-  for (guint i = 0; i < G_N_ELEMENTS (pin_rows); i++)
-    {
-      g_autofree char *path = g_strdup_printf ("/edits/add-pin/%s", pin_rows[i].path);
-      g_test_add_data_func (path, &pin_rows[i], test_add_pin);
-    }
-  g_test_add_func ("/edits/remove-pin", test_remove_pin);
-  g_test_add_func ("/edits/remove-pinned", test_remove_pinned);
   g_test_add_func ("/edits/texts", test_texts);
   g_test_add_func ("/edits/set-slab", test_set_slab);
   g_test_add_func ("/edits/set-hardness", test_set_hardness);
@@ -769,5 +665,6 @@ main (int argc, char **argv)
   g_test_add_func ("/edits/offers-and-parts", test_offers_and_parts);
   g_test_add_func ("/edits/cuts", test_cuts);
   g_test_add_func ("/edits/random-chain", test_random_chain);
+  g_test_add_func ("/edits/use-wood", test_use_wood);
   return g_test_run ();
 }

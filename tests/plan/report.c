@@ -8,6 +8,8 @@
 #include <math.h>
 #include <string.h>
 
+#include "yards.h"
+
 static BsResults *
 evaluate (const char *name)
 {
@@ -42,6 +44,28 @@ test_same_bytes (void)
   g_assert_cmpstr (first_text, ==, second_text);
 }
 
+/* The three orders of work, three spots of each face, the deepest as deep as is said of the face;
+ * the surer, the thinner. */
+static void
+check_flattening (JsonObject *object, const BsResults *results)
+{
+  JsonArray *works = json_object_get_array_member (object, "by_work");
+  JsonArray *spots = json_object_get_array_member (object, "deepest_spots");
+  JsonObject *sure = json_object_get_object_member (object, "how_sure");
+  JsonObject *shimmed = json_array_get_object_element (works, 0);
+
+  g_assert_cmpstr (json_object_get_string_member (object, "flatten_work"), ==, "shimmed");
+  g_assert_cmpuint (json_array_get_length (works), ==, 3);
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (shimmed, "thickness_mm"),
+                                  results->flatten.thickness, 1e-12);
+  g_assert_cmpuint (json_array_get_length (spots), ==, 6);
+  g_assert_cmpfloat_with_epsilon (
+      json_object_get_double_member (json_array_get_object_element (spots, 0), "depth_mm"),
+      results->flatten.top_most, 1e-9);
+  g_assert_cmpfloat (json_object_get_double_member (sure, "at_95_pct_mm"), <,
+                     json_object_get_double_member (sure, "at_50_pct_mm"));
+}
+
 static void
 test_numbers (void)
 {
@@ -60,6 +84,7 @@ test_numbers (void)
   g_assert_cmpuint (json_array_get_length (json_object_get_array_member (clamps, "positions_mm")),
                     ==, results->clamps.positions->len);
   g_assert_cmpuint (json_array_get_length (order), ==, 16);
+  check_flattening (json_object_get_object_member (object, "flattening"), results);
   g_assert_cmpstr (
       json_object_get_string_member (json_array_get_object_element (order, 0), "lamination"), ==,
       "a1");
@@ -241,6 +266,33 @@ test_woods (void)
   g_assert_cmpstr (json_array_get_string_element (unfit, 0), ==, "hard");
 }
 
+/* One board of 2500 x 230 x 52 for one lamination; without offers there is nothing to tell. */
+static void
+test_buying (void)
+{
+  g_autoptr (BsPlan) plan = yard_plan (1, 2000.0, 30.0, 60.0);
+  g_autoptr (BsResults) before = bs_evaluate (plan);
+  g_autoptr (JsonNode) nothing = report (before);
+  JsonObject *empty = json_object_get_object_member (json_node_get_object (nothing), "buying");
+  g_assert_cmpuint (json_object_get_size (empty), ==, 0);
+
+  yard_offer (plan, 2500.0, 230.0, 52.0, 7700);
+  g_autoptr (BsResults) results = bs_evaluate (plan);
+  g_autoptr (JsonNode) node = report (results);
+  JsonObject *buying = json_object_get_object_member (json_node_get_object (node), "buying");
+  JsonArray *to_buy = json_object_get_array_member (buying, "to_buy");
+  JsonArray *wanted = json_object_get_array_member (buying, "wanted");
+  JsonObject *line = json_array_get_object_element (to_buy, 0);
+
+  g_assert_cmpint (json_object_get_int_member (buying, "price_minor"), ==, 7700);
+  g_assert_cmpint (json_object_get_int_member (buying, "price_bound_minor"), ==, 7700);
+  g_assert_cmpuint (json_array_get_length (to_buy), ==, 1);
+  g_assert_cmpstr (json_object_get_string_member (line, "offer"), ==, "offer-1");
+  g_assert_cmpint (json_object_get_int_member (line, "boards"), ==, 1);
+  g_assert_cmpint (
+      json_object_get_int_member (json_array_get_object_element (wanted, 0), "missing"), ==, 0);
+}
+
 /* What cannot be told is left out; an empty plan is reported all the same. */
 static void
 test_empty_plan (void)
@@ -305,6 +357,7 @@ main (int argc, char **argv)
   g_test_add_func ("/report/workings", test_workings);
   g_test_add_func ("/report/timber", test_timber);
   g_test_add_func ("/report/woods", test_woods);
+  g_test_add_func ("/report/buying", test_buying);
   g_test_add_func ("/report/empty-plan", test_empty_plan);
   g_test_add_func ("/report/schedule", test_schedule);
   g_test_add_func ("/report/schedule-impossible", test_schedule_impossible);

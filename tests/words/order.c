@@ -152,8 +152,8 @@ lay (BsPlan *plan, const int order[4])
   for (int i = 0; i < 4 && order[i] != 0; i++)
     {
       const char id[] = { (char)('0' + ABS (order[i])), '\0' };
-      bs_plan_insert_placement (
-          plan, i, id, order[i] < 0 ? BS_ORIENTATION_OVER : BS_ORIENTATION_AS_MARKED, 0.0);
+      bs_plan_insert_placement (plan, i, id,
+                                order[i] < 0 ? BS_ORIENTATION_OVER : BS_ORIENTATION_AS_MARKED, 0.0);
     }
 }
 

@@ -1,0 +1,99 @@
+/* SPDX-FileCopyrightText: The Broadstave developers
+ * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/window-private.h"
+#include "core/text.h"
+#include "meter.h"
+
+#include <gtk/gtk.h>
+#include <string.h>
+
+/* What the program does for one frame while someone types into the rack of 500 boards, at 1600 x
+ * 1000: 24 cells down a column, 16 along rows, three pages down. xdotool presses the keys. */
+
+#define N_BOARDS 500
+
+static BsPlan *
+new_plan (void)
+{
+  BsPlan *plan = bs_plan_new ();
+  BsWood *wood = bs_wood_new ("oak");
+
+  bs_text_set (&wood->name, "Oak");
+  g_ptr_array_add (plan->woods, wood);
+  for (int i = 0; i < N_BOARDS; i++)
+    {
+      g_autofree char *id = g_strdup_printf ("board-%d", i + 1);
+      BsBoard *board = bs_board_new (id);
+      bs_text_set (&board->label, id + strlen ("board-"));
+      bs_text_set (&board->wood, "oak");
+      board->length = 2400.0 + i % 7 * 100.0;
+      board->width = 140.0 + i % 11 * 10.0;
+      board->thickness = 50.8;
+      board->bow = i % 5;
+      board->cup = i % 3;
+      board->twist = i % 4;
+      g_ptr_array_add (plan->boards, board);
+    }
+  return plan;
+}
+
+static void
+add (GPtrArray *words, const char *text)
+{
+  g_auto (GStrv) parts = g_strsplit (text, " ", -1);
+
+  for (char **part = parts; *part != NULL; part++)
+    g_ptr_array_add (words, g_strdup (*part));
+}
+
+static gboolean
+type (gpointer application)
+{
+  GPtrArray *words = g_ptr_array_new_with_free_func (g_free);
+
+  add (words, "xdotool mousemove 420 140 click 1 sleep 0.3");
+  for (int i = 0; i < 24; i++)
+    add (words, "key --delay 40 2 4 4 0 Return sleep 0.04");
+  for (int i = 0; i < 16; i++)
+    add (words, "key --delay 40 1 5 0 Tab sleep 0.04");
+  for (int i = 0; i < 3; i++)
+    add (words, "key Page_Down sleep 0.2");
+  g_ptr_array_add (words, NULL);
+  meter_run (application, "frame while typing, 500 boards, 1600 x 1000", words);
+  return G_SOURCE_REMOVE;
+}
+
+static void
+activate_cb (GtkApplication *application)
+{
+  BsWindow *window = bs_window_new (application);
+  g_autoptr (BsPlan) plan = new_plan ();
+
+  bs_session_open (bs_window_get_session (window), plan);
+  gtk_window_set_decorated (GTK_WINDOW (window), FALSE);
+  gtk_window_fullscreen (GTK_WINDOW (window));
+  gtk_window_present (GTK_WINDOW (window));
+  g_timeout_add (2500, type, application);
+}
+
+static gboolean
+go_there (gpointer application)
+{
+  GtkWindow *window = gtk_application_get_active_window (application);
+  gint64 before = g_get_monotonic_time ();
+
+  bs_window_go_to (BS_WINDOW (window), "boards");
+  g_print ("the place is made in %.1f ms\n", (double)(g_get_monotonic_time () - before) / 1000.0);
+  return G_SOURCE_REMOVE;
+}
+
+int
+main (void)
+{
+  g_autoptr (GtkApplication) application = gtk_application_new (NULL, G_APPLICATION_NON_UNIQUE);
+
+  meter_init ();
+  g_signal_connect (application, "activate", G_CALLBACK (activate_cb), NULL);
+  g_timeout_add (1200, go_there, application);
+  return g_application_run (G_APPLICATION (application), 0, NULL);
+}
