@@ -31,7 +31,7 @@ static const BsAction actions[] = {
   { "cuts.plan", BS_ACTION_GROUP_CUTTING, N_ ("Plan the cuts"), { NULL } },
   { "cuts.stop", BS_ACTION_GROUP_CUTTING, N_ ("Stop"), { NULL } },
   { "cuts.lay-out", BS_ACTION_GROUP_CUTTING, N_ ("Lay out the laminations"), { NULL } },
-  { "piece.pin", BS_ACTION_GROUP_CUTTING, N_ ("Pin or release"), { "p" } },
+  { "piece.pin", BS_ACTION_GROUP_CUTTING, N_ ("Pin or release"), { "k" } },
   { "piece.cut", BS_ACTION_GROUP_CUTTING, N_ ("Mark as cut or not"), { "c" } },
   { "piece.along(-1)",
     BS_ACTION_GROUP_CUTTING,

@@ -19,6 +19,7 @@ static const Example examples[] = {
   { "wedging-table", N_ ("Potter's table of ash, in inches") },
   { "library-counter", N_ ("Lending counter of sixty laminations") },
   { "bread-shelf", N_ ("Bread shelf, ready to glue") },
+  { "school-counter", N_ ("Serving counter, still to be cut from its boards") },
   { "hatch-counter", N_ ("Serving hatch, only wished for: what to buy") },
   { "wedging-table-begun", N_ ("A table just begun, with all that is wrong") },
 };

@@ -178,6 +178,7 @@ changed_cb (BsPacksEditor *self)
   gtk_widget_set_visible (GTK_WIDGET (self->packs), plan->packs->len > 0);
   gtk_widget_set_visible (GTK_WIDGET (self->none), plan->packs->len == 0);
   gtk_widget_set_visible (GTK_WIDGET (self->maker), plan->order->len > 2);
+  gtk_widget_set_visible (GTK_WIDGET (self), plan->order->len >= 2);
   list_firsts (self, plan);
   limit_count_cb (self);
 }

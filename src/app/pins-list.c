@@ -66,10 +66,9 @@ static void
 show_problem (BsPinsList *self, const BsPlan *plan)
 {
   g_autoptr (GError) error = NULL;
-  g_autoptr (BsOrderProblem) problem = NULL;
+  BsOrderProblem *kept = plan->pins->len > 0 ? bs_order_problem_new_for_plan (plan, &error) : NULL;
 
-  if (plan->pins->len > 0)
-    problem = bs_order_problem_new_for_plan (plan, &error);
+  g_clear_pointer (&kept, bs_order_problem_free);
   gtk_widget_set_visible (self->problem, error != NULL);
   gtk_label_set_text (GTK_LABEL (self->problem), error != NULL ? error->message : "");
 }

@@ -8,7 +8,7 @@
 #include "core/units.h"
 #include "words/schedule.h"
 
-#define NUMBER_WIDTH 240
+#define NUMBER_WIDTH 186
 
 GtkWidget *
 bs_press_text_new (const char *text, const char *css_class)
@@ -49,7 +49,7 @@ numbers_new (const BsSchedule *schedule, const BsStage *stage)
 
   gtk_flow_box_set_selection_mode (numbers, GTK_SELECTION_NONE);
   gtk_flow_box_set_max_children_per_line (numbers, 4);
-  gtk_flow_box_set_column_spacing (numbers, 24);
+  gtk_flow_box_set_column_spacing (numbers, 12);
   bs_schedule_why_assembly (schedule, stage, &why);
   add_number (numbers, &why, units, input->total_s);
   bs_schedule_why_open (schedule, stage, &why);
@@ -72,7 +72,7 @@ bs_press_row_new (const BsSchedule *schedule, const BsStagesPlan *presses, guint
   gtk_box_append (GTK_BOX (box), bs_press_text_new (title, "strong"));
   if (stage->limit != BS_STAGE_LIMIT_NONE)
     gtk_box_append (GTK_BOX (box),
-                    bs_press_text_new (bs_words_stage_limit (stage->limit), "problem"));
+                    bs_press_text_new (bs_words_stage_limit (stage->limit), "strong"));
   gtk_box_append (GTK_BOX (box), bs_press_text_new (text, NULL));
   gtk_box_append (GTK_BOX (box), numbers_new (schedule, stage));
   return box;

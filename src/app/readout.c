@@ -96,7 +96,7 @@ describe_sure (BsReadout *self, const BsResults *results)
 
   if (isnan (results->flatten.thickness))
     return NULL;
-  return bs_words_sure (forecast != NULL ? &forecast->odds : NULL, results->stack->plan->units);
+  return bs_words_sure (forecast != NULL ? &forecast->odds : NULL, results->stack->plan);
 }
 
 /* A time alone says little: what matters is what the glue leaves of it. */

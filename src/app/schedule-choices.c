@@ -54,14 +54,38 @@ static guint signals[N_SIGNALS];
 
 G_DEFINE_FINAL_TYPE (BsScheduleChoices, bs_schedule_choices, GTK_TYPE_WIDGET)
 
+static gboolean
+has_packs (const BsPlan *plan, const GArray *packs)
+{
+  if (plan->packs->len != packs->len)
+    return FALSE;
+  for (guint i = 0; i < packs->len; i++)
+    {
+      const BsPack *a = &g_array_index (plan->packs, BsPack, i);
+      const BsPack *b = &g_array_index (packs, BsPack, i);
+
+      if (a->first != b->first || a->count != b->count)
+        return FALSE;
+    }
+  return TRUE;
+}
+
+/* NULL: there is no such way, or it is the person's own. */
 static const BsStagesPlan *
 get_way (const BsSchedule *schedule, Way way)
 {
+  const BsStagesPlan *presses;
+
   if (schedule == NULL || schedule->stages == NULL)
     return NULL;
   if (way == WAY_OWN)
     return schedule->own;
-  return way == WAY_SHORTEST ? schedule->stages->shortest : schedule->stages->balanced;
+  presses = way == WAY_SHORTEST ? schedule->stages->shortest : schedule->stages->balanced;
+  if (presses == NULL || schedule->own == NULL)
+    return presses;
+
+  g_autoptr (GArray) packs = bs_stages_plan_list_packs (presses);
+  return packs != NULL && has_packs (schedule->stack->plan, packs) ? NULL : presses;
 }
 
 static Way
@@ -117,22 +141,6 @@ show_row (BsScheduleChoices *self, const BsSchedule *schedule, Way way)
       g_autofree char *text = describe_way (schedule, way);
       gtk_label_set_text (row->text, text);
     }
-}
-
-static gboolean
-has_packs (const BsPlan *plan, const GArray *packs)
-{
-  if (plan->packs->len != packs->len)
-    return FALSE;
-  for (guint i = 0; i < packs->len; i++)
-    {
-      const BsPack *a = &g_array_index (plan->packs, BsPack, i);
-      const BsPack *b = &g_array_index (packs, BsPack, i);
-
-      if (a->first != b->first || a->count != b->count)
-        return FALSE;
-    }
-  return TRUE;
 }
 
 static void

@@ -79,7 +79,7 @@ draw_cb (GtkDrawingArea *area, cairo_t *cr, int width, int height, gpointer user
 
 /* The key takes more lines when it is narrow. */
 static void
-fit_picture_cb (BsSchedulePage *self)
+fit_picture (BsSchedulePage *self)
 {
   int width = gtk_widget_get_width (self->picture);
   BsTimeline timeline = find_timeline (self, width > 0 ? width : 600);
@@ -87,6 +87,20 @@ fit_picture_cb (BsSchedulePage *self)
   if (timeline.presses != NULL)
     gtk_drawing_area_set_content_height (GTK_DRAWING_AREA (self->picture),
                                          (int)ceil (bs_timeline_get_height (&timeline)));
+}
+
+static gboolean
+fit_later_cb (gpointer user_data)
+{
+  fit_picture (user_data);
+  return G_SOURCE_REMOVE;
+}
+
+/* Not while places are being given out. */
+static void
+resize_cb (BsSchedulePage *self)
+{
+  g_idle_add_full (G_PRIORITY_HIGH_IDLE, fit_later_cb, g_object_ref (self), g_object_unref);
 }
 
 static void
@@ -102,10 +116,7 @@ show_remedies (BsSchedulePage *self, const BsSchedule *schedule)
   empty_box (self->remedies);
   gtk_widget_set_visible (GTK_WIDGET (self->remedies), !bs_schedule_is_possible (schedule));
   gtk_box_append (self->remedies,
-                  bs_press_text_new (schedule->remedies->len > 0
-                                         ? _ ("Any one of these would make it possible:")
-                                         : _ ("No single change would make it possible."),
-                                     "strong"));
+                  bs_press_text_new (bs_words_remedies_heading (schedule), "strong"));
   for (guint i = 0; i < schedule->remedies->len; i++)
     {
       const BsStagesRemedy *remedy = &g_array_index (schedule->remedies, BsStagesRemedy, i);
@@ -130,7 +141,7 @@ show_presses (BsSchedulePage *self, const BsSchedule *schedule)
     return;
   bs_schedule_why_elapsed (schedule, presses, &why);
   bs_number_row_show (BS_NUMBER_ROW (self->elapsed), &why, schedule->stack->plan->units, NULL);
-  fit_picture_cb (self);
+  fit_picture (self);
   gtk_widget_queue_draw (self->picture);
   for (guint i = 0; i < presses->stages->len; i++)
     gtk_box_append (self->presses, bs_press_row_new (schedule, presses, i));
@@ -210,7 +221,7 @@ bs_schedule_page_init (BsSchedulePage *self)
   gtk_drawing_area_set_draw_func (GTK_DRAWING_AREA (self->picture), draw_cb, self, NULL);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->picture), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   _ ("The presses over time; each is told in words below"), -1);
-  g_signal_connect_object (self->picture, "resize", G_CALLBACK (fit_picture_cb), self,
+  g_signal_connect_object (self->picture, "resize", G_CALLBACK (resize_cb), self,
                            G_CONNECT_SWAPPED);
 }
 

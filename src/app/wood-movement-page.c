@@ -9,6 +9,7 @@
 #include "app/number-row.h"
 #include "app/page.h"
 #include "app/wood-fields.h"
+#include "core/moisture.h"
 #include "core/units.h"
 #include "draw/cup-chart.h"
 #include "draw/moisture-chart.h"
@@ -19,6 +20,7 @@
 enum
 {
   ROW_MOISTURE,
+  ROW_SHOP,
   ROW_WIDTH,
   ROW_THICKNESS,
   ROW_CUP,
@@ -196,8 +198,10 @@ changed_cb (BsWoodMovementPage *self)
 
   const BsResults *results = get_results (self);
   const BsUnitSystem units = results->stack->plan->units;
+  BsWorking shop;
   const BsWorking *const workings[N_ROWS] = {
     [ROW_MOISTURE] = &results->why_moisture,
+    [ROW_SHOP] = &shop,
     [ROW_WIDTH] = &results->why_width_movement,
     [ROW_THICKNESS] = &results->why_thickness_movement,
     [ROW_CUP] = &results->why_cup,
@@ -205,6 +209,7 @@ changed_cb (BsWoodMovementPage *self)
 
   if (!gtk_widget_get_mapped (GTK_WIDGET (self)))
     return;
+  bs_moisture_explain_shop (&results->stack->plan->shop, &shop);
   for (guint i = 0; i < N_ROWS; i++)
     bs_number_row_show (self->rows[i], workings[i], units, NULL);
   gtk_widget_set_visible (GTK_WIDGET (self->rows[ROW_CUP]), results->cupping.is_on_flat);

@@ -157,7 +157,8 @@ search_numbers (BsClampSearch *self, BsLayout *layout, const BsProgress *progres
   g_autoptr (BsPressing) pressing = bs_pressing_new (&self->problem->stack, error);
   guint fewest = bs_clamp_search_count_by_force (self, self->influence->area);
   guint most = bs_clamp_search_count_by_room (self);
-  guint first = fewest > 0 ? MIN (fewest, most) : most, n = first;
+  guint least = MAX (fewest, self->problem->at_least);
+  guint first = fewest > 0 ? MIN (least, most) : most, n = first;
   g_autofree double *ratings = g_new0 (double, most + 1);
 
   if (pressing == NULL)

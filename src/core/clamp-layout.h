@@ -30,6 +30,7 @@ typedef struct
   double most_mpa;       /* nowhere more: strength of the wood across the grain; INFINITY unknown */
   double bearing_mpa;    /* under a head no more than this; INFINITY unknown */
   double bearing_height; /* of the outer faces along z, mm: a taller head bears on this only */
+  guint at_least;        /* clamps: layouts with fewer are not tried */
 } BsLayoutProblem;
 
 typedef struct

@@ -1,7 +1,10 @@
 /* SPDX-FileCopyrightText: The Broadstave developers
  * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "config.h"
+
 #include "core/moisture.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
 
 double
@@ -55,4 +58,21 @@ bs_moisture_density (double sg_12, double moisture_pct)
 {
   double sg = sg_from_basic (basic_from_sg (sg_12, 12.0), moisture_pct);
   return 1000.0 * sg * (1.0 + moisture_pct / 100.0);
+}
+
+void
+bs_moisture_explain_shop (const BsShop *shop, BsWorking *why)
+{
+  bs_working_init (why, N_ ("Moisture in the shop"),
+                   N_ ("What wood comes to in the air of the shop when it stays long enough, which "
+                       "for thick boards is months: measure, and do not count days."),
+                   "M = EMC (T, h)", BS_QUANTITY_PERCENT,
+                   N_ ("Wood and its past shift it by about 1 %."));
+  why->value = bs_moisture_emc (shop->climate.temperature_c, shop->climate.humidity_pct);
+  bs_working_add (why, N_ ("temperature in the shop"), "T", shop->climate.temperature_c,
+                  BS_QUANTITY_TEMPERATURE, N_ ("set by you"));
+  bs_working_add (why, N_ ("humidity in the shop"), "h", shop->climate.humidity_pct,
+                  BS_QUANTITY_PERCENT, N_ ("set by you"));
+  bs_working_add (why, N_ ("moisture that wood comes to"), "M", why->value, BS_QUANTITY_PERCENT,
+                  "Wood Handbook FPL-GTR-190 (2010), equation 4-5 (from memory)");
 }

@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/plan.h"
+#include "core/working.h"
 
 G_BEGIN_DECLS
 
@@ -19,6 +20,9 @@ double bs_moisture_emc (double temperature_c, double humidity_pct);
 
 /* The driest and the dampest that a slab gets where it will live. */
 void bs_moisture_seasons (const BsSlab *slab, double *low_pct, double *high_pct);
+
+/* What wood comes to in the shop, and how that came about. */
+void bs_moisture_explain_shop (const BsShop *shop, BsWorking *why);
 
 /* Density (kg/m3) of a wood at a moisture content below fibre saturation (30 %); above that the
  * same volume holds more water. Source: docs/models.md, Mass, equations (1) to (3) */

@@ -159,7 +159,14 @@ check_counts (const BsOrderProblem *problem, GError **error)
 {
   guint n = problem->candidates->len;
 
-  if (problem->n_places == 0 || problem->n_places > n)
+  if (problem->n_places == 0)
+    {
+      g_set_error_literal (error, BS_ORDER_ERROR, BS_ORDER_ERROR_TOO_FEW,
+                           _ ("The slab has no laminations yet; bring as many into it as it shall "
+                              "have."));
+      return FALSE;
+    }
+  if (problem->n_places > n)
     {
       g_set_error (error, BS_ORDER_ERROR, BS_ORDER_ERROR_TOO_FEW,
                    _ ("There are %u places in the slab for %u laminations to choose from; bring "

@@ -112,25 +112,10 @@ add_wishes (Job *self)
     }
 }
 
-/* The front edge is made straight first, by what the longest piece that the board may give needs;
- * a kept cut knows better. */
-static double
-find_shift (const Job *self, guint board)
+static gboolean *
+get_suits (const Job *self, guint board, guint part)
 {
-  const BsBoard *lumber = self->plan->boards->pdata[board];
-  double shift = 0.0;
-
-  for (guint p = self->kept->len; p < self->parts->len; p++)
-    if (self->suits[board * self->parts->len + p])
-      shift = fmax (shift, bs_saw_straighten (self->plan, lumber,
-                                              g_array_index (self->parts, BsCutPart, p).length));
-  for (guint k = 0; k < self->pins->len; k++)
-    {
-      const BsCutPin *pin = &g_array_index (self->pins, BsCutPin, k);
-      if (pin->stock == board)
-        shift = fmin (shift, pin->y);
-    }
-  return bs_saw_round_up (self->plan->units, fmax (shift, 0.0));
+  return &self->suits[board * self->parts->len + part];
 }
 
 static void
@@ -143,25 +128,109 @@ find_suits (Job *self)
     for (guint p = 0; p < n; p++)
       {
         guint wish = g_array_index (self->wish_of, guint, p);
-        const BsSawWish *wanted
-            = wish != NO_WISH ? &g_array_index (self->wishes, BsSawWish, wish) : NULL;
 
-        self->suits[i * n + p]
-            = wanted == NULL
-              || bs_saw_board_lack (self->plan, self->plan->boards->pdata[i], wanted).kind
+        *get_suits (self, i, p)
+            = wish == NO_WISH
+              || bs_saw_board_lack (self->plan, self->plan->boards->pdata[i],
+                                    &g_array_index (self->wishes, BsSawWish, wish))
+                         .kind
                      == BS_SAW_LACK_NONE;
       }
+}
+
+/* What a part would have the front edge of a board straightened by. */
+static double
+straighten_for (const Job *self, guint board, guint part)
+{
+  return bs_saw_round_up (self->plan->units,
+                          bs_saw_straighten (self->plan, self->plan->boards->pdata[board],
+                                             g_array_index (self->parts, BsCutPart, part).length));
+}
+
+/* The front edge is made straight first, by what the longest piece that the board may give needs;
+ * a kept cut knows better. */
+static double
+find_shift (const Job *self, guint board)
+{
+  double shift = 0.0;
+
+  for (guint p = self->kept->len; p < self->parts->len; p++)
+    if (*get_suits (self, board, p))
+      shift = fmax (shift, straighten_for (self, board, p));
+  for (guint k = 0; k < self->pins->len; k++)
+    {
+      const BsCutPin *pin = &g_array_index (self->pins, BsCutPin, k);
+      if (pin->stock == board)
+        shift = fmin (shift, pin->y);
+    }
+  return fmax (shift, 0.0);
+}
+
+/* With its edge straight, a board may have become too narrow for a part that is short and wide. */
+static gboolean
+is_wide_enough (const Job *self, guint board, guint part)
+{
+  const BsPlan *plan = self->plan;
+  double trims = 2.0 * bs_saw_round_up (plan->units, plan->shop.saw.edge_trim);
+
+  return g_array_index (self->parts, BsCutPart, part).width
+         <= ((const BsBoard *)plan->boards->pdata[board])->width - self->shift[board] - trims;
+}
+
+/* A part that no straightened board takes gets one that is straightened for its own length alone;
+ * longer ones then come from other boards. */
+static void
+save_part (Job *self, guint part)
+{
+  for (guint i = 0; i < self->plan->boards->len; i++)
+    {
+      double shift = straighten_for (self, i, part);
+
+      if (!*get_suits (self, i, part) || shift >= self->shift[i])
+        continue;
+      self->shift[i] = shift;
+      for (guint p = self->kept->len; p < self->parts->len; p++)
+        if (straighten_for (self, i, p) > shift)
+          *get_suits (self, i, p) = FALSE;
+      return;
+    }
+}
+
+static gboolean
+has_board (const Job *self, guint part)
+{
+  for (guint i = 0; i < self->plan->boards->len; i++)
+    if (*get_suits (self, i, part) && is_wide_enough (self, i, part))
+      return TRUE;
+  return FALSE;
+}
+
+static void
+straighten_boards (Job *self)
+{
+  self->shift = g_new0 (double, self->plan->boards->len + 1);
+  for (guint i = 0; i < self->plan->boards->len; i++)
+    self->shift[i] = find_shift (self, i);
+  for (guint p = self->kept->len; p < self->parts->len; p++)
+    if (!has_board (self, p))
+      save_part (self, p);
+  for (guint p = self->kept->len; p < self->parts->len; p++)
+    {
+      for (guint i = 0; i < self->plan->boards->len; i++)
+        *get_suits (self, i, p) = *get_suits (self, i, p) && is_wide_enough (self, i, p);
+      if (!has_board (self, p)) /* the search would refuse all for it */
+        g_array_index (self->parts, BsCutPart, p).quantity = 0;
+    }
 }
 
 static void
 add_stock (Job *self)
 {
-  self->shift = g_new0 (double, self->plan->boards->len + 1);
   for (guint i = 0; i < self->plan->boards->len; i++)
     {
       const BsBoard *board = self->plan->boards->pdata[i];
       GArray *defects = bs_saw_defects_new (self->plan, board);
-      double shift = self->shift[i] = find_shift (self, i);
+      double shift = self->shift[i];
       const BsCutStock stock = {
         .length = board->length,
         .width = board->width - shift,
@@ -222,6 +291,7 @@ job_init (Job *self, const BsPlan *plan, gboolean keeps_all)
   keep_cuts (self, keeps_all);
   add_wishes (self);
   find_suits (self);
+  straighten_boards (self);
   add_stock (self);
   self->cutting = (BsCutting){
     .kerf = bs_saw_kerf (plan),

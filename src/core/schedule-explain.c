@@ -47,7 +47,7 @@ add_limit (const BsSchedule *self, double limit_s, BsWorking *working)
 void
 bs_schedule_why_assembly (const BsSchedule *self, const BsStage *stage, BsWorking *working)
 {
-  bs_working_init (working, N_ ("Assembly time of this press"),
+  bs_working_init (working, N_ ("Assembly time"),
                    N_ ("From the first glue spread to the last clamp tight, spreading a joint and "
                        "placing a piece in turn. All people spread and tighten; one places."),
                    "T = (k − 1) (j + r A / w + p + q) + m c / w", BS_QUANTITY_TIME,
@@ -61,7 +61,7 @@ bs_schedule_why_assembly (const BsSchedule *self, const BsStage *stage, BsWorkin
 void
 bs_schedule_why_open (const BsSchedule *self, const BsStage *stage, BsWorking *working)
 {
-  bs_working_init (working, N_ ("Open time of its worst joint"),
+  bs_working_init (working, N_ ("Worst joint open"),
                    N_ ("From the glue spread to the faces touching. Spreading and placing in turn, "
                        "all joints are open alike."),
                    "o = j + r A / w + p", BS_QUANTITY_TIME, HANDS_CERTAINTY);
@@ -73,7 +73,7 @@ bs_schedule_why_open (const BsSchedule *self, const BsStage *stage, BsWorking *w
 void
 bs_schedule_why_closed (const BsSchedule *self, const BsStage *stage, BsWorking *working)
 {
-  bs_working_init (working, N_ ("Closed time of its worst joint"),
+  bs_working_init (working, N_ ("Worst joint closed"),
                    N_ ("From the faces touching to the last clamp tight, of the joint that was "
                        "spread first: it waits for all the others."),
                    "T − o = (k − 2) (j + r A / w + p + q) + q + m c / w", BS_QUANTITY_TIME,
@@ -117,7 +117,7 @@ bs_schedule_why_clamps (const BsSchedule *self, const BsStage *stage, BsWorking 
   gboolean is_placed = !stage->is_pack && self->job.input.slab_clamps > 0;
   int by_rule = bs_stages_job_count_by_rule (&self->job, stage);
 
-  bs_working_init (working, N_ ("Clamps in this press"),
+  bs_working_init (working, N_ ("Clamps"),
                    is_placed ? N_ ("As many as you placed: see Clamping.")
                              : explain_clamps (pressing, by_rule),
                    is_placed ? "" : "m = max(hand rule, layout)", BS_QUANTITY_COUNT,

@@ -7,7 +7,7 @@
 #include "core/stages-remedy.h"
 
 /* Presses are laid out and the stages searched anew with what was learnt, so many times at most. */
-#define MOST_ATTEMPTS 5
+#define MOST_ATTEMPTS 2
 
 /* Shares of the work, as progress tells it. */
 #define SEARCH_DONE 0.1
@@ -38,11 +38,13 @@ name_stage (const BsStage *stage)
   return g_string_free (name, FALSE);
 }
 
-/* The presses of the schedules that are shown. */
+/* The presses to look at. The evenest are among them only once it is known what presses need. */
 static GPtrArray *
 list_stages (const BsSchedule *self)
 {
-  const BsStagesPlan *plans[] = { self->own, self->stages->shortest, self->stages->balanced };
+  gboolean is_first = g_hash_table_size (self->pressings) == 0;
+  const BsStagesPlan *plans[]
+      = { self->own, self->stages->shortest, is_first ? NULL : self->stages->balanced };
   GPtrArray *list = g_ptr_array_new ();
 
   for (guint i = 0; i < G_N_ELEMENTS (plans); i++)
@@ -70,42 +72,47 @@ find_plans (BsSchedule *self, const BsProgress *progress)
   self->stages = bs_stages_solve (&self->job.input, &of_part);
 }
 
-/* Lays out the presses shown that were not yet. TRUE when one of them has other clamps by it than
- * were counted, or when others that were not looked at may have. */
+/* Lays out one press. TRUE when it has other clamps by that than were counted. */
+static gboolean
+lay_out_stage (BsSchedule *self, const BsStage *stage, const BsProgress *progress)
+{
+  g_autofree char *name = name_stage (stage);
+  int by_rule = bs_stages_job_count_by_rule (&self->job, stage), counted = by_rule;
+  BsStagePressing pressing;
+
+  if ((!stage->is_pack && self->job.input.slab_clamps > 0)
+      || g_hash_table_contains (self->pressings, name)
+      || !bs_stage_press (self->stack, stage, by_rule, progress, &pressing))
+    return FALSE;
+  g_hash_table_insert (self->pressings, g_steal_pointer (&name),
+                       g_memdup2 (&pressing, sizeof pressing));
+  if (pressing.status == BS_LAYOUT_REACHED)
+    counted = MAX (by_rule, pressing.n_clamps);
+  bs_stages_job_set_layout (&self->job, stage, counted);
+  return counted != stage->n_clamps;
+}
+
+/* Lays out the presses that were not yet. TRUE when some number of clamps became another. */
 static gboolean
 lay_out (BsSchedule *self, const BsProgress *progress)
 {
   g_autoptr (GPtrArray) stages = list_stages (self);
-  int of_packs = self->job.of_packs;
-  gboolean is_more = FALSE;
+  gboolean has_changed = FALSE;
 
   for (guint i = 0; i < stages->len; i++)
     {
-      const BsStage *stage = g_ptr_array_index (stages, i);
-      g_autofree char *name = name_stage (stage);
       double each = (LAYOUTS_DONE - SEARCH_DONE) / stages->len;
       Part part = { progress, SEARCH_DONE + each * i, SEARCH_DONE + each * (i + 1) };
       BsProgress of_part = { report_part, &part };
-      BsStagePressing pressing;
 
       if (!bs_progress_report (&of_part, 0.0))
         return FALSE;
-      if ((!stage->is_pack && self->job.input.slab_clamps > 0)
-          || g_hash_table_contains (self->pressings, name)
-          || !bs_stage_press (self->stack, stage, &of_part, &pressing))
-        continue;
-      g_hash_table_insert (self->pressings, g_steal_pointer (&name),
-                           g_memdup2 (&pressing, sizeof pressing));
-      int by_rule = bs_stages_job_count_by_rule (&self->job, stage);
-      int counted
-          = pressing.status == BS_LAYOUT_REACHED ? MAX (by_rule, pressing.n_clamps) : by_rule;
-      bs_stages_job_set_layout (&self->job, stage, counted);
-      is_more |= counted != stage->n_clamps;
+      has_changed |= lay_out_stage (self, g_ptr_array_index (stages, i), &of_part);
     }
-  return is_more || self->job.of_packs != of_packs;
+  return has_changed;
 }
 
-/* Each layout that asks for more clamps than the search counted sends it back with that number. */
+/* A layout that asks for other clamps than the search counted sends it back with that number. */
 static void
 settle_clamps (BsSchedule *self, const BsProgress *progress)
 {

@@ -30,10 +30,8 @@ static int
 count_by_spacing (int first, int count, gpointer data)
 {
   const BsStagesJob *self = data;
-  double outer = self->input.caul;
-
-  for (int i = first; i < first + count; i++)
-    outer += self->input.widths[i];
+  const BsPlaced *front = &self->stack->placed[first], *back = front + count - 1;
+  double outer = self->input.caul + back->thickness + (back->y - front->y);
   double n = ceil (self->input.length / (self->head_width + 2.0 * outer));
   return (int)CLAMP (n, 2.0, BS_STAGES_MOST_CLAMPS + 1.0);
 }
@@ -68,12 +66,13 @@ static int
 count_for_whole (int first, int count, int n_pieces, gpointer data)
 {
   const BsStagesJob *self = data;
-  int by_layout = self->of_slab[n_pieces];
+  gboolean is_pack = count < self->input.n;
+  int by_layout = is_pack ? self->of_pack[interval (self, first, count)] : self->of_slab[n_pieces];
 
-  if (count < self->input.n)
-    by_layout = self->of_pack[interval (self, first, count)];
-  if (by_layout == 0 && count < self->input.n)
+  if (by_layout == 0 && is_pack)
     by_layout = self->of_packs;
+  if (by_layout == 0 && !is_pack && n_pieces > 0)
+    by_layout = self->of_slabs;
   return MAX (by_layout, count_by_force (self, first, count));
 }
 
@@ -95,9 +94,10 @@ bs_stages_job_set_layout (BsStagesJob *self, const BsStage *stage, int n_clamps)
   int *known = stage->is_pack ? &self->of_pack[interval (self, first, count)]
                               : &self->of_slab[stage->n_pieces];
 
+  int *most = stage->is_pack ? &self->of_packs : &self->of_slabs;
+
   *known = MAX (*known, MIN (n_clamps, count_owned (self, count)));
-  if (stage->is_pack)
-    self->of_packs = MAX (self->of_packs, *known);
+  *most = MAX (*most, *known);
 }
 
 void
@@ -109,6 +109,7 @@ bs_stages_job_take_layouts (BsStagesJob *self, const BsStagesJob *from)
   memcpy (self->of_pack, from->of_pack, n * (n + 1) * sizeof (int));
   memcpy (self->of_slab, from->of_slab, (n + 1) * sizeof (int));
   self->of_packs = from->of_packs;
+  self->of_slabs = from->of_slabs;
 }
 
 static void

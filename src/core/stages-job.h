@@ -21,8 +21,9 @@ typedef struct
   double head_width; /* of the narrowest clamp, mm */
   int *by_force;     /* for each interval of laminations; 0: not counted yet */
   int *of_pack;      /* for each interval that was laid out as a pack; 0: it was not */
-  int of_packs;      /* most of those: what other packs are taken to need; 0: none was */
   int *of_slab;      /* for each number of pieces with which the slab was laid out; likewise */
+  int of_packs;      /* most of those: what other packs, */
+  int of_slabs;      /* or other pieces of the slab, are taken to need; 0: none was laid out */
 } BsStagesJob;
 
 /* FALSE when there are not two laminations with a size; then there is nothing to clear. The job

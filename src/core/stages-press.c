@@ -76,8 +76,8 @@ list_pieces (const BsPressPlan *plan, const BsStage *stage)
 }
 
 gboolean
-bs_stage_press (const BsStack *stack, const BsStage *stage, const BsProgress *progress,
-                BsStagePressing *pressing)
+bs_stage_press (const BsStack *stack, const BsStage *stage, int at_least,
+                const BsProgress *progress, BsStagePressing *pressing)
 {
   guint first = (guint)stage->bounds[0];
   BsStack part = bs_stack_part (stack, first, (guint)stage->bounds[stage->n_pieces] - first);
@@ -90,6 +90,7 @@ bs_stage_press (const BsStack *stack, const BsStage *stage, const BsProgress *pr
   g_autoptr (GArray) pieces = list_pieces (&plan, stage);
   plan.problem.stack.pieces = (const BsPressPiece *)(void *)pieces->data;
   plan.problem.stack.n_pieces = pieces->len;
+  plan.problem.at_least = (guint)at_least;
   if (!bs_layout_find (&plan.problem, progress, &layout, NULL)
       || layout.status == BS_LAYOUT_STOPPED)
     return FALSE;

@@ -18,12 +18,12 @@ typedef struct
 
 /* Of more pieces than this only the outer ones, half at the front and half at the back, are
  * pressed: deeper glue lines are pressed more evenly, docs/pressing-model.md. */
-#define BS_STAGE_MOST_PRESSED 8
+#define BS_STAGE_MOST_PRESSED 6
 
-/* Finds the layout of a stage of the stack's laminations. A pack that was glued before is one piece
+/* Finds the layout of a stage of the stack's laminations, with a number of clamps at least. A pack that was glued before is one piece
  * as stiff as its laminations together, and straight. FALSE: it cannot be told, since a wood has no
  * modulus or the laminations do not lie side by side, or progress asked to stop. */
-gboolean bs_stage_press (const BsStack *stack, const BsStage *stage, const BsProgress *progress,
-                         BsStagePressing *pressing);
+gboolean bs_stage_press (const BsStack *stack, const BsStage *stage, int at_least,
+                         const BsProgress *progress, BsStagePressing *pressing);
 
 G_END_DECLS

@@ -222,15 +222,16 @@ GArray *
 bs_stages_remedies (const BsStagesJob *job, gboolean keeps_packs, const BsProgress *progress)
 {
   Search self = { job, keeps_packs, g_array_new (FALSE, FALSE, sizeof (BsStagesRemedy)) };
+  guint n_kinds = G_N_ELEMENTS (kinds);
 
   if (is_possible (&self, job->stack->plan))
     return self.remedies;
   int smaller = keeps_packs ? find_smaller_packs (job) : 0;
   if (smaller > 0)
     add_remedy (&self, BS_STAGES_REMEDY_SMALLER_PACKS, smaller);
-  for (gsize i = 0; i < G_N_ELEMENTS (kinds); i++)
+  for (guint i = 0; i < n_kinds; i++)
     {
-      double done = REMEDIES_FROM + (1.0 - REMEDIES_FROM) * (double)i / G_N_ELEMENTS (kinds);
+      double done = REMEDIES_FROM + (1.0 - REMEDIES_FROM) * i / n_kinds;
       if (!bs_progress_report (progress, done))
         break;
       find_remedy (&self, &kinds[i]);

@@ -402,17 +402,13 @@ grow_rows (BsStagesSearch *self, const Aim *aim, int first)
 static void
 find_least_clamps (BsStagesSearch *self)
 {
-  int least_outer = BS_WAY_MOST, least_whole = BS_WAY_MOST;
+  int least = BS_WAY_MOST;
 
   for (int first = 0; first < self->n; first++)
     for (int end = first + 1; end <= self->n; end++)
-      {
-        if (self->pieces[interval (self, first, end)] != NULL)
-          least_outer = MIN (least_outer, outer_clamps (self, first, end));
-        if (end > first + 1)
-          least_whole = MIN (least_whole, whole_clamps (self, first, end));
-      }
-  self->least_clamps[self->round] = MAX (least_outer, least_whole);
+      if (self->pieces[interval (self, first, end)] != NULL)
+        least = MIN (least, outer_clamps (self, first, end));
+  self->least_clamps[self->round] = least;
 }
 
 void

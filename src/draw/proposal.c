@@ -209,14 +209,14 @@ draw_word (const Picture *self, const char *text, double top, double bottom)
                      0.5 * (top + bottom), 1.0, 0.5);
 }
 
-void
-bs_draw_proposal (cairo_t *cr, const BsStack *present, const BsResults *proposed,
-                  const BsScale *scale, const BsPalette *palette, const char *selected)
+static gboolean
+picture_init (Picture *self, cairo_t *cr, const BsResults *proposed, const BsScale *scale,
+              const BsPalette *palette, const char *selected)
 {
-  g_autofree BsOrderMove *moves = bs_order_moves_new (present->plan, proposed->stack->plan);
-  Picture self = {
+  double height = proposed->stack->height * scale->per_mm_across;
+
+  *self = (Picture){
     .cr = cr,
-    .present = present,
     .proposed = proposed,
     .scale = scale,
     .palette = palette,
@@ -224,10 +224,32 @@ bs_draw_proposal (cairo_t *cr, const BsStack *present, const BsResults *proposed
     .row_bottom = scale->top + ROW * scale->text_size,
     .section_top = scale->top + (ROW + LINES) * scale->text_size,
   };
+  self->section_bottom = round (self->section_top + height);
+  return isfinite (height) && height > 0.0;
+}
 
-  if (!(isfinite (proposed->stack->height) && scale->per_mm_across > 0.0))
+void
+bs_draw_proposal_section (cairo_t *cr, const BsResults *proposed, const BsScale *scale,
+                          const BsPalette *palette, const char *selected)
+{
+  Picture self;
+
+  if (!picture_init (&self, cr, proposed, scale, palette, selected))
     return;
-  self.section_bottom = round (self.section_top + proposed->stack->height * scale->per_mm_across);
+  for (guint i = 0; i < proposed->stack->n; i++)
+    draw_end (&self, i);
+}
+
+void
+bs_draw_proposal_changes (cairo_t *cr, const BsStack *present, const BsResults *proposed,
+                          const BsScale *scale, const BsPalette *palette, const char *selected)
+{
+  g_autofree BsOrderMove *moves = bs_order_moves_new (present->plan, proposed->stack->plan);
+  Picture self;
+
+  if (!picture_init (&self, cr, proposed, scale, palette, selected))
+    return;
+  self.present = present;
   cairo_save (cr);
   cairo_set_line_width (cr, scale->hairline);
   /* Translators: the order of the laminations as it is, beside a narrow picture. */
@@ -242,8 +264,6 @@ bs_draw_proposal (cairo_t *cr, const BsStack *present, const BsResults *proposed
   for (guint i = 0; i < proposed->stack->n; i++)
     {
       draw_line (&self, i, &moves[i]);
-      draw_end (&self, i);
-      cairo_set_line_width (cr, scale->hairline);
       draw_turn (&self, i, moves[i].turn);
     }
   cairo_restore (cr);

@@ -23,8 +23,12 @@ void bs_proposal_fit (BsScale *scale, const BsStack *present, const BsStack *pro
 
 double bs_proposal_get_height (const BsStack *proposed, const BsScale *scale);
 
-/* `selected`: id of a lamination, or NULL. */
-void bs_draw_proposal (cairo_t *cr, const BsStack *present, const BsResults *proposed,
-                       const BsScale *scale, const BsPalette *palette, const char *selected);
+/* In two parts: the section, which takes longer and stays as it is while the present order changes
+ * under a hand, and all the rest. `selected`: id of a lamination, or NULL. */
+void bs_draw_proposal_section (cairo_t *cr, const BsResults *proposed, const BsScale *scale,
+                               const BsPalette *palette, const char *selected);
+void bs_draw_proposal_changes (cairo_t *cr, const BsStack *present, const BsResults *proposed,
+                               const BsScale *scale, const BsPalette *palette,
+                               const char *selected);
 
 G_END_DECLS

@@ -54,9 +54,9 @@ describe_time_left (const BsAssembly *times, BsUnitSystem units)
 }
 
 static char *
-describe_sure (const BsFlattenOdds *odds, BsUnitSystem units)
+describe_sure (const BsFlattenOdds *odds, const BsPlan *plan)
 {
-  return isfinite (odds->at_95_pct) ? bs_words_sure (odds, units) : g_strdup ("");
+  return isfinite (odds->at_95_pct) ? bs_words_sure (odds, plan) : g_strdup ("");
 }
 
 static double
@@ -96,7 +96,7 @@ draw_figures (cairo_t *cr, const BsResults *results, const BsFlattenOdds *odds, 
     {
       g_autofree char *under
           = figures[i] == &results->why_time        ? describe_time_left (&results->assembly, units)
-            : figures[i] == &results->why_thickness ? describe_sure (odds, units)
+            : figures[i] == &results->why_thickness ? describe_sure (odds, results->stack->plan)
                                                     : describe_range (figures[i], units);
 
       height = fmax (height,

@@ -52,6 +52,10 @@ void bs_sheet_add_flattening (BsFlow *flow, const BsResults *results, const BsFo
 /* Moisture, movement over the year with the slots that it asks for, money and weight. */
 void bs_sheet_add_wood (BsFlow *flow, const BsResults *results);
 
+/* Each board with its pieces and the passes of the saw, to mark out from; then all pieces. Only for
+ * a plan with cuts. */
+void bs_sheet_add_cutting (BsFlow *flow, const BsPlan *plan);
+
 /* What to take to the yard, and what it is for. */
 void bs_sheet_add_buying (BsFlow *flow, const BsPurchase *purchase);
 

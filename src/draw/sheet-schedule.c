@@ -41,7 +41,7 @@ add_remedies (BsFlow *flow, const BsSchedule *schedule)
       g_autofree char *text = bs_words_stages_remedy (remedy, schedule->stack->plan->units);
 
       if (i == 0)
-        bs_flow_add_text (flow, _ ("Any one of these would make it possible:"), BS_FLOW_TITLE,
+        bs_flow_add_text (flow, bs_words_remedies_heading (schedule), BS_FLOW_TITLE,
                           BS_FLOW_SIGN_NONE);
       bs_flow_add_text (flow, text, BS_FLOW_PLAIN, BS_FLOW_SIGN_BLANK);
     }

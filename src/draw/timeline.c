@@ -23,7 +23,7 @@
 #define KEY_SPACE 0.9
 #define SMALL 0.85
 #define NUMBERS 2.2 /* before the names of the presses */
-#define SIGN 2.0    /* behind them, where a limit is broken */
+#define SIGN 2.6    /* behind them, where a limit is broken */
 
 /* Shares of the width: names at most, and where the calendar begins in what is left of it. */
 #define MOST_NAMES 0.3
@@ -65,14 +65,6 @@ static double
 find_foot (const BsTimeline *self)
 {
   return (HEAD + ROW * self->presses->stages->len) * self->text_size;
-}
-
-int
-bs_timeline_find_press (const BsTimeline *self, double y)
-{
-  double row = floor ((y / self->text_size - HEAD) / ROW);
-
-  return row >= 0.0 && row < self->presses->stages->len ? (int)row : -1;
 }
 
 static double
@@ -219,10 +211,7 @@ draw_limit (const Chart *self, double limit_s, const char *text, int line, gbool
   draw_line (self, x, (HEAD - 0.4) * of->text_size, bottom);
   cairo_restore (self->cr);
   bs_lettering_measure (self->cr, text, &small, &width, &height);
-  if (x - width - 0.3 * of->text_size >= self->assembly.left)
-    x -= width + 0.3 * of->text_size;
-  else
-    x += 0.3 * of->text_size;
+  x = fmax (x - width - 0.3 * of->text_size, 0.0);
   bs_color_set (&of->palette->ink, self->cr);
   bs_lettering_draw (self->cr, text, &small, x, bottom, 0.0, 0.7);
 }

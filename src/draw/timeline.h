@@ -25,9 +25,6 @@ typedef struct
 double bs_timeline_get_height (const BsTimeline *self);
 void bs_timeline_draw (const BsTimeline *self, cairo_t *cr);
 
-/* The press at a height of the picture, -1: none. */
-int bs_timeline_find_press (const BsTimeline *self, double y);
-
 /* The step of a time scale, in seconds: round, at least `least`. */
 double bs_timeline_step (double least);
 

@@ -92,13 +92,17 @@ bs_words_deep_spot (const BsDeepSpot *spot, const BsStack *stack)
 }
 
 char *
-bs_words_sure (const BsFlattenOdds *odds, BsUnitSystem units)
+bs_words_sure (const BsFlattenOdds *odds, const BsPlan *plan)
 {
-  g_autofree char *thickness
-      = bs_units_format (odds != NULL ? odds->at_95_pct : NAN, BS_QUANTITY_LENGTH, units);
+  gboolean is_sure = odds == NULL || !(odds->wanted_pct < 95.0);
+  double reached = odds == NULL ? NAN : is_sure ? odds->at_95_pct : plan->slab.thickness;
+  int n = is_sure ? 95 : (int)odds->wanted_pct;
+  g_autofree char *thickness = bs_units_format (reached, BS_QUANTITY_LENGTH, plan->units);
 
-  /* Translators: of a hundred slabs; %s is a thickness. */
-  return g_strdup_printf (_ ("95 of 100 reach %s"), thickness);
+  return g_strdup_printf (
+      /* Translators: so many of a hundred slabs; a thickness. */
+      ngettext ("%1$d of 100 reaches %2$s", "%1$d of 100 reach %2$s", (unsigned long)n), n,
+      thickness);
 }
 
 char *

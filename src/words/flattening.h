@@ -23,8 +23,9 @@ char *bs_words_flatten_most (const BsFlattenResult *result, BsUnitSystem units);
 /* "A4: 3.2 mm, 1210 mm from the left end, 85 mm from the front". */
 char *bs_words_deep_spot (const BsDeepSpot *spot, const BsStack *stack);
 
-/* "95 of 100 reach 84.9 mm"; NULL odds: not worked out yet. */
-char *bs_words_sure (const BsFlattenOdds *odds, BsUnitSystem units);
+/* "95 of 100 reach 84.9 mm"; or, when fewer are as thick as wanted, "40 of 100 reach 90 mm". NULL
+ * odds: not worked out yet. */
+char *bs_words_sure (const BsFlattenOdds *odds, const BsPlan *plan);
 
 /* Whether the slab goes through the planer, and in how many packs. */
 char *bs_words_planer (const BsStack *stack);

@@ -18,12 +18,21 @@ format_length (double mm, BsUnitSystem units)
   return bs_units_format (mm, BS_QUANTITY_LENGTH, units);
 }
 
+/* What is done with a board that can be sawn. */
 static char *
-describe_order (const BsSawing *sawing, guint n_cuts)
+describe_work (const BsSawing *sawing, guint n_cuts, BsUnitSystem units)
 {
+  double offcut = sawing->offcut_to - sawing->offcut_from;
+  const char *order = sawing->order == BS_CUT_RIP_FIRST ? _ ("ripped first") : _ ("crosscut first");
+  g_autofree char *length = format_length (offcut, units);
+
   if (n_cuts == 0)
     return g_strdup (_ ("nothing is cut from it"));
-  return g_strdup (sawing->order == BS_CUT_RIP_FIRST ? _ ("ripped first") : _ ("crosscut first"));
+  if (offcut <= 0.0)
+    return g_strdup (order);
+  /* Translators: how a board is sawn, and the length of what is left: "crosscut first, offcut 334
+   * mm". */
+  return g_strdup_printf (_ ("%s, offcut %s"), order, length);
 }
 
 char *
@@ -35,12 +44,12 @@ bs_words_sawn_board (const BsSawnBoard *board, const BsPlan *plan)
   g_autofree char *width = bs_units_format_number (lumber->width, BS_QUANTITY_LENGTH, plan->units);
   g_autofree char *thickness = format_length (lumber->thickness, plan->units);
   g_autofree char *fault = bs_sawn_board_tell_fault (board, plan);
-  g_autofree char *order = describe_order (board->sawing, board->cuts->len);
+  g_autofree char *work = describe_work (board->sawing, board->cuts->len, plan->units);
 
   /* Translators: a board's label, its length, width and thickness, and what is done with it:
    * "Board 3: 3100 × 238 × 52 mm, crosscut first". */
   return g_strdup_printf (_ ("Board %s: %s × %s × %s, %s"), bs_saw_board_label (lumber), length,
-                          width, thickness, fault != NULL ? fault : order);
+                          width, thickness, fault != NULL ? fault : work);
 }
 
 const char *
@@ -235,15 +244,37 @@ bs_words_saw_lack (const BsPlan *plan, const BsSawWish *wish)
     }
 }
 
-char *
-bs_words_saw_pass (const BsSawPass *pass, BsUnitSystem units)
+static char *
+list_passes (const BsSawing *sawing, gboolean is_rip, BsUnitSystem units)
 {
-  g_autofree char *at = format_length (pass->at, units);
+  GString *text = g_string_new (NULL);
 
-  if (pass->is_rip)
-    /* Translators: a distance. */
-    return g_strdup_printf (_ ("rip at %s from the front edge"), at);
-  return g_strdup_printf (_ ("crosscut at %s from the left end"), at);
+  for (guint i = 0; i < sawing->passes->len; i++)
+    {
+      const BsSawPass *pass = &g_array_index (sawing->passes, BsSawPass, i);
+      g_autofree char *at = format_length (pass->at, units);
+
+      if (pass->is_rip != is_rip)
+        continue;
+      if (text->len > 0)
+        g_string_append (text, ", ");
+      /* Translators: the number of a pass of the saw, and where it is. */
+      g_string_append_printf (text, _ ("%u at %s"), i + 1, at);
+    }
+  return g_string_free (text, FALSE);
+}
+
+char *
+bs_words_saw_passes (const BsSawing *sawing, gboolean is_rip, BsUnitSystem units)
+{
+  g_autofree char *list = list_passes (sawing, is_rip, units);
+
+  if (*list == '\0')
+    return NULL;
+  if (is_rip)
+    /* Translators: a list of numbers and distances: "4 at 70 mm, 5 at 143 mm". */
+    return g_strdup_printf (_ ("Rip cuts, from the front edge: %s"), list);
+  return g_strdup_printf (_ ("Crosscuts, from the left end: %s"), list);
 }
 
 char *

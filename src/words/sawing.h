@@ -28,8 +28,9 @@ char *bs_words_cut_move (const BsPlan *before, const BsPlan *after, int cut);
 /* Why a wish has no place. */
 char *bs_words_saw_lack (const BsPlan *plan, const BsSawWish *wish);
 
-/* "Crosscut at 25 mm, from the left end", "Rip at 96.5 mm, from the front edge". */
-char *bs_words_saw_pass (const BsSawPass *pass, BsUnitSystem units);
+/* The passes of the saw by their numbers, to mark out: "1 at 22 mm, 2 at 1915 mm"; across the board
+ * or along it. NULL: there are none. */
+char *bs_words_saw_passes (const BsSawing *sawing, gboolean is_rip, BsUnitSystem units);
 
 /* "7 boards of 3.24 m²: 76.5 % pieces, 3.4 % kerfs, 2 % offcuts, 18.1 % other waste". */
 char *bs_words_saw_sum (const BsSawRack *rack, BsUnitSystem units);

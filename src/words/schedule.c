@@ -255,6 +255,16 @@ bs_words_stages_remedy (const BsStagesRemedy *remedy, BsUnitSystem units)
     }
 }
 
+const char *
+bs_words_remedies_heading (const BsSchedule *schedule)
+{
+  if (schedule->remedies->len == 0)
+    return _ ("No single change would make it possible.");
+  if (schedule->remedies->len == 1)
+    return _ ("This would make it possible:");
+  return _ ("Any one of these would make it possible:");
+}
+
 char *
 bs_words_presses (const BsStagesPlan *presses, BsUnitSystem units)
 {
@@ -297,6 +307,8 @@ describe_evenness (const BsStagesPlan *self, BsUnitSystem units)
 {
   g_autofree char *imbalance = bs_units_format (self->imbalance, BS_QUANTITY_LENGTH, units);
 
+  if (self->imbalance < 0.05)
+    return g_strdup (_ ("All pieces of its last press are equally wide."));
   return g_strdup_printf (_ ("In its last press the widest piece is %s wider than the narrowest."),
                           imbalance);
 }
@@ -312,6 +324,13 @@ bs_words_presses_difference (const BsStagesPlan *self, const BsStagesPlan *other
   return g_strjoin (" ", rounds, sooner, evenness, NULL);
 }
 
+static gboolean
+is_as_short (const BsStagesPlan *own, const BsStagesPlan *shortest)
+{
+  return shortest != NULL && own->n_rounds == shortest->n_rounds
+         && fabs (own->elapsed_s - shortest->elapsed_s) < 1.0;
+}
+
 char *
 bs_words_schedule (const BsSchedule *schedule)
 {
@@ -325,9 +344,14 @@ bs_words_schedule (const BsSchedule *schedule)
                             bs_words_stage_limit (schedule->stages->limit));
   if (!bs_stages_plan_is_possible (presses))
     return g_strdup (_ ("With your packs a press breaks a limit; it is marked below."));
+
+  g_autofree char *proof = bs_words_proof (schedule);
   if (schedule->own != NULL)
-    return g_strdup (_ ("With the packs that you chose."));
-  return bs_words_proof (schedule);
+    return g_strjoin (" ", _ ("With the packs that you chose."),
+                      is_as_short (presses, schedule->stages->shortest) ? proof : NULL, NULL);
+  if (presses->stages->len == 1)
+    return g_steal_pointer (&proof);
+  return g_strjoin (" ", _ ("Not in one press, but in packs it can be glued."), proof, NULL);
 }
 
 char *

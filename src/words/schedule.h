@@ -29,6 +29,9 @@ const char *bs_words_stage_limit (BsStageLimit limit);
 
 char *bs_words_stages_remedy (const BsStagesRemedy *remedy, BsUnitSystem units);
 
+/* What stands above the remedies of a schedule that is not possible (static). */
+const char *bs_words_remedies_heading (const BsSchedule *schedule);
+
 /* How many presses, rounds, and how long in all. */
 char *bs_words_presses (const BsStagesPlan *presses, BsUnitSystem units);
 

@@ -128,7 +128,8 @@ test_use_proposed (void)
   click (&scene, "Use these packs");
   g_assert_cmpuint (get_packs (&scene)->len, >=, 1);
   desk_wait (is_done, scene.session);
-  g_assert_nonnull (find_text (scene.page, "With the packs that you chose."));
+  g_assert_nonnull (find_text (scene.page, "Your packs"));
+  g_assert_null (find_text (scene.page, "Fewest rounds, then least time"));
   g_assert_null (find_text (scene.page, "Use these packs"));
 
   bs_history_undo (bs_session_get_history (scene.session));

@@ -49,6 +49,20 @@ test_wetter_is_heavier (void)
     g_assert_cmpfloat (bs_moisture_density (0.60, m), >, bs_moisture_density (0.60, m - 1));
 }
 
+/* Air of 21.1 C and 50 % humidity: 9.2 % (Wood handbook, table 4-2). */
+static void
+test_explain_shop (void)
+{
+  g_autoptr (BsPlan) plan = bs_plan_new ();
+  BsWorking why;
+
+  plan->shop.climate = (BsClimate){ 21.1, 50.0 };
+  bs_moisture_explain_shop (&plan->shop, &why);
+  g_assert_cmpfloat_with_epsilon (why.value, 9.2, 0.1);
+  g_assert_cmpfloat_with_epsilon (why.value, why.terms[2].value, 1e-12);
+  g_assert_cmpfloat_with_epsilon (why.terms[0].value, 21.1, 1e-12);
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -58,5 +72,6 @@ main (int argc, char *argv[])
   g_test_add_func ("/moisture/seasons-in-order", test_seasons_in_order);
   g_test_add_func ("/moisture/density-above-saturation", test_density_above_saturation);
   g_test_add_func ("/moisture/wetter-is-heavier", test_wetter_is_heavier);
+  g_test_add_func ("/moisture/explain-shop", test_explain_shop);
   return g_test_run ();
 }

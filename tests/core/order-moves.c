@@ -8,8 +8,8 @@ new_plan (const char *order)
 {
   BsPlan *plan = bs_plan_new ();
 
-  for (char c = 'a'; c <= 'h'; c++)
-    g_ptr_array_add (plan->laminations, bs_lamination_new ((const char[]){ c, '\0' }));
+  for (int id = 'a'; id <= 'h'; id++)
+    g_ptr_array_add (plan->laminations, bs_lamination_new ((const char[]){ (char)id, '\0' }));
   for (guint i = 0; order[i] != '\0'; i++)
     bs_plan_insert_placement (
         plan, (int)i, (const char[]){ g_ascii_tolower (order[i]), '\0' },

@@ -114,6 +114,53 @@ test_no_clamps (void)
   bs_stages_job_clear (&job);
 }
 
+/* Packs of laminations can be kept in a plan, in their order whatever the rounds; packs of packs
+ * cannot. */
+static void
+test_list_packs (void)
+{
+  g_autoptr (BsPlan) plan = shop_new_perfect ();
+  const BsPack packs[] = { { 0, 4 }, { 5, 2 } };
+
+  g_array_append_vals (plan->packs, packs, 2);
+  g_autoptr (BsStack) stack = bs_stack_new (plan);
+  BsStagesJob job;
+  g_assert_true (bs_stages_job_init (&job, stack));
+  g_autoptr (BsStagesPlan) own = bs_stages_job_own_packs (&job, plan);
+  g_autoptr (GArray) listed = bs_stages_plan_list_packs (own);
+  g_assert_cmpuint (listed->len, ==, 2);
+  for (guint i = 0; i < listed->len; i++)
+    {
+      g_assert_cmpint (g_array_index (listed, BsPack, i).first, ==, packs[i].first);
+      g_assert_cmpint (g_array_index (listed, BsPack, i).count, ==, packs[i].count);
+    }
+
+  BsStage *stage = &g_array_index (own->stages, BsStage, 0);
+  stage->bounds[1] = 2; /* its first two laminations are one piece */
+  stage->bounds[2] = 3;
+  stage->bounds[3] = 4;
+  stage->n_pieces = 3;
+  g_assert_null (bs_stages_plan_list_packs (own));
+  bs_stages_job_clear (&job);
+}
+
+/* Weak clamps are all used when even all of them do not come to the force: 1200 x 45 mm at the
+ * adhesive's pressure need tens of kilonewtons, and there are twelve of one. */
+static void
+test_force (void)
+{
+  g_autoptr (BsPlan) plan = shop_new_perfect ();
+  BsClampKind *kind = g_ptr_array_index (plan->shop.clamps, 0);
+
+  kind->max_force_n = 1000.0;
+  g_autoptr (BsStack) stack = bs_stack_new (plan);
+  BsStagesJob job;
+  g_assert_true (bs_stages_job_init (&job, stack));
+  g_autoptr (BsStagesPlan) whole = bs_stages_plan_from_packs (&job.input, NULL, NULL, 0);
+  g_assert_cmpint (g_array_index (whole->stages, BsStage, 0).n_clamps, ==, 12); /* all */
+  bs_stages_job_clear (&job);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -130,5 +177,7 @@ main (int argc, char **argv)
   g_test_add_data_func ("/stages-job/nothing-to-glue/without-size", GINT_TO_POINTER (3),
                         test_nothing_to_glue);
   g_test_add_func ("/stages-job/no-clamps", test_no_clamps);
+  g_test_add_func ("/stages-job/list-packs", test_list_packs);
+  g_test_add_func ("/stages-job/force", test_force);
   return g_test_run ();
 }

@@ -31,7 +31,7 @@ press (const BsPlan *plan, int first, int n_pieces, int each, BsStagePressing *p
 
   for (int i = 0; i <= n_pieces; i++)
     bounds[i] = first + i * each;
-  return bs_stage_press (stack, &stage, NULL, pressing);
+  return bs_stage_press (stack, &stage, 0, NULL, pressing);
 }
 
 /* Of laminations in the slab alone it is the layout of the slab. */

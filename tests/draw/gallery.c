@@ -12,6 +12,8 @@
 #include "draw/hardness-chart.h"
 #include "draw/moisture-chart.h"
 #include "draw/odds.h"
+#include "core/sawing-job.h"
+#include "draw/cutting.h"
 #include "draw/pressing.h"
 #include "draw/picture.h"
 #include "draw/profile.h"
@@ -21,6 +23,7 @@
 #include "draw/timeline.h"
 #include "image.h"
 #include "plan/document.h"
+#include "plan/edits.h"
 #include "plan/tables.h"
 #include "scene.h"
 #include "words/table-names.h"
@@ -277,6 +280,45 @@ test_scene_on_flat (void)
   draw_plan (plan, "scene-on-flat");
 }
 
+/* The boards of a plan that is still to be cut. */
+static void
+draw_boards (const BsPlan *plan, const char *picture, const BsPalette *palette)
+{
+  const BsCutStyle style
+      = { .per_mm = 0.26, .hairline = 1.0, .text_size = 12.0, .palette = palette };
+  g_autoptr (BsSawRack) rack = bs_saw_rack_new (plan);
+  cairo_t *cr = image_new (WIDTH, HEIGHT);
+
+  bs_color_set (&palette->ground, cr);
+  cairo_paint (cr);
+  cairo_translate (cr, 30.0, 20.0);
+  for (guint i = 0; i < rack->boards->len; i++)
+    {
+      const BsSawnBoard *sawn = rack->boards->pdata[i];
+
+      bs_draw_cut_board (cr, plan, sawn, &style);
+      cairo_translate (cr, 0.0, sawn->board->width * style.per_mm + 24.0);
+    }
+  keep (cr, "cutting", picture);
+}
+
+static void
+test_cutting (void)
+{
+  const BsSawEffort effort = { .is_quick = TRUE };
+  g_autofree char *path = g_build_filename (g_getenv ("BROADSTAVE_SOURCE"), "data", "examples",
+                                            "school-counter.broadstave", NULL);
+  g_autoptr (BsPlan) plan = bs_document_load (path, NULL);
+  g_autoptr (BsSawPlan) found = bs_saw_solve (plan, &effort, NULL);
+  g_autoptr (BsPlan) cut
+      = bs_edit_set_cuts (plan, (const BsCut *)found->cuts->data, found->cuts->len);
+  g_autoptr (BsResults) results = bs_evaluate (cut);
+
+  draw_boards (cut, "light", bs_palette_light ());
+  draw_boards (cut, "dark", bs_palette_dark ());
+  draw_pages (results, "cutting");
+}
+
 static void
 add_examples (void)
 {
@@ -315,5 +357,6 @@ main (int argc, char **argv)
   g_test_add_data_func ("/gallery/hardness-wide", GINT_TO_POINTER (1150), test_hardness);
   g_test_add_data_func ("/gallery/hardness-narrow", GINT_TO_POINTER (420), test_hardness);
   g_test_add_func ("/gallery/scene-on-flat", test_scene_on_flat);
+  g_test_add_func ("/gallery/cutting", test_cutting);
   return g_test_run ();
 }

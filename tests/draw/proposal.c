@@ -36,7 +36,8 @@ draw (const BsPlan *present, const BsPlan *proposed, double per_mm, const char *
   bs_proposal_fit (&scale, now->stack, then->stack, per_mm, WIDTH, TEXT);
   *height = bs_proposal_get_height (then->stack, &scale);
   cr = image_new (WIDTH + 50, (int)*height + 50);
-  bs_draw_proposal (cr, now->stack, then, &scale, bs_palette_paper (), selected);
+  bs_draw_proposal_section (cr, then, &scale, bs_palette_paper (), selected);
+  bs_draw_proposal_changes (cr, now->stack, then, &scale, bs_palette_paper (), selected);
   return cr;
 }
 
@@ -45,13 +46,14 @@ draw (const BsPlan *present, const BsPlan *proposed, double per_mm, const char *
 static void
 test_room (gconstpointer data)
 {
+  static const double scales[] = { 0.1, 0.3, 1.0, 8.0 }; /* pixels for each mm */
   g_autoptr (BsPlan) plan = scene_new_plan (GPOINTER_TO_INT (data), BS_LAYUP_ON_EDGE);
   g_autoptr (BsPlan) reversed = reverse (plan);
 
-  for (double per_mm = 0.1; per_mm < 10.0; per_mm *= 3.0)
+  for (guint i = 0; i < G_N_ELEMENTS (scales); i++)
     {
       double height;
-      cairo_t *cr = draw (plan, reversed, per_mm, NULL, &height);
+      cairo_t *cr = draw (plan, reversed, scales[i], NULL, &height);
       cairo_rectangle_int_t box;
 
       g_assert_cmpint (image_count_ink (cr, &box), >, 0);

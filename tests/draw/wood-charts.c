@@ -165,7 +165,7 @@ test_hardness_room (gconstpointer data)
 
   for (guint i = 0; i < N_MARKS; i++)
     marks[i] = (BsHardnessMark){ .name = "A wood of a long name, and then some more",
-                                 .hardness_n = 1500.0 + 500.0 * (i / 8),
+                                 .hardness_n = 1500.0 + 500.0 * floor (i / 8.0),
                                  .is_estimated = i % 2 == 0,
                                  .is_fit = i > 20 && i < 40,
                                  .is_chosen = i == 30 };

@@ -3,6 +3,7 @@
 #include "plan/report.h"
 
 #include "plan/document.h"
+#include "racks.h"
 
 #include <json-glib/json-glib.h>
 #include <math.h>
@@ -223,6 +224,24 @@ test_workings (void)
   g_assert_cmpuint (json_array_get_length (terms), >, 0);
 }
 
+/* The first board is 46 mm thick and nothing of its warp was measured: what is taken off for tool
+ * marks is all that it loses. */
+static void
+test_boards (void)
+{
+  g_autoptr (BsResults) results = evaluate ("bakery-counter.broadstave");
+  g_autoptr (JsonNode) node = report (results);
+  JsonArray *boards = json_object_get_array_member (json_node_get_object (node), "boards");
+  JsonObject *first = json_array_get_object_element (boards, 0);
+  const BsPlan *plan = results->stack->plan;
+
+  g_assert_cmpuint (json_array_get_length (boards), ==, plan->boards->len);
+  g_assert_cmpstr (json_object_get_string_member (first, "id"), ==, "board-a");
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (first, "finishes_at_mm"),
+                                  46.0 - 2.0 * plan->slab.allowance, 1e-9);
+  g_assert_false (json_object_get_boolean_member (first, "is_measured"));
+}
+
 /* What the wood does, costs and weighs, as in the results. */
 static void
 test_timber (void)
@@ -342,6 +361,35 @@ test_schedule_impossible (void)
                     0);
 }
 
+/* A part of 600 x 100 from a board of 1000 x 200: two crosscuts and a rip cut; another that is too
+ * long for it. */
+static void
+test_cutting (void)
+{
+  g_autoptr (BsPlan) plan = rack_plan_new ();
+  g_autoptr (BsResults) results = NULL;
+  g_autoptr (JsonNode) node = NULL;
+  JsonObject *cutting, *board, *missing;
+
+  rack_add_board (plan, 1000.0, 200.0, 52.0, 3000);
+  rack_add_part (plan, 1, 600.0, 100.0, 45.0);
+  rack_add_part (plan, 1, 5000.0, 100.0, 45.0);
+  rack_add_cut (plan, "board-1", "part-1", 25.0, 0.0, 600.0, 100.0);
+  results = bs_evaluate (plan);
+  node = report (results);
+  cutting = json_object_get_object_member (json_node_get_object (node), "cutting");
+  board = json_array_get_object_element (json_object_get_array_member (cutting, "boards"), 0);
+  missing = json_array_get_object_element (json_object_get_array_member (cutting, "missing"), 0);
+  g_assert_cmpint (json_object_get_int_member (cutting, "boards_taken"), ==, 1);
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (cutting, "kerfs_mm2"), 3000.0,
+                                  1e-6);
+  g_assert_cmpstr (json_object_get_string_member (board, "first"), ==, "crosscut");
+  g_assert_true (json_object_get_boolean_member (board, "can_be_sawn"));
+  g_assert_cmpuint (json_array_get_length (json_object_get_array_member (board, "passes")), ==, 3);
+  g_assert_cmpstr (json_object_get_string_member (missing, "piece"), ==, "part-2");
+  g_assert_cmpstr (json_object_get_string_member (missing, "lacks"), ==, "length");
+}
+
 int
 main (int argc, char **argv)
 {
@@ -355,10 +403,12 @@ main (int argc, char **argv)
   g_test_add_func ("/report/pressing", test_pressing);
   g_test_add_func ("/report/pressing/forms", test_pressing_forms);
   g_test_add_func ("/report/workings", test_workings);
+  g_test_add_func ("/report/boards", test_boards);
   g_test_add_func ("/report/timber", test_timber);
   g_test_add_func ("/report/woods", test_woods);
   g_test_add_func ("/report/buying", test_buying);
   g_test_add_func ("/report/empty-plan", test_empty_plan);
+  g_test_add_func ("/report/cutting", test_cutting);
   g_test_add_func ("/report/schedule", test_schedule);
   g_test_add_func ("/report/schedule-impossible", test_schedule_impossible);
   return g_test_run ();

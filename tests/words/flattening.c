@@ -87,12 +87,18 @@ test_spot (void)
 static void
 test_sure (void)
 {
-  const BsFlattenOdds odds = { .at_95_pct = 84.94 };
+  const BsFlattenOdds odds = { .at_95_pct = 84.94, .wanted_pct = 98.0 };
+  const BsFlattenOdds thin = { .at_95_pct = 84.94, .wanted_pct = 39.8 };
+  g_autoptr (BsPlan) plan = bs_plan_new ();
   const BsFlattenResult result = { .top_most = 3.2, .underside_most = 2.1 };
-  g_autofree char *known = bs_words_sure (&odds, BS_UNIT_SYSTEM_METRIC);
-  g_autofree char *unknown = bs_words_sure (NULL, BS_UNIT_SYSTEM_METRIC);
+  g_autofree char *known = bs_words_sure (&odds, plan);
+  g_autofree char *unknown = bs_words_sure (NULL, plan);
+  g_autofree char *unsure = NULL;
   g_autofree char *most = bs_words_flatten_most (&result, BS_UNIT_SYSTEM_METRIC);
 
+  plan->slab.thickness = 86.0;
+  unsure = bs_words_sure (&thin, plan);
+  g_assert_cmpstr (unsure, ==, "39 of 100 reach 86" THIN "mm");
   g_assert_cmpstr (known, ==, "95 of 100 reach 84.9" THIN "mm");
   g_assert_cmpstr (unknown, ==, "95 of 100 reach \u2013");
   g_assert_cmpstr (most, ==, "most off: 3.2" THIN "mm above, 2.1" THIN "mm below");

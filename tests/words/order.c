@@ -3,6 +3,7 @@
 #include "words/order.h"
 
 #include "core/order-plan.h"
+#include "core/text.h"
 #include "slabs.h"
 
 #define THIN "\u202f"
@@ -39,7 +40,7 @@ new_plan (void)
 {
   BsPlan *plan = slab_new (4, 1000.0, 40.0, 60.0);
 
-  slab_at (plan, 0)->label = g_ref_string_new ("A");
+  bs_text_set (&slab_at (plan, 0)->label, "A");
   return plan;
 }
 
