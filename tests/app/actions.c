@@ -128,6 +128,14 @@ test_installed (void)
   desk_close (window);
 }
 
+/* Every group has a title: the window of keys is made of them. */
+static void
+test_groups (void)
+{
+  for (guint group = 0; group < BS_N_ACTION_GROUPS; group++)
+    g_assert_cmpstr (bs_actions_group_title ((BsActionGroup)group), !=, NULL);
+}
+
 static void
 test_menu_item (void)
 {
@@ -148,6 +156,7 @@ main (int argc, char **argv)
   g_test_add_func ("/actions/names", test_names);
   g_test_add_func ("/actions/keys", test_keys);
   g_test_add_func ("/actions/installed", test_installed);
+  g_test_add_func ("/actions/groups", test_groups);
   g_test_add_func ("/actions/menu-item", test_menu_item);
   return g_test_run ();
 }
