@@ -98,7 +98,7 @@ static const BsAction actions[] = {
   { "win.propose", BS_ACTION_GROUP_ORDER, N_ ("Propose an order"), { "<Control>r" } },
   { "order.look", BS_ACTION_GROUP_ORDER, N_ ("Look for an order"), { "<Control>l" } },
   { "order.stop", BS_ACTION_GROUP_ORDER, N_ ("Stop looking"), { "<Control>period" } },
-  { "order.use", BS_ACTION_GROUP_ORDER, N_ ("Use this order"), { "<Control>Return" } },
+  { "order.use", BS_ACTION_GROUP_ORDER, N_ ("Use this order"), { "<Control>u" } },
   { "order.discard", BS_ACTION_GROUP_ORDER, N_ ("Discard"), { "<Control>BackSpace" } },
   { "order.close", BS_ACTION_GROUP_ORDER, N_ ("Close the proposal"), { "<Control><Shift>r" } },
 

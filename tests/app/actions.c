@@ -20,6 +20,7 @@ test_names (void)
 
       g_assert_true (g_action_parse_detailed_name (actions[i].name, &name, &target, NULL));
       g_assert_cmpstr (actions[i].title, !=, "");
+      g_assert_nonnull (bs_actions_group_title (actions[i].group));
       g_assert_true (bs_actions_find (actions[i].name) == &actions[i]);
     }
   g_assert_null (bs_actions_find ("win.no-such-thing"));
