@@ -9,11 +9,13 @@
 #include "app/board-fields.h"
 #include "app/form.h"
 #include "app/number-row.h"
+#include "app/severity-sign.h"
 #include "core/board-forecast.h"
 #include "core/text.h"
 #include "core/units.h"
 #include "plan/edits.h"
 #include "words/boards.h"
+#include "words/words.h"
 
 struct _BsBoardDetails
 {
@@ -25,6 +27,7 @@ struct _BsBoardDetails
   GtkWidget *canvas;         /* BsBoardCanvas */
   GtkWidget *finish;         /* BsNumberRow */
   GtkWidget *heed;           /* GtkLabel */
+  GtkWidget *photos_note;    /* GtkBox of a note: */
   GtkWidget *photos_problem; /* GtkLabel */
   GtkWidget *clear[2];       /* GtkButton: takes a photo off, of the top and of the underside */
   GtkWidget *defects;        /* BsRowsEditor */
@@ -130,7 +133,7 @@ show_photos (BsBoardDetails *self)
       = g_strjoin (top != NULL && underside != NULL ? "\n" : "", top != NULL ? top : "",
                    underside != NULL ? underside : "", NULL);
   gtk_label_set_text (GTK_LABEL (self->photos_problem), both);
-  gtk_widget_set_visible (self->photos_problem, *both != '\0');
+  gtk_widget_set_visible (self->photos_note, *both != '\0');
   gtk_widget_set_sensitive (self->clear[0], board->photo_top != NULL);
   gtk_widget_set_sensitive (self->clear[1], board->photo_underside != NULL);
 }
@@ -246,6 +249,25 @@ label_new (void)
   return label;
 }
 
+/* A note as in the list of findings: its sign, its word, its sentence. */
+static GtkWidget *
+note_new (GtkWidget *sentence)
+{
+  GtkWidget *note = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+  GtkWidget *sign = g_object_new (BS_TYPE_SEVERITY_SIGN, NULL);
+  GtkWidget *word = gtk_label_new (bs_words_severity (BS_SEVERITY_NOTE));
+
+  bs_severity_sign_show (BS_SEVERITY_SIGN (sign), BS_SEVERITY_NOTE);
+  gtk_widget_add_css_class (word, "faint");
+  gtk_widget_set_hexpand (sentence, TRUE);
+  gtk_widget_set_valign (sign, GTK_ALIGN_START);
+  gtk_widget_set_valign (word, GTK_ALIGN_START);
+  gtk_box_append (GTK_BOX (note), sign);
+  gtk_box_append (GTK_BOX (note), word);
+  gtk_box_append (GTK_BOX (note), sentence);
+  return note;
+}
+
 static void
 build (BsBoardDetails *self)
 {
@@ -261,6 +283,7 @@ build (BsBoardDetails *self)
   self->finish = bs_number_row_new ();
   self->heed = label_new ();
   self->photos_problem = label_new ();
+  self->photos_note = note_new (self->photos_problem);
   self->defects = bs_rows_editor_new (self->session, &bs_board_defects, NULL);
   self->rings = bs_form_new (self->session, N_ ("Rings"), &bs_record_board, NULL, bs_board_details,
                              bs_n_board_details);
@@ -272,7 +295,7 @@ build (BsBoardDetails *self)
   gtk_box_append (GTK_BOX (line), facts);
   gtk_box_append (GTK_BOX (line), photo_buttons_new (self));
   gtk_box_append (GTK_BOX (self->column), self->canvas);
-  gtk_box_append (GTK_BOX (self->column), self->photos_problem);
+  gtk_box_append (GTK_BOX (self->column), self->photos_note);
   gtk_box_append (GTK_BOX (self->column), line);
   gtk_box_append (GTK_BOX (self->column), self->defects);
   gtk_box_append (GTK_BOX (self->column), self->rings);

@@ -15,7 +15,7 @@
 #include "words/pressing.h"
 
 /* Pixels. */
-#define MOST_SLAB_HEIGHT 400.0
+#define MOST_SLAB_HEIGHT 460.0
 #define CURVE_HEIGHT 170.0
 #define LEAST_WIDTH 420
 

@@ -42,6 +42,7 @@ struct _BsFlatteningPage
   BsNumberRow *works[BS_N_FLATTEN_WORKS];
   BsNumberRow *sures[N_SURE_ROWS];
   BsNumberRow *packs, *cup;
+  GtkWidget *numbers[3];                /* blocks that need something to flatten */
   GtkWidget *planer;                    /* the block around `packs` */
   GtkButton *spots[2][BS_N_DEEP_SPOTS]; /* underside, top */
   GtkLabel *nothing, *steps, *choice, *planer_words;
@@ -204,6 +205,17 @@ queue_profiles (BsFlatteningPage *self)
 }
 
 static void
+show_what_there_is (BsFlatteningPage *self, gboolean has_map)
+{
+  gtk_widget_set_visible (GTK_WIDGET (self->nothing), !has_map);
+  gtk_widget_set_visible (GTK_WIDGET (self->maps), has_map);
+  for (gsize i = 0; i < G_N_ELEMENTS (self->profiles); i++)
+    gtk_widget_set_visible (self->profiles[i], has_map);
+  for (gsize i = 0; i < G_N_ELEMENTS (self->numbers); i++)
+    gtk_widget_set_visible (gtk_widget_get_parent (self->numbers[i]), has_map);
+}
+
+static void
 changed_cb (BsFlatteningPage *self)
 {
   const BsResults *results = bs_session_get_results (self->session);
@@ -215,11 +227,7 @@ changed_cb (BsFlatteningPage *self)
                                   BS_REMOVAL_ROWS);
   bs_removal_view_set_map (self->maps, self->map);
   g_clear_pointer (&before, bs_flatten_map_free);
-  gboolean has_map = self->map->n_x > 0;
-  gtk_widget_set_visible (GTK_WIDGET (self->nothing), !has_map);
-  gtk_widget_set_visible (GTK_WIDGET (self->maps), has_map);
-  for (gsize i = 0; i < G_N_ELEMENTS (self->profiles); i++)
-    gtk_widget_set_visible (self->profiles[i], has_map);
+  show_what_there_is (self, self->map->n_x > 0);
   queue_profiles (self);
   gtk_label_set_text (self->steps, steps);
   show_works (self);
@@ -425,11 +433,14 @@ fill_page (BsFlatteningPage *self)
   self->cup = add_row (cup);
   bs_page_add_wide (self->page, GTK_WIDGET (self->nothing));
   bs_page_add_wide (self->page, GTK_WIDGET (self->maps));
-  bs_page_add (self->page, new_works_block (self));
-  bs_page_add (self->page, new_spots_block (self));
+  self->numbers[0] = new_works_block (self);
+  self->numbers[1] = new_spots_block (self);
+  self->numbers[2] = new_sure_block (self);
+  bs_page_add (self->page, self->numbers[0]);
+  bs_page_add (self->page, self->numbers[1]);
   bs_page_add_wide (self->page, new_profile (self, BS_PROFILE_ACROSS));
   bs_page_add_wide (self->page, new_profile (self, BS_PROFILE_ALONG));
-  bs_page_add (self->page, new_sure_block (self));
+  bs_page_add (self->page, self->numbers[2]);
   bs_page_add (self->page, new_fields_block (self));
   bs_page_add (self->page, new_planer_block (self));
   bs_page_add (self->page, cup);

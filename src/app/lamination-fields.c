@@ -63,9 +63,9 @@ const BsField bs_lamination_details[] = {
 };
 const guint bs_n_lamination_details = G_N_ELEMENTS (bs_lamination_details);
 
-static const BsField defect_fields[]
-    = BS_DEFECT_FIELDS (bs_words_faces, BS_WORDS_FACE_CONTEXT, N_ ("As marked, before it is turned"),
-                        N_ ("From the underside on a face, from the left face on an edge"));
+static const BsField defect_fields[] = BS_DEFECT_FIELDS (
+    bs_words_faces, BS_WORDS_FACE_CONTEXT, N_ ("As marked, before it is turned"),
+    N_ ("From the underside on a face, from the left face on an edge"));
 
 static guint
 count_defects (const BsPlan *plan, const char *owner)

@@ -36,7 +36,7 @@ struct _BsRackTable
   char *titles[BS_N_RACK_COLUMNS];
 
   guint enter_source; /* a row has the focus that its first cell should have */
-  int first_column; /* where a run of Tabs began: Enter goes back under it */
+  int first_column;   /* where a run of Tabs began: Enter goes back under it */
 };
 
 /* rack-table.c */

@@ -18,8 +18,8 @@ G_BEGIN_DECLS
  * it sets a preview at each step, then pushes that same plan, or ends the preview.
  *
  * Signals: "changed" when the results are others than before, or a preview became the plan;
- * "notify::selected" (a lamination's id, or NULL); "notify::folder". What can be undone is told by the history's own
- * "changed". */
+ * "notify::selected" (a lamination's id, or NULL); "notify::folder". What can be undone is told by
+ * the history's own "changed". */
 #define BS_TYPE_SESSION (bs_session_get_type ())
 G_DECLARE_FINAL_TYPE (BsSession, bs_session, BS, SESSION, GObject)
 

@@ -329,12 +329,12 @@ new_buttons (BsWoodDetails *self)
 {
   GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
 
-  gtk_widget_add_css_class (GTK_WIDGET (add_label (GTK_BOX (box), NULL)), "strong");
-  gtk_label_set_text (GTK_LABEL (gtk_widget_get_first_child (box)), _ ("Use it"));
+  gtk_label_set_text (add_label (GTK_BOX (box), "strong"), _ ("Use it"));
   self->use_all = add_button (self, box, _ ("For _all laminations"), NULL, use_all_cb);
   self->use_selected
       = add_button (self, box, _ ("For the _selected lamination"), NULL, use_selected_cb);
   self->use_rest = add_button (self, box, _ ("For those with_out a wood"), NULL, use_rest_cb);
+  gtk_label_set_text (add_label (GTK_BOX (box), "strong"), _ ("Figures of your own"));
   self->copy = add_button (self, box, _ ("_Copy as your own wood"),
                            _ ("Another wood that begins with these figures"), copy_cb);
   self->keep = add_button (self, box, _ ("_Keep its figures for other plans"),

@@ -89,25 +89,51 @@ choose_trials (BsClampAdvice *self, const GArray *changes)
     }
 }
 
+/* By the faster form and on coarser nodes: at each of a dozen steps other spots are open, and each
+ * takes several factorings. */
+static double
+find_closing_force (const BsPressure *pressure, const BsPressClamp *clamps)
+{
+  BsPressStack stack = pressure->press.problem.stack;
+  g_autoptr (BsPressing) pressing = NULL;
+
+  stack.model = BS_PRESS_MODEL_TIMOSHENKO;
+  stack.step = BS_PRESSURE_COARSE_STEP;
+  pressing = bs_pressing_new (&stack, NULL);
+  return bs_pressing_closing_force (pressing, clamps, pressure->layout.n_clamps,
+                                    BS_CLAMP_ADVICE_GAP);
+}
+
+/* FALSE when asked to stop. */
+static gboolean
+find_trials (BsClampAdvice *self, const BsPressClamp *clamps, const BsProgress *progress)
+{
+  const BsPressure *pressure = self->pressure;
+  const BsLayoutProblem *problem = &pressure->press.problem;
+  g_autoptr (BsPressing) pressing = NULL;
+  g_autoptr (GArray) changes = NULL;
+
+  if (pressure->layout.n_clamps < 2)
+    return TRUE;
+  pressing = bs_pressing_new (&problem->stack, NULL);
+  changes = bs_clamp_changes (pressing, clamps, pressure->layout.n_clamps, problem->least_mpa,
+                              progress);
+  if (changes != NULL)
+    choose_trials (self, changes);
+  return changes != NULL;
+}
+
 static gboolean
 work_out (BsClampAdvice *self, const BsProgress *progress)
 {
   const BsPressure *pressure = self->pressure;
-  const BsLayoutProblem *problem = &pressure->press.problem;
-  g_autofree BsPressClamp *clamps = bs_layout_press_clamps (&pressure->layout, problem);
-  g_autoptr (BsPressing) pressing = bs_pressing_new (&problem->stack, NULL);
-  g_autoptr (GArray) changes = NULL;
+  g_autofree BsPressClamp *clamps
+      = bs_layout_press_clamps (&pressure->layout, &pressure->press.problem);
 
-  if (pressure->layout.n_clamps >= 2)
-    changes = bs_clamp_changes (pressing, clamps, pressure->layout.n_clamps, problem->least_mpa,
-                                progress);
-  if (changes != NULL)
-    choose_trials (self, changes);
-  else if (pressure->layout.n_clamps >= 2)
+  if (!find_trials (self, clamps, progress))
     return FALSE;
-  self->closing_force = bs_pressing_closing_force (pressing, clamps, pressure->layout.n_clamps,
-                                                   BS_CLAMP_ADVICE_GAP);
-  return bs_progress_report (progress, 1.0);
+  self->closing_force = find_closing_force (pressure, clamps);
+  return TRUE;
 }
 
 BsClampAdvice *
@@ -117,7 +143,7 @@ bs_clamp_advice_new (const BsPlan *plan, const BsProgress *progress)
 
   self->trials = g_array_new (FALSE, FALSE, sizeof (BsClampTrial));
   self->closing_force = NAN;
-  self->pressure = bs_pressure_new (plan, BS_PRESS_MODEL_SQUEEZE);
+  self->pressure = bs_pressure_new_quick (plan);
   if (self->pressure->state == BS_PRESSURE_OF_SET_CLAMPS && !work_out (self, progress))
     return NULL;
   return g_steal_pointer (&self);

@@ -7,7 +7,8 @@
 
 G_BEGIN_DECLS
 
-/* What would help the clamps as they are set, and what their bows cost them: many exact solves. */
+/* What would help the clamps as they are set, and what bows cost them: many solves, of the form
+ * that bs_pressure_new_quick chooses. */
 
 /* A change that the clamps owned can make. */
 typedef struct
@@ -18,7 +19,7 @@ typedef struct
 
 typedef struct
 {
-  BsPressure *pressure; /* the exact one that it is about */
+  BsPressure *pressure; /* that it is about */
   double closing_force; /* N of all clamps, spent on closing bows; NAN without pressures, INFINITY
                          * when sixteen times their force would not do it */
   GArray *trials;       /* BsClampTrial that help, the most helpful first */

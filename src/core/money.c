@@ -80,7 +80,10 @@ bs_money_parse (const char *text, const char *currency, double *minor, GError **
   g_autofree char *bare = g_strstrip (g_strdup (text));
   if (g_utf8_validate (bare, -1, NULL))
     cut_currency (bare, currency);
-  if (!bs_units_parse (skip_sign (bare), BS_QUANTITY_MONEY, BS_UNIT_SYSTEM_METRIC, &amount, error))
+  const char *number = skip_sign (bare);
+  if (g_ascii_strncasecmp (number, currency, strlen (currency)) == 0)
+    number += strlen (currency);
+  if (!bs_units_parse (number, BS_QUANTITY_MONEY, BS_UNIT_SYSTEM_METRIC, &amount, error))
     return FALSE;
   *minor = round (amount * pow (10.0, bs_money_places (currency)));
   return TRUE;

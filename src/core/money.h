@@ -24,9 +24,9 @@ char *bs_money_format_number (double minor, const char *currency);
  * says what was found and what is expected. */
 gboolean bs_money_parse (const char *text, const char *currency, double *minor, GError **error);
 
-/* A price for a volume, kept for each m3, as it is said: "1900.00 EUR/m³", or by the board foot where
- * sizes are in inches. What is typed may name either ("4.50/bf"); otherwise it is the one that is
- * shown. */
+/* A price for a volume, kept for each m3, as it is said: "1900.00 EUR/m³", or by the board foot
+ * where sizes are in inches. What is typed may name either ("4.50/bf"); otherwise it is the one
+ * that is shown. */
 char *bs_money_format_rate (double minor_per_m3, const char *currency, BsUnitSystem units);
 gboolean bs_money_parse_rate (const char *text, const char *currency, BsUnitSystem units,
                               double *minor_per_m3, GError **error);

@@ -7,10 +7,6 @@
 
 #include <math.h>
 
-/* With many laminations the faster form takes nodes twice as far apart, and is fast enough to
- * follow a hand: docs/pressing-model.md, Following the hand. */
-#define COARSE_STEP 20.0
-
 static GArray *
 list_clamps (const BsStack *stack)
 {
@@ -113,7 +109,7 @@ press_stack (BsPressure *self, BsPressModel model)
     }
   self->press.problem.stack.model = model;
   if (model == BS_PRESS_MODEL_TIMOSHENKO && self->stack->n >= BS_PRESSURE_MANY_LAMINATIONS)
-    self->press.problem.stack.step = COARSE_STEP;
+    self->press.problem.stack.step = BS_PRESSURE_COARSE_STEP;
   clamps = list_clamps (self->stack);
   self->state = press_clamps (self, clamps);
   if (self->state != BS_PRESSURE_OF_SET_CLAMPS)

@@ -37,6 +37,8 @@ typedef struct
 /* From so many laminations on only the faster form can be had without making anyone wait. */
 #define BS_PRESSURE_MANY_LAMINATIONS 25
 
+#define BS_PRESSURE_COARSE_STEP 20.0 /* mm, of nodes, where there are so many */
+
 /* `model` squeeze for the numbers to go by; timoshenko, with nodes farther apart where there are
  * many laminations, for what has to follow a hand. Pure. `why` is left for bs_pressure_explain. */
 BsPressure *bs_pressure_new (const BsPlan *plan, BsPressModel model);

@@ -8,8 +8,8 @@ G_BEGIN_DECLS
 
 /* Tables as text: RFC 4180 and what spreadsheets make of it. Cells lie between separators, rows
  * between line ends of any kind; a cell in quotation marks may hold all of these, a doubled mark
- * within it is one. A mark that does not begin its cell is a mark (4 1/2" needs no quoting). An empty
- * line is a row with one empty cell.
+ * within it is one. A mark that does not begin its cell is a mark (4 1/2" needs no quoting). An
+ * empty line is a row with one empty cell.
  *
  * A reader of its own: of libcsv, the one in Debian, the last release is of 2013; it does not tell
  * on which line a row began, and what is quoted amiss costs it the rest of the file. */

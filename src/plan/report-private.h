@@ -21,6 +21,7 @@ JsonObject *bs_report_movement (const BsResults *results);
 JsonObject *bs_report_cost (const BsResults *results);
 JsonArray *bs_report_woods (const BsResults *results);
 JsonArray *bs_report_loads (const BsResults *results);
+JsonArray *bs_report_boards (const BsResults *results);
 
 /* Empty when the plan has no offers. */
 JsonObject *bs_report_buying (const BsResults *results);

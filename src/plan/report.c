@@ -154,6 +154,7 @@ bs_report_write (const BsResults *results)
   json_object_set_object_member (object, "movement", bs_report_movement (results));
   json_object_set_object_member (object, "cost", bs_report_cost (results));
   json_object_set_array_member (object, "woods", bs_report_woods (results));
+  json_object_set_array_member (object, "boards", bs_report_boards (results));
   json_object_set_array_member (object, "loads", bs_report_loads (results));
   json_object_set_object_member (object, "buying", bs_report_buying (results));
   json_object_set_array_member (object, "order", report_order (results->stack));

@@ -11,6 +11,7 @@
 #include "core/money.h"
 #include "core/purchase-layers.h"
 #include "core/units.h"
+#include "words/table-names.h"
 #include "words/timber.h"
 
 char *
@@ -38,7 +39,7 @@ name_wood (const BsPlan *plan, const char *id)
 {
   const BsWood *wood = id != NULL ? bs_plan_find_wood (plan, id) : NULL;
 
-  return wood != NULL ? wood->name : C_ ("wood", "any");
+  return wood != NULL ? bs_words_wood (wood) : C_ ("wood", "any");
 }
 
 char *

@@ -124,6 +124,8 @@ test_empty (Fixture *f, gconstpointer data)
   bs_session_open (f->session, empty);
   g_assert_false (gtk_widget_get_visible (maps));
   g_assert_nonnull (find_label (f->window, "Nothing to flatten yet"));
+  g_assert_null (find_label (f->window, "most off"));
+  g_assert_null (find_label (f->window, "Deepest spots"));
   desk_wait (is_done, f->session);
   bs_session_open (f->session, plan);
   g_assert_true (gtk_widget_get_visible (maps));

@@ -1,7 +1,8 @@
 /* SPDX-FileCopyrightText: The Broadstave developers
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#include "core/clamp-layout.h"
+#include "core/clamp-advice.h"
 #include "bench/median.h"
+#include "shops.h"
 
 #include <math.h>
 
@@ -112,6 +113,89 @@ time_one (const char *name, guint n, guint n_clamps, double bow, BsPressModel mo
   bs_pressing_free (job.pressing);
 }
 
+/* What the window works out for a plan, in threads, while a clamp is moved: by the faster form at
+ * each step, exactly when it rests, and then what would help. */
+
+typedef struct
+{
+  BsPlan *plans[2]; /* one clamp stands 5 mm apart in them */
+  guint n_calls;
+} Hand;
+
+static void
+hand_init (Hand *self, guint n)
+{
+  for (guint k = 0; k < 2; k++)
+    {
+      BsPlan *plan = slab_new (n, LENGTH, 40.0, 85.0);
+
+      shop_set_wood (plan, 0.6, 7.0)->moe_mpa = 11000.0;
+      shop_add_clamps (plan, 40, 6000.0, 40.0 * n, 40.0);
+      for (guint i = 0; i < MAX_CLAMPS; i++)
+        bs_plan_place_clamp (plan, "clamp",
+                             LENGTH / MAX_CLAMPS * (i + 0.5) + (i == 2 && k == 1 ? 5.0 : 0.0),
+                             5000.0, i % 2 == 0);
+      for (guint i = 0; i < n; i++)
+        slab_at (plan, i)->bow = 0.5 * sin (5.0 * i);
+      self->plans[k] = plan;
+    }
+  self->n_calls = 0;
+}
+
+static void
+hand_clear (Hand *self)
+{
+  bs_plan_unref (self->plans[0]);
+  bs_plan_unref (self->plans[1]);
+}
+
+static const BsPlan *
+hand_move (Hand *self)
+{
+  return self->plans[self->n_calls++ % 2];
+}
+
+static void
+press_plan (Hand *self, BsPressModel model)
+{
+  BsPressure *pressure = bs_pressure_new (hand_move (self), model);
+
+  bs_pressure_explain (pressure);
+  bs_pressure_free (pressure);
+}
+
+static void
+follow (gpointer data)
+{
+  press_plan (data, BS_PRESS_MODEL_TIMOSHENKO);
+}
+
+static void
+settle (gpointer data)
+{
+  press_plan (data, BS_PRESS_MODEL_SQUEEZE);
+}
+
+static void
+advise (gpointer data)
+{
+  bs_clamp_advice_free (bs_clamp_advice_new (hand_move (data), NULL));
+}
+
+static void
+time_hand (guint n)
+{
+  Hand hand;
+  guint runs = n < 60 ? RUNS : 3;
+
+  hand_init (&hand, n);
+  g_print ("%2u laminations, 12 clamps, one moved: followed %6.2f ms", n,
+           bench_median_ms (follow, &hand, runs));
+  g_print (", exact with its range %7.2f ms", bench_median_ms (settle, &hand, runs));
+  g_print (", what would help %8.1f ms\n", bench_median_ms (advise, &hand, 3));
+  hand_clear (&hand);
+}
+
 int
 main (void)
 {
@@ -135,5 +219,7 @@ main (void)
       g_print ("%2u laminations, layout for 0.3 MPa %7.1f ms\n", sizes[i],
                bench_median_ms (lay_out, &job, 5));
     }
+  for (gsize i = 0; i < G_N_ELEMENTS (sizes); i++)
+    time_hand (sizes[i]);
   return 0;
 }

@@ -50,6 +50,7 @@ static const Typed typed[] = {
   { "comma", "42,5", "EUR", 4250.0 },
   { "code", "42.50 EUR", "EUR", 4250.0 },
   { "code-close-by", "42.50eur", "EUR", 4250.0 },
+  { "code-before", "EUR 42.50", "EUR", 4250.0 },
   { "sign-before", "$42.50", "USD", 4250.0 },
   { "sign-after", "42,50 \u20ac", "EUR", 4250.0 },
   { "no-places", "1500", "JPY", 1500.0 },

@@ -11,6 +11,7 @@
 #include "pdf.h"
 #include "scene.h"
 #include "words/words.h"
+#include "yards.h"
 
 typedef struct
 {
@@ -131,6 +132,30 @@ test_workings (void)
   g_assert_cmpint (g_unlink (filename), ==, 0);
 }
 
+/* A box for each board to buy, on a page that is only there when a yard offers something. */
+static void
+test_buying (void)
+{
+  g_autoptr (BsPlan) plan = yard_plan (6, 2000.0, 30.0, 60.0);
+  g_autoptr (BsResults) before = bs_evaluate (plan);
+  BsSheetOptions options = { .width = 770.0, .height = 523.0 };
+  g_autoptr (BsSheet) without = bs_sheet_new (before, &options);
+
+  yard_offer (plan, 2500.0, 230.0, 52.0, 7700); /* three laminations from each */
+  g_autoptr (BsResults) results = bs_evaluate (plan);
+  g_autoptr (BsSheet) sheet = bs_sheet_new (results, &options);
+  g_assert_cmpuint (bs_sheet_get_n_pages (sheet), ==, bs_sheet_get_n_pages (without) + 1);
+  if (!pdf_can_read ())
+    return;
+  g_autofree char *filename = write_pages (sheet, options.width, options.height);
+  g_autofree char *text = pdf_get_text (filename, 0);
+  g_assert_nonnull (strstr (text, "Buying list"));
+  g_assert_nonnull (strstr (text, "2 boards to buy for 6 pieces: 154.00"));
+  g_auto (GStrv) boxes = g_strsplit (text, "\u2610", -1);
+  g_assert_cmpuint (g_strv_length (boxes) - 1, ==, 2);
+  g_assert_cmpint (g_unlink (filename), ==, 0);
+}
+
 /* A name, labels and a wood's words of any length and script break or shrink; the page stays as
  * wide. */
 static void
@@ -228,6 +253,7 @@ main (int argc, char **argv)
   for (gsize i = 0; i < G_N_ELEMENTS (rows); i++)
     g_test_add_data_func (rows[i].path, &rows[i], test_pages);
   g_test_add_func ("/sheet/workings", test_workings);
+  g_test_add_func ("/sheet/buying", test_buying);
   g_test_add_func ("/sheet/long-names", test_long_names);
   g_test_add_func ("/sheet/no-colour", test_no_colour);
   g_test_add_func ("/sheet/leaves-as-found", test_leaves_as_found);

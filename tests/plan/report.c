@@ -224,6 +224,24 @@ test_workings (void)
   g_assert_cmpuint (json_array_get_length (terms), >, 0);
 }
 
+/* The first board is 46 mm thick and nothing of its warp was measured: what is taken off for tool
+ * marks is all that it loses. */
+static void
+test_boards (void)
+{
+  g_autoptr (BsResults) results = evaluate ("bakery-counter.broadstave");
+  g_autoptr (JsonNode) node = report (results);
+  JsonArray *boards = json_object_get_array_member (json_node_get_object (node), "boards");
+  JsonObject *first = json_array_get_object_element (boards, 0);
+  const BsPlan *plan = results->stack->plan;
+
+  g_assert_cmpuint (json_array_get_length (boards), ==, plan->boards->len);
+  g_assert_cmpstr (json_object_get_string_member (first, "id"), ==, "board-a");
+  g_assert_cmpfloat_with_epsilon (json_object_get_double_member (first, "finishes_at_mm"),
+                                  46.0 - 2.0 * plan->slab.allowance, 1e-9);
+  g_assert_false (json_object_get_boolean_member (first, "is_measured"));
+}
+
 /* What the wood does, costs and weighs, as in the results. */
 static void
 test_timber (void)
@@ -385,6 +403,7 @@ main (int argc, char **argv)
   g_test_add_func ("/report/pressing", test_pressing);
   g_test_add_func ("/report/pressing/forms", test_pressing_forms);
   g_test_add_func ("/report/workings", test_workings);
+  g_test_add_func ("/report/boards", test_boards);
   g_test_add_func ("/report/timber", test_timber);
   g_test_add_func ("/report/woods", test_woods);
   g_test_add_func ("/report/buying", test_buying);
