@@ -446,6 +446,8 @@ changed_cb (BsCuttingCanvas *self)
     gtk_widget_queue_allocate (GTK_WIDGET (self));
   gtk_widget_queue_draw (GTK_WIDGET (self));
   g_clear_pointer (&before, bs_plan_unref);
+  if (self->hold.cut < 0) /* what was told was about another plan */
+    bs_cutting_canvas_tell (self, NULL);
   if (selected != bs_cutting_canvas_get_selected (self))
     g_object_notify_by_pspec (G_OBJECT (self), props[PROP_SELECTED]);
 }

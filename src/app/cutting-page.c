@@ -202,11 +202,19 @@ update_actions (BsCuttingPage *self)
 }
 
 static void
+show_selected (BsCuttingPage *self)
+{
+  if (!bs_cutting_canvas_is_holding (self->canvas))
+    bs_cutting_table_select (self->table, bs_cutting_canvas_get_selected (self->canvas));
+  update_actions (self);
+}
+
+static void
 update (BsCuttingPage *self)
 {
   show_numbers (self);
   show_message (self);
-  update_actions (self);
+  show_selected (self);
 }
 
 static void
@@ -341,14 +349,6 @@ search_ended_cb (BsCuttingPage *self, BsCuttingSearch *search)
   else if (!is_same && self->proven != bs_session_get_plan (self->session))
     gtk_label_set_text (self->message,
                         _ ("The plan was changed meanwhile. Plan the cuts once more."));
-}
-
-static void
-canvas_selected_cb (BsCuttingPage *self)
-{
-  if (!bs_cutting_canvas_is_holding (self->canvas))
-    bs_cutting_table_select (self->table, bs_cutting_canvas_get_selected (self->canvas));
-  update_actions (self);
 }
 
 static void
@@ -537,7 +537,7 @@ bs_cutting_page_new (BsSession *session)
   g_signal_connect_object (session, "changed", G_CALLBACK (update), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->canvas, "notify::message", G_CALLBACK (show_message), self,
                            G_CONNECT_SWAPPED);
-  g_signal_connect_object (self->canvas, "notify::selected", G_CALLBACK (canvas_selected_cb), self,
+  g_signal_connect_object (self->canvas, "notify::selected", G_CALLBACK (show_selected), self,
                            G_CONNECT_SWAPPED);
   g_signal_connect_object (self->table, "notify::selected", G_CALLBACK (table_selected_cb), self,
                            G_CONNECT_SWAPPED);

@@ -201,14 +201,13 @@ list_rows (BsCuttingTable *self)
   return rows;
 }
 
-/* A preview changes nothing here. */
+/* A preview changes nothing here. Nothing is selected then: places in the plan are others. */
 static void
 changed_cb (BsCuttingTable *self)
 {
   g_assert (BS_IS_CUTTING_TABLE (self));
 
   BsPlan *plan = bs_session_get_plan (self->session);
-  int selected = bs_cutting_table_get_selected (self);
   if (plan == self->plan)
     return;
   BsPlan *before = self->plan;
@@ -219,7 +218,6 @@ changed_cb (BsCuttingTable *self)
   gtk_string_list_splice (self->rows, 0, g_list_model_get_n_items (G_LIST_MODEL (self->rows)),
                           (const char *const *)rows->pdata);
   g_clear_pointer (&before, bs_plan_unref);
-  bs_cutting_table_select (self, selected < (int)plan->cuts->len ? selected : -1);
 }
 
 static void
