@@ -169,7 +169,7 @@ changed_cb (BsSchedulePage *self)
   gtk_widget_set_visible (self->result, schedule != NULL);
   gtk_widget_set_opacity (self->result, is_current ? 1.0 : STALE_OPACITY);
   gtk_widget_set_sensitive (self->result, is_current);
-  if (!is_current)
+  if (!is_current || schedule == NULL)
     return;
 
   g_autofree char *summary = bs_words_schedule (schedule);

@@ -25,9 +25,12 @@ static void
 hatch (cairo_t *cr, double x, double y, double width, double height, double slant)
 {
   double reach = height * (slant < 0.0 ? -slant : slant);
+  int n = (int)((width + 2.0 * reach) / (HATCH_STEP * height)) + 1;
 
-  for (double at = x - reach; at < x + width + reach; at += HATCH_STEP * height)
+  for (int i = 0; i < n; i++)
     {
+      double at = x - reach + i * HATCH_STEP * height;
+
       cairo_move_to (cr, at, y + height);
       cairo_line_to (cr, at + slant * height, y);
     }

@@ -125,8 +125,9 @@ draw_axis (const Chart *self, const Axis *axis, const char *title)
   bs_color_set (&of->palette->ink, self->cr);
   bs_lettering_draw (self->cr, title, &plain, axis->left, 0.0, 0.0, 0.0);
   cairo_set_line_width (self->cr, of->hairline);
-  for (double at = 0.0; at <= axis->longest_s; at += step)
+  for (int i = 0; i * step <= axis->longest_s; i++)
     {
+      double at = i * step;
       g_autofree char *value = bs_units_format (at, BS_QUANTITY_TIME, BS_UNIT_SYSTEM_METRIC);
       double x = axis->left + at * axis->per_s;
       double width, height;
