@@ -98,7 +98,7 @@ static const BsAction actions[] = {
   { "win.propose", BS_ACTION_GROUP_ORDER, N_ ("Propose an order"), { "<Control>r" } },
   { "order.look", BS_ACTION_GROUP_ORDER, N_ ("Look for an order"), { "<Control>l" } },
   { "order.stop", BS_ACTION_GROUP_ORDER, N_ ("Stop looking"), { "<Control>period" } },
-  { "order.use", BS_ACTION_GROUP_ORDER, N_ ("Use this order"), { "<Control>Return" } },
+  { "order.use", BS_ACTION_GROUP_ORDER, N_ ("Use this order"), { "<Control>u" } },
   { "order.discard", BS_ACTION_GROUP_ORDER, N_ ("Discard"), { "<Control>BackSpace" } },
   { "order.close", BS_ACTION_GROUP_ORDER, N_ ("Close the proposal"), { "<Control><Shift>r" } },
 
@@ -153,9 +153,14 @@ const char *
 bs_actions_group_title (BsActionGroup group)
 {
   static const char *const titles[BS_N_ACTION_GROUPS] = {
-    [BS_ACTION_GROUP_PLAN] = N_ ("Plan"),   [BS_ACTION_GROUP_EDIT] = N_ ("Changes"),
-    [BS_ACTION_GROUP_BOARD] = N_ ("Board"), [BS_ACTION_GROUP_LAMINATION] = N_ ("Lamination"),
-    [BS_ACTION_GROUP_VIEW] = N_ ("View"),   [BS_ACTION_GROUP_CLAMP] = N_ ("Clamp"),
+    [BS_ACTION_GROUP_PLAN] = N_ ("Plan"),
+    [BS_ACTION_GROUP_EDIT] = N_ ("Changes"),
+    [BS_ACTION_GROUP_BOARD] = N_ ("Board"),
+    [BS_ACTION_GROUP_CUTTING] = N_ ("Cutting"),
+    [BS_ACTION_GROUP_LAMINATION] = N_ ("Lamination"),
+    [BS_ACTION_GROUP_ORDER] = N_ ("Order"),
+    [BS_ACTION_GROUP_CLAMP] = N_ ("Clamp"),
+    [BS_ACTION_GROUP_VIEW] = N_ ("View"),
   };
 
   return _ (titles[group]);

@@ -6,6 +6,7 @@
 #include "app/rack-table.h"
 
 #define TABLE_HEIGHT 340
+#define DETAILS_HEIGHT 180 /* least */
 
 struct _BsBoardsPage
 {
@@ -63,6 +64,7 @@ bs_boards_page_new (BsSession *session)
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), self->details);
   gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (scroller), GTK_POLICY_AUTOMATIC,
                                   GTK_POLICY_AUTOMATIC);
+  gtk_scrolled_window_set_min_content_height (GTK_SCROLLED_WINDOW (scroller), DETAILS_HEIGHT);
   gtk_paned_set_start_child (GTK_PANED (halves), self->table);
   gtk_paned_set_end_child (GTK_PANED (halves), scroller);
   gtk_paned_set_shrink_start_child (GTK_PANED (halves), FALSE);

@@ -29,7 +29,10 @@ struct _BsBuyingPage
   GtkWidget *layers;
   GtkWidget *slab; /* what the slab asks for, while there are no laminations */
   GtkWidget *slab_count;
-  GtkWidget *need;
+  GtkWidget *needs; /* the numbers of the first want */
+  GtkWidget *count;
+  GtkWidget *thickness;
+  GtkWidget *width;
   GtkWidget *purchase; /* what to buy: the view and a button */
   GtkWidget *view;
   GtkWidget *put;
@@ -88,15 +91,20 @@ list_wants (const BsPurchase *purchase)
 }
 
 static void
-show_need (BsBuyingPage *self, const BsPurchase *purchase)
+show_needs (BsBuyingPage *self, const BsPurchase *purchase)
 {
+  BsUnitSystem units = purchase->plan->units;
   BsWorking why;
 
-  gtk_widget_set_visible (self->need, purchase->wanted->len > 0);
+  gtk_widget_set_visible (self->needs, purchase->wanted->len > 0);
   if (purchase->wanted->len == 0)
     return;
-  bs_purchase_explain_need (purchase, 0, &why);
-  bs_number_row_show (BS_NUMBER_ROW (self->need), &why, purchase->plan->units, NULL);
+  bs_purchase_explain_count (purchase, &why);
+  bs_number_row_show (BS_NUMBER_ROW (self->count), &why, units, NULL);
+  bs_purchase_explain_thickness (purchase, 0, &why);
+  bs_number_row_show (BS_NUMBER_ROW (self->thickness), &why, units, NULL);
+  bs_purchase_explain_width (purchase, 0, &why);
+  bs_number_row_show (BS_NUMBER_ROW (self->width), &why, units, NULL);
 }
 
 static void
@@ -135,8 +143,9 @@ changed_cb (BsBuyingPage *self)
   set_text (self->bound, bs_words_purchase_bound (purchase));
   set_text (self->shortfalls, list_shortfalls (purchase));
   set_text (self->wants, list_wants (purchase));
+  gtk_widget_set_visible (gtk_widget_get_parent (self->wants), purchase->wanted->len > 0);
   set_text (self->layers, bs_words_purchase_layers (purchase));
-  show_need (self, purchase);
+  show_needs (self, purchase);
   gtk_widget_set_visible (self->purchase, purchase->cuts != NULL);
   bs_purchase_view_show (BS_PURCHASE_VIEW (self->view), purchase);
 }
@@ -269,14 +278,16 @@ wants_new (BsBuyingPage *self)
 }
 
 static GtkWidget *
-amounts_new (BsBuyingPage *self)
+needs_new (BsBuyingPage *self)
 {
   GtkWidget *box = box_new (NULL);
 
-  self->need = bs_number_row_new ();
-  gtk_box_append (GTK_BOX (box), bs_form_new (self->session, N_ ("How much"), &bs_record_plan, NULL,
-                                              bs_buying_amounts, bs_n_buying_amounts));
-  gtk_box_append (GTK_BOX (box), self->need);
+  self->count = bs_number_row_new ();
+  self->thickness = bs_number_row_new ();
+  self->width = bs_number_row_new ();
+  gtk_box_append (GTK_BOX (box), self->count);
+  gtk_box_append (GTK_BOX (box), self->thickness);
+  gtk_box_append (GTK_BOX (box), self->width);
   return box;
 }
 
@@ -302,7 +313,10 @@ build (BsBuyingPage *self)
   self->slab = slab_new (self);
   bs_page_add_wide (self->page, summary_new (self));
   bs_page_add (self->page, self->slab);
-  bs_page_add (self->page, amounts_new (self));
+  bs_page_add (self->page, bs_form_new (self->session, N_ ("How much"), &bs_record_plan, NULL,
+                                        bs_buying_amounts, bs_n_buying_amounts));
+  self->needs = needs_new (self);
+  bs_page_add (self->page, self->needs);
   bs_page_add_wide (self->page, wants_new (self));
   bs_page_add_wide (self->page, bs_rows_editor_new (self->session, &bs_buying_parts, NULL));
   bs_page_add_wide (self->page, bs_rows_editor_new (self->session, &bs_buying_offers, NULL));

@@ -20,8 +20,8 @@ G_BEGIN_DECLS
   {                                                                                                \
     BS_DEFECT_FIELD (BS_FIELD_CHOICE, N_ ("Defect"), NULL, kind, .choices = bs_words_defects,      \
                      .choices_context = BS_WORDS_DEFECT_CONTEXT),                                  \
-        BS_DEFECT_FIELD (BS_FIELD_CHOICE, N_ ("On"), face_hint, face, .choices = face_names,       \
-                         .choices_context = face_context),                                         \
+        BS_DEFECT_FIELD (BS_FIELD_CHOICE, N_ ("On"), face_hint, face, .choices = (face_names),     \
+                         .choices_context = (face_context)),                                       \
         BS_DEFECT_FIELD (BS_FIELD_NUMBER, N_ ("From"), N_ ("From the left end"), x_from,           \
                          &bs_limits.defect_along),                                                 \
         BS_DEFECT_FIELD (BS_FIELD_NUMBER, N_ ("To"), N_ ("From the left end"), x_to,               \

@@ -221,7 +221,7 @@ changed_cb (BsFlatteningPage *self)
   const BsResults *results = bs_session_get_results (self->session);
   const BsPlan *plan = results->stack->plan;
   BsFlattenMap *before = self->map;
-  g_autofree char *steps = bs_words_flatten_steps (plan);
+  g_autofree char *steps = bs_words_flatten_steps (results);
 
   self->map = bs_flatten_map_new (results->stack, plan->slab.flatten_work, BS_REMOVAL_COLUMNS,
                                   BS_REMOVAL_ROWS);

@@ -220,7 +220,7 @@ static void
 bs_packs_editor_init (BsPacksEditor *self)
 {
   GtkWidget *heading = gtk_label_new (_ ("Your packs"));
-  GtkWidget *make = gtk_button_new_with_mnemonic (_ ("_Make a pack"));
+  GtkWidget *make = gtk_button_new_with_label (_ ("Make a pack"));
 
   self->column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
   self->packs = GTK_FLOW_BOX (gtk_flow_box_new ());

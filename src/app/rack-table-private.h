@@ -10,8 +10,8 @@
 
 G_BEGIN_DECLS
 
-/* Shared by rack-table.c (what is shown and taken over), rack-table-keys.c (going from cell to
- * cell) and rack-table-actions.c (many boards at once). */
+/* Shared by rack-table.c (the widget), rack-table-cells.c (what is shown and taken over),
+ * rack-table-keys.c (going from cell to cell) and rack-table-actions.c (many boards at once). */
 
 /* Columns are those of BsBoardColumn up to the twist, and one that is worked out. */
 #define BS_RACK_FINISH (BS_BOARD_TWIST + 1)
@@ -39,7 +39,8 @@ struct _BsRackTable
   int first_column;   /* where a run of Tabs began: Enter goes back under it */
 };
 
-/* rack-table.c */
+/* rack-table-cells.c */
+GHashTable *bs_rack_table_drafts_new (void);
 const BsBoard *bs_rack_table_get_board_of (BsRackCell *cell);
 void bs_rack_table_show_cell (BsRackTable *self, BsRackCell *cell);
 void bs_rack_table_show_status (BsRackTable *self);

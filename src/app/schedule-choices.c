@@ -35,6 +35,7 @@ struct _BsScheduleChoices
 
   BsSession *session;
   GArray *packs; /* BsPack of the way looked at; NULL: no plan can keep them */
+  GArray *own;   /* BsPack of the plan shown last; NULL: none was */
   GtkWidget *column;
   /* borrowed from the column */
   Row rows[N_WAYS];
@@ -156,6 +157,26 @@ show_use (BsScheduleChoices *self, const BsSchedule *schedule)
   gtk_widget_set_visible (self->use, self->packs != NULL && !has_packs (plan, self->packs));
 }
 
+/* Packs that the person has just chosen are what is wanted to be seen. */
+static void
+look_at_new_packs (BsScheduleChoices *self, const BsSchedule *schedule)
+{
+  const BsPlan *plan = schedule->stack->plan;
+
+  if (self->own != NULL && has_packs (plan, self->own))
+    return;
+  g_clear_pointer (&self->own, g_array_unref);
+  self->own = g_array_new (FALSE, FALSE, sizeof (BsPack));
+  for (guint i = 0; i < plan->packs->len; i++)
+    {
+      const BsPack *from = &g_array_index (plan->packs, BsPack, i);
+      BsPack pack = { .first = from->first, .count = from->count };
+
+      g_array_append_val (self->own, pack);
+    }
+  gtk_check_button_set_active (self->rows[WAY_OWN].button, TRUE);
+}
+
 void
 bs_schedule_choices_show (BsScheduleChoices *self, const BsSchedule *schedule)
 {
@@ -165,6 +186,7 @@ bs_schedule_choices_show (BsScheduleChoices *self, const BsSchedule *schedule)
   if (schedule == NULL)
     return;
   self->is_showing = TRUE;
+  look_at_new_packs (self, schedule);
   gtk_check_button_set_active (self->rows[choose (self, schedule)].button, TRUE);
   self->is_showing = FALSE;
   for (Way way = 0; way < N_WAYS; way++)
@@ -201,6 +223,7 @@ bs_schedule_choices_dispose (GObject *object)
   g_clear_pointer (&self->column, gtk_widget_unparent);
   g_clear_object (&self->session);
   g_clear_pointer (&self->packs, g_array_unref);
+  g_clear_pointer (&self->own, g_array_unref);
   G_OBJECT_CLASS (bs_schedule_choices_parent_class)->dispose (object);
 }
 
@@ -244,7 +267,7 @@ bs_schedule_choices_init (BsScheduleChoices *self)
   self->column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 12);
   for (Way way = 0; way < N_WAYS; way++)
     add_row (self, way);
-  self->use = gtk_button_new_with_mnemonic (_ ("_Use these packs"));
+  self->use = gtk_button_new_with_label (_ ("Use these packs"));
   self->nested = gtk_label_new (
       _ ("It glues packs into larger packs, which a plan cannot keep: follow it from here."));
   gtk_label_set_wrap (GTK_LABEL (self->nested), TRUE);

@@ -120,7 +120,7 @@ fits_somewhere (const BsCutting *self, guint index)
   for (guint i = 0; i < self->n_stock; i++)
     {
       const BsCutStock *stock = &self->stock[i];
-      if (bs_cutting_suits (self, i, index) && stock->wood == part->wood
+      if (bs_cutting_suits (self, i, index) && stock->supply != 0 && stock->wood == part->wood
           && part->thickness <= stock->thickness
           && part->length + self->allow_length <= stock->length - 2.0 * self->trim_end
           && part->width + self->allow_width <= stock->width - 2.0 * self->trim_edge)

@@ -68,3 +68,28 @@ bs_flatten (const BsStack *stack, BsFlattenResult *result)
 {
   bs_flatten_by (stack, stack->plan->slab.flatten_work, result);
 }
+
+void
+bs_flatten_shims (const BsStack *stack, const BsFlattenResult *result, double shims[BS_N_CORNERS])
+{
+  BsFaces faces;
+
+  for (int i = 0; i < BS_N_CORNERS; i++)
+    shims[i] = NAN;
+  if (isnan (result->thickness) || !bs_faces_init (&faces, stack))
+    return;
+  for (int i = 0; i < BS_N_CORNERS; i++)
+    {
+      gboolean is_right = i == BS_CORNER_RIGHT_FRONT || i == BS_CORNER_RIGHT_BACK;
+      gboolean is_back = i == BS_CORNER_LEFT_BACK || i == BS_CORNER_RIGHT_BACK;
+      const BsFaceStrip *strip = &faces.strips[is_back ? faces.n - 1 : 0];
+      double x = strip->x + (is_right ? strip->length : 0.0);
+      double y = strip->y + (is_back ? strip->width : 0.0);
+      double z = bs_face_strip_underside (strip, is_right ? 1.0 : 0.0, is_back ? 1.0 : 0.0);
+
+      /* The lowest spot, which lies on the bench, is the one from which most comes off. */
+      shims[i]
+          = z - result->slope_x * x - result->slope_y * y - result->offset + result->underside_most;
+    }
+  bs_faces_clear (&faces);
+}

@@ -160,6 +160,38 @@ bs_milling_need_explain (const BsMillingNeed *need, const BsMillingWish *wish,
   bs_working_add (why, N_ ("laminations"), "", wish->count, BS_QUANTITY_COUNT, NULL);
 }
 
+void
+bs_milling_need_explain_width (const BsMillingNeed *need, const BsMillingWish *wish,
+                               const BsMillingShop *shop, BsWorking *why)
+{
+  double sawn = bs_milling_strip (wish->width, wish->length, shop);
+
+  bs_working_init (
+      why, N_ ("Rough width to buy"),
+      N_ ("What a board must have so that its strips come out of it with the confidence asked for: "
+          "one edge is made straight first, and every strip straight again once it is ripped."),
+      "W = n s + (n - 1) k + e + c + z d", BS_QUANTITY_LENGTH,
+      N_ ("It is as good as the figures of warp: planning figures of this program, no source, "
+          "until you measure boards of your own yard. The lower end is what a board of mean warp "
+          "needs."));
+  why->value = need->width;
+  why->low = need->width - need->deviations * need->crook_deviation;
+  why->high = need->width;
+  bs_working_add (why, N_ ("strips side by side"), "n", wish->strips, BS_QUANTITY_COUNT, NULL);
+  bs_working_add (why, N_ ("width wanted"), "", wish->width, BS_QUANTITY_LENGTH, N_ ("set by you"));
+  bs_working_add (why, N_ ("strip as sawn, with what makes its edges straight again"), "s", sawn,
+                  BS_QUANTITY_LENGTH, N_ ("spring and edge allowance, set by you"));
+  bs_working_add (why, N_ ("kerf"), "k", shop->kerf, BS_QUANTITY_LENGTH, N_ ("set by you"));
+  bs_working_add (why, N_ ("edge allowance"), "e", shop->edge_allowance, BS_QUANTITY_LENGTH,
+                  N_ ("set by you"));
+  bs_working_add (why, N_ ("mean crook of such a board"), "c", need->crook, BS_QUANTITY_LENGTH,
+                  N_ ("figures of warp"));
+  bs_working_add (why, N_ ("standard deviation of that"), "d", need->crook_deviation,
+                  BS_QUANTITY_LENGTH, N_ ("figures of warp"));
+  bs_working_add (why, N_ ("standard deviations to provide for"), "z", need->deviations,
+                  BS_QUANTITY_RATIO, N_ ("normal distribution, for all laminations together"));
+}
+
 BsLayerWay
 bs_milling_layers (int layers, const BsMillingWish *wish, const BsWarpHabit *habit,
                    const BsMillingShop *shop, const BsLumberSeries *series, double ratio)

@@ -56,8 +56,11 @@ typedef struct
 void bs_milling_need (const BsMillingWish *wish, const BsWarpHabit *habit,
                       const BsMillingShop *shop, BsMillingNeed *need);
 
+/* How the thickness, and how the width came about. */
 void bs_milling_need_explain (const BsMillingNeed *need, const BsMillingWish *wish,
                               const BsMillingShop *shop, BsWorking *why);
+void bs_milling_need_explain_width (const BsMillingNeed *need, const BsMillingWish *wish,
+                                    const BsMillingShop *shop, BsWorking *why);
 
 /* A lamination made of one or more layers glued face to face, out of the thinnest lumber of a
  * series that will do. */

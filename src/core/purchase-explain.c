@@ -118,11 +118,63 @@ bs_purchase_explain_measure (const BsPurchase *self, BsWorking *why)
 }
 
 void
-bs_purchase_explain_need (const BsPurchase *self, guint want, BsWorking *why)
+bs_purchase_explain_thickness (const BsPurchase *self, guint want, BsWorking *why)
 {
   const BsWant *wanted = &g_array_index (self->wanted, BsWant, want);
   BsMillingWish wish = bs_want_get_wish (wanted, self->wanted, self->plan);
   BsMillingShop shop = bs_milling_shop_of (self->plan);
 
   bs_milling_need_explain (&wanted->need, &wish, &shop, why);
+}
+
+void
+bs_purchase_explain_width (const BsPurchase *self, guint want, BsWorking *why)
+{
+  const BsWant *wanted = &g_array_index (self->wanted, BsWant, want);
+  BsMillingWish wish = bs_want_get_wish (wanted, self->wanted, self->plan);
+  BsMillingShop shop = bs_milling_shop_of (self->plan);
+
+  bs_milling_need_explain_width (&wanted->need, &wish, &shop, why);
+}
+
+/* The least share of boards that look well, in per cent, with which `count` are enough for `needed`
+ * good ones. */
+static double
+find_share_needed (int needed, int count, double confidence)
+{
+  for (int pct = 1; pct < 100; pct++)
+    {
+      int n = bs_yard_count_for_show (needed, needed, pct / 100.0, confidence);
+      if (n >= 0 && n <= count)
+        return pct;
+    }
+  return 100.0;
+}
+
+void
+bs_purchase_explain_count (const BsPurchase *self, BsWorking *why)
+{
+  const BsBuying *buying = &self->plan->buying;
+  int needed = 0, count = 0;
+
+  for (guint i = 0; i < self->wanted->len; i++)
+    {
+      const BsWant *want = &g_array_index (self->wanted, BsWant, i);
+      needed += want->is_lamination ? want->needed : 0;
+      count += want->is_lamination ? want->count : 0;
+    }
+  bs_working_init (why, N_ ("Laminations to saw"),
+                   N_ ("Those that the slab needs and spare ones, so that the best can go where "
+                       "they show and one may fail."),
+                   "n = N + s N, rounded up", BS_QUANTITY_COUNT,
+                   N_ ("The share counts boards as independent; boards of one log are not."));
+  why->value = count;
+  bs_working_add (why, N_ ("laminations needed"), "N", needed, BS_QUANTITY_COUNT, NULL);
+  bs_working_add (why, N_ ("spare ones, of those needed"), "s", buying->spare_pct,
+                  BS_QUANTITY_PERCENT, N_ ("set by you"));
+  bs_working_add (why, N_ ("of the boards must look well, so that enough do"), "",
+                  find_share_needed (needed, count, buying->confidence_pct / 100.0),
+                  BS_QUANTITY_PERCENT, N_ ("binomial distribution, at the confidence asked for"));
+  bs_working_add (why, N_ ("confidence asked for"), "", buying->confidence_pct, BS_QUANTITY_PERCENT,
+                  N_ ("set by you"));
 }

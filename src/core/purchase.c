@@ -209,6 +209,8 @@ find_lack (const BsPurchase *self, const BsCutPart *part)
         here = BS_LACK_LENGTH;
       else if (stock->width - 2.0 * self->cutting.trim_edge < part->width)
         here = BS_LACK_WIDTH;
+      else if (stock->supply == 0)
+        here = BS_LACK_SUPPLY;
       else
         return BS_LACK_NONE;
       lack = MAX (lack, here);

@@ -108,7 +108,11 @@ void bs_purchase_explain_bound (const BsPurchase *self, BsWorking *why);
 void bs_purchase_explain_waste (const BsPurchase *self, BsWorking *why);
 void bs_purchase_explain_extra (const BsPurchase *self, BsWorking *why);
 void bs_purchase_explain_measure (const BsPurchase *self, BsWorking *why);
-void bs_purchase_explain_need (const BsPurchase *self, guint want, BsWorking *why);
+void bs_purchase_explain_thickness (const BsPurchase *self, guint want, BsWorking *why);
+void bs_purchase_explain_width (const BsPurchase *self, guint want, BsWorking *why);
+
+/* Laminations to saw, spare ones and all, and how many of the boards must look well for that. */
+void bs_purchase_explain_count (const BsPurchase *self, BsWorking *why);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsPurchase, bs_purchase_free)
 

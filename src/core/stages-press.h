@@ -20,9 +20,10 @@ typedef struct
  * pressed: deeper glue lines are pressed more evenly, docs/pressing-model.md. */
 #define BS_STAGE_MOST_PRESSED 6
 
-/* Finds the layout of a stage of the stack's laminations, with a number of clamps at least. A pack that was glued before is one piece
- * as stiff as its laminations together, and straight. FALSE: it cannot be told, since a wood has no
- * modulus or the laminations do not lie side by side, or progress asked to stop. */
+/* Finds the layout of a stage of the stack's laminations, with a number of clamps at least. A pack
+ * that was glued before is one piece as stiff as its laminations together, and straight. FALSE: it
+ * cannot be told, since a wood has no modulus or the laminations do not lie side by side, or
+ * progress asked to stop. */
 gboolean bs_stage_press (const BsStack *stack, const BsStage *stage, int at_least,
                          const BsProgress *progress, BsStagePressing *pressing);
 

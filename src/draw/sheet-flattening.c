@@ -22,6 +22,7 @@
 typedef struct
 {
   BsFlow *flow;
+  const BsResults *results;
   const BsStack *stack;
   const BsFlattenMap *map;
   const BsForecast *forecast;
@@ -165,7 +166,7 @@ static void
 add_steps (const Page *self)
 {
   const BsPlan *plan = self->stack->plan;
-  g_autofree char *steps = bs_words_flatten_steps (plan);
+  g_autofree char *steps = bs_words_flatten_steps (self->results);
 
   bs_flow_add_text (self->flow, steps, BS_FLOW_PLAIN, BS_FLOW_SIGN_NONE);
   if (plan->slab.flatten_method == BS_FLATTEN_BY_PLANER)
@@ -184,6 +185,7 @@ bs_sheet_add_flattening (BsFlow *flow, const BsResults *results, const BsForecas
   g_autoptr (BsFlattenMap) map = bs_flatten_map_new (stack, stack->plan->slab.flatten_work,
                                                      BS_REMOVAL_COLUMNS, BS_REMOVAL_ROWS);
   Page self = { .flow = flow,
+                .results = results,
                 .stack = stack,
                 .map = map,
                 .forecast = forecast,

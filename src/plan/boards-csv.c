@@ -14,7 +14,7 @@
 #include <math.h>
 #include <string.h>
 
-#define MOST_BYTES (16 * 1024 * 1024)
+#define MOST_MB 16
 
 static void
 free_problem (gpointer data)
@@ -228,11 +228,11 @@ read_table (const GPtrArray *rows, const BsPlan *plan, GError **error)
 BsBoardsTable *
 bs_boards_csv_read (const char *bytes, gsize size, const BsPlan *plan, GError **error)
 {
-  if (size > MOST_BYTES)
+  if (size > (gsize)MOST_MB << 20)
     {
       g_set_error (error, BS_DOCUMENT_ERROR, BS_DOCUMENT_ERROR_READ,
                    _ ("It is larger than %d MB. Expected is a table of at most %d boards."),
-                   MOST_BYTES / (1024 * 1024), BS_MAX_BOARDS);
+                   MOST_MB, BS_MAX_BOARDS);
       return NULL;
     }
   g_autofree char *text = bs_csv_decode (bytes, size, error);

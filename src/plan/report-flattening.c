@@ -79,6 +79,18 @@ report_deep_spots (const BsResults *results)
   return array;
 }
 
+static JsonArray *
+report_shims (const BsResults *results)
+{
+  JsonArray *array = json_array_new ();
+  double shims[BS_N_CORNERS];
+
+  bs_flatten_shims (results->stack, &results->flatten, shims);
+  for (int i = 0; i < BS_N_CORNERS; i++)
+    bs_json_add_number (array, shims[i]);
+  return array;
+}
+
 static JsonObject *
 report_odds (const BsResults *results)
 {
@@ -110,6 +122,7 @@ bs_report_flattening (const BsResults *results)
   bs_json_set_number (object, "slope_y_mm_per_mm", flatten->slope_y);
   bs_json_set_number (object, "offset_mm", flatten->offset);
   json_object_set_array_member (object, "touches", report_touches (results));
+  json_object_set_array_member (object, "shims_mm", report_shims (results));
   json_object_set_array_member (object, "deepest_spots", report_deep_spots (results));
   json_object_set_array_member (object, "by_work", report_works (results));
   json_object_set_object_member (object, "how_sure", report_odds (results));

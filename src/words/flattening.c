@@ -7,6 +7,7 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
+#include "core/flatten.h"
 #include "core/units.h"
 
 static const char *const steps[BS_N_FLATTEN_WORKS] = {
@@ -33,15 +34,48 @@ static const char *const methods[] = {
                                "or is made flat by other means."),
 };
 
-char *
-bs_words_flatten_steps (const BsPlan *plan)
-{
-  return g_strdup_printf ("%s %s", _ (steps[plan->slab.flatten_work]),
-                          _ (methods[plan->slab.flatten_method]));
-}
-
 /* What the eye and the sled cannot tell apart, mm. */
 #define SAME 0.05
+
+/* Of the four corners; NULL when there is no slab, or it lies as it should without any. */
+static char *
+describe_shims (const BsResults *results)
+{
+  BsUnitSystem units = results->stack->plan->units;
+  double shims[BS_N_CORNERS];
+  char *texts[BS_N_CORNERS], *text = NULL;
+  double most = 0.0;
+
+  bs_flatten_shims (results->stack, &results->flatten, shims);
+  for (int i = 0; i < BS_N_CORNERS; i++)
+    {
+      most = fmax (most, shims[i]);
+      texts[i] = bs_units_format (shims[i], BS_QUANTITY_LENGTH, units);
+    }
+  if (most >= SAME)
+    text = g_strdup_printf (
+        /* Translators: four heights. */
+        _ ("Shims: left front %s, right front %s, left back %s, right back %s."),
+        texts[BS_CORNER_LEFT_FRONT], texts[BS_CORNER_RIGHT_FRONT], texts[BS_CORNER_LEFT_BACK],
+        texts[BS_CORNER_RIGHT_BACK]);
+  for (int i = 0; i < BS_N_CORNERS; i++)
+    g_free (texts[i]);
+  return text;
+}
+
+char *
+bs_words_flatten_steps (const BsResults *results)
+{
+  const BsSlab *slab = &results->stack->plan->slab;
+  g_autofree char *shims
+      = slab->flatten_work == BS_FLATTEN_SHIMMED ? describe_shims (results) : NULL;
+
+  if (shims == NULL)
+    return g_strdup_printf ("%s %s", _ (steps[slab->flatten_work]),
+                            _ (methods[slab->flatten_method]));
+  return g_strdup_printf ("%s %s %s", _ (steps[slab->flatten_work]), shims,
+                          _ (methods[slab->flatten_method]));
+}
 
 char *
 bs_words_flatten_choice (const BsFlattenResult by_work[BS_N_FLATTEN_WORKS], BsUnitSystem units)

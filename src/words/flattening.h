@@ -10,8 +10,8 @@ G_BEGIN_DECLS
 
 /* Sentences on flattening. All char * are the caller's. */
 
-/* What is done in which order, a sentence a step. */
-char *bs_words_flatten_steps (const BsPlan *plan);
+/* What is done in which order, a sentence a step, with the shims that are needed. */
+char *bs_words_flatten_steps (const BsResults *results);
 
 /* What shims are worth: the thicknesses by the three orders of work side by side. */
 char *bs_words_flatten_choice (const BsFlattenResult by_work[BS_N_FLATTEN_WORKS],

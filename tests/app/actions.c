@@ -20,6 +20,7 @@ test_names (void)
 
       g_assert_true (g_action_parse_detailed_name (actions[i].name, &name, &target, NULL));
       g_assert_cmpstr (actions[i].title, !=, "");
+      g_assert_nonnull (bs_actions_group_title (actions[i].group));
       g_assert_true (bs_actions_find (actions[i].name) == &actions[i]);
     }
   g_assert_null (bs_actions_find ("win.no-such-thing"));
@@ -128,6 +129,14 @@ test_installed (void)
   desk_close (window);
 }
 
+/* Every group has a title: the window of keys is made of them. */
+static void
+test_groups (void)
+{
+  for (guint group = 0; group < BS_N_ACTION_GROUPS; group++)
+    g_assert_cmpstr (bs_actions_group_title ((BsActionGroup)group), !=, NULL);
+}
+
 static void
 test_menu_item (void)
 {
@@ -148,6 +157,7 @@ main (int argc, char **argv)
   g_test_add_func ("/actions/names", test_names);
   g_test_add_func ("/actions/keys", test_keys);
   g_test_add_func ("/actions/installed", test_installed);
+  g_test_add_func ("/actions/groups", test_groups);
   g_test_add_func ("/actions/menu-item", test_menu_item);
   return g_test_run ();
 }

@@ -94,8 +94,8 @@ test_nothing_to_glue (void)
   g_autoptr (BsPlan) single = slab_new (1, 1000.0, 40.0, 60.0);
   Scene scene = scene_new (single);
 
-  g_assert_nonnull (find_text (
-      scene.page, "A schedule needs at least two laminations with a size in the slab."));
+  g_assert_nonnull (
+      find_text (scene.page, "A schedule needs at least two laminations with a size in the slab."));
   scene_close (&scene);
 }
 
@@ -189,6 +189,10 @@ test_make_and_take_apart (void)
   g_assert_cmpuint (get_packs (&scene)->len, ==, 2);
   pack = &g_array_index (get_packs (&scene), BsPack, 0);
   g_assert_cmpint (pack->first, ==, 0);
+
+  /* What was made is what is looked at. */
+  desk_wait (is_done, scene.session);
+  g_assert_nonnull (find_text (scene.page, "Press 1, round 1: 1 and 2"));
 
   click (&scene, "Take apart");
   g_assert_cmpuint (get_packs (&scene)->len, ==, 1);

@@ -4,6 +4,7 @@
 
 #include "app/session.h"
 #include "core/forecast.h"
+#include "core/pressure.h"
 #include "desk.h"
 #include "plan/edits.h"
 #include "slabs.h"
@@ -186,6 +187,63 @@ test_stop (void)
   g_assert_finalize_object (study);
 }
 
+/* Writes down of which plan each result was that came. */
+static void
+changed_cb (BsStudy *study, GPtrArray *seen)
+{
+  const BsPressure *pressure = bs_study_get_result (study);
+
+  if (pressure != NULL)
+    g_ptr_array_add (seen, pressure->stack->plan);
+}
+
+/* What cannot be stopped is still shown when it comes, though it is of an older plan; then the
+ * wanted one follows. */
+static void
+test_behind (void)
+{
+  g_autoptr (BsPlan) first = slab_new (3, 1000.0, 40.0, 60.0);
+  g_autoptr (BsPlan) last = slab_new (4, 1000.0, 40.0, 60.0);
+  g_autoptr (GPtrArray) seen = g_ptr_array_new ();
+  BsStudy *study = bs_study_new (&bs_study_live_pressing);
+
+  g_signal_connect (study, "changed", G_CALLBACK (changed_cb), seen);
+  bs_study_set_plan (study, first);
+  bs_study_set_plan (study, last);
+  desk_wait (is_done, study);
+  g_assert_cmpuint (seen->len, ==, 2);
+  g_assert_true (g_ptr_array_index (seen, 0) == first);
+  g_assert_true (g_ptr_array_index (seen, 1) == last);
+  g_assert_finalize_object (study);
+}
+
+/* What waits for a plan to have stood begins with the last one only. */
+static void
+test_rest (void)
+{
+  g_autoptr (BsPlan) last = slab_new (3, 1000.0, 40.0, 60.0);
+  g_autoptr (GPtrArray) seen = g_ptr_array_new ();
+  BsStudy *study = bs_study_new (&bs_study_pressing);
+
+  g_signal_connect (study, "changed", G_CALLBACK (changed_cb), seen);
+  for (guint n = 2; n < 20; n++)
+    {
+      g_autoptr (BsPlan) plan = slab_new (n, 1000.0, 40.0, 60.0);
+
+      bs_study_set_plan (study, plan);
+    }
+  bs_study_set_plan (study, last);
+  desk_wait (is_done, study);
+  g_assert_cmpuint (seen->len, ==, 1);
+  g_assert_true (g_ptr_array_index (seen, 0) == last);
+
+  /* Dropped while it rests. */
+  bs_study_set_plan (study, NULL);
+  bs_study_set_plan (study, last);
+  bs_study_set_plan (study, NULL);
+  g_assert_finalize_object (study);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -195,5 +253,7 @@ main (int argc, char **argv)
   g_test_add_func ("/study/of-a-preview", test_preview);
   g_test_add_func ("/study/better-and-better", test_better);
   g_test_add_func ("/study/stopped-by-hand", test_stop);
+  g_test_add_func ("/study/behind", test_behind);
+  g_test_add_func ("/study/rest", test_rest);
   return g_test_run ();
 }

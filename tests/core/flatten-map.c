@@ -107,6 +107,35 @@ test_wedge (void)
   g_assert_cmpfloat_with_epsilon (thickness_by (stack, BS_FLATTEN_UNDERSIDE_FIRST), 79.5, 1e-6);
 }
 
+/* The same wedge. Its undersides on the bench: nothing to shim. Its tops on the bench: the front
+ * lamination is 84 mm high and its underside the lowest, the last one is 80 mm high and stands 4 mm
+ * over it; 80 mm are left at no tilt, which is the least of the best ones. */
+static void
+test_shims (void)
+{
+  g_autoptr (BsPlan) plan = slab_new (9, 1500.0, 40.0, 80.0);
+  double shims[BS_N_CORNERS];
+  BsFlattenResult result;
+
+  for (guint i = 0; i < 9; i++)
+    slab_at (plan, i)->height = 84.0 - 0.5 * i;
+  g_autoptr (BsStack) down = bs_stack_new (plan);
+  bs_flatten (down, &result);
+  bs_flatten_shims (down, &result, shims);
+  for (int i = 0; i < BS_N_CORNERS; i++)
+    g_assert_cmpfloat_with_epsilon (shims[i], 0.0, 1e-5);
+
+  plan->slab.alignment = BS_ALIGNMENT_SHOW_FACES_DOWN;
+  g_autoptr (BsStack) turned = bs_stack_new (plan);
+  bs_flatten (turned, &result);
+  g_assert_cmpfloat_with_epsilon (result.slope_y, 0.0, 1e-6);
+  bs_flatten_shims (turned, &result, shims);
+  g_assert_cmpfloat_with_epsilon (shims[BS_CORNER_LEFT_FRONT], 0.0, 1e-4);
+  g_assert_cmpfloat_with_epsilon (shims[BS_CORNER_RIGHT_FRONT], 0.0, 1e-4);
+  g_assert_cmpfloat_with_epsilon (shims[BS_CORNER_LEFT_BACK], 4.0, 1e-4);
+  g_assert_cmpfloat_with_epsilon (shims[BS_CORNER_RIGHT_BACK], 4.0, 1e-4);
+}
+
 /* Straight laminations between two that are crooked upwards: the slab rests level. */
 static void
 test_rests_level (void)
@@ -191,6 +220,7 @@ main (int argc, char **argv)
                         GINT_TO_POINTER (BS_FLATTEN_UNDERSIDE_FIRST), test_cells);
   g_test_add_func ("/flatten-map/shimmed-is-best", test_shimmed_is_best);
   g_test_add_func ("/flatten-map/wedge", test_wedge);
+  g_test_add_func ("/flatten-map/shims", test_shims);
   g_test_add_func ("/flatten-map/rests-level", test_rests_level);
   g_test_add_func ("/flatten-map/short-lamination", test_short_lamination);
   g_test_add_func ("/flatten-map/empty", test_empty);

@@ -209,6 +209,13 @@ test_explain (void)
                                       + terms[3].value * terms[4].value,
                                   1e-12);
   g_assert_cmpfloat (why.low, <, why.value);
+
+  /* one strip: its sawn width, the edge, the crook and its scatter */
+  bs_milling_need_explain_width (&need, &wish, &shop, &why);
+  g_assert_cmpfloat_with_epsilon (why.terms[0].value, 1.0, 1e-12);
+  g_assert_cmpfloat_with_epsilon (
+      why.value, terms[2].value + terms[4].value + terms[5].value + terms[7].value * terms[6].value,
+      1e-9);
 }
 
 int

@@ -295,9 +295,27 @@ test_workings (void)
                                   100.0 * (why.terms[0].value / why.terms[1].value - 1.0), 1e-9);
   bs_purchase_explain_measure (purchase, &why);
   g_assert_cmpfloat_with_epsilon (why.value, purchase->bought_volume, 1e-9);
-  bs_purchase_explain_need (purchase, 0, &why);
+  bs_purchase_explain_thickness (purchase, 0, &why);
   g_assert_cmpfloat_with_epsilon (why.value,
                                   g_array_index (purchase->wanted, BsWant, 0).need.thickness, 1e-9);
+}
+
+/* Ten laminations and two spare ones: ten of twelve look well with a chance of 80 % when each does
+ * with 87 % at least. By the binomial distribution: p = 0.88 gives 0.833, 0.87 gives 0.802, 0.86
+ * gives 0.770. */
+static void
+test_count (void)
+{
+  g_autoptr (BsPlan) plan = yard_plan (10, 2000.0, 30.0, 60.0);
+  BsWorking why;
+
+  plan->buying.spare_pct = 20.0;
+  plan->buying.confidence_pct = 80.0;
+  g_autoptr (BsPurchase) purchase = bs_purchase_new (plan, 0, NULL);
+  bs_purchase_explain_count (purchase, &why);
+  g_assert_cmpfloat_with_epsilon (why.value, 12.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (why.terms[0].value, 10.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (why.terms[2].value, 87.0, 1e-9);
 }
 
 int
@@ -320,5 +338,6 @@ main (int argc, char **argv)
   g_test_add_func ("/purchase/absurd", test_absurd);
   g_test_add_func ("/purchase/better", test_better);
   g_test_add_func ("/purchase/workings", test_workings);
+  g_test_add_func ("/purchase/count", test_count);
   return g_test_run ();
 }

@@ -49,7 +49,7 @@ def check_keys():
     """Used and closed by keys."""
     with desk.Desk(COUNTER) as program:
         look(program)
-        program.key('ctrl+Return')
+        program.key('ctrl+u')
         desk.wait('another order', lambda: program.get_order() != ORDER)
         program.key('ctrl+shift+r')
         desk.wait('the pane gone', lambda: not program.find('push button', 'Use this order'))
@@ -69,7 +69,7 @@ def check_stop():
         button = program.wait_seen('push button', 'Look for an order')
         desk.wait('the end', lambda: button.getState().contains(desk.pyatspi.STATE_SENSITIVE))
         program.shoot('order-sixty')
-        program.key('ctrl+Return')
+        program.key('ctrl+u')
         desk.wait('another order', lambda: program.get_order() != before)
         program.key('ctrl+z')
         program.wait_order(before)
@@ -85,7 +85,7 @@ def check_pin():
         look(program)
         assert see(program, 'D1 at place 7')
         program.shoot('order-pinned')
-        program.key('ctrl+Return')
+        program.key('ctrl+u')
         desk.wait('another order', lambda: program.get_order() != ORDER)
         assert program.get_order().split()[6] == 'D1'
 
@@ -100,7 +100,7 @@ def check_stale():
         program.wait_order(ORDER.removeprefix('A1 '))
         desk.wait('the words', lambda: see(program, 'found for the plan as it was before'))
         program.shoot('order-stale')
-        program.key('ctrl+Return')
+        program.key('ctrl+u')
         program.wait_order(ORDER.removeprefix('A1 '))
         program.key('ctrl+z')
         desk.wait('the proof again', lambda: see(program, 'Proved: no order is better.'))

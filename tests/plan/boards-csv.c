@@ -7,6 +7,7 @@
 #include "plan/document.h"
 #include "plan/edits.h"
 
+#include <locale.h>
 #include <math.h>
 #include <string.h>
 
@@ -282,6 +283,32 @@ test_write (gconstpointer data)
   g_assert_true (isnan (again->crook));
 }
 
+/* Where the comma is the decimal mark, semicolons separate, and 2.440 could mean thousands. */
+static void
+test_comma (void)
+{
+  static const char typed[] = "thickness;width;length\n50,8;150,5;2,440\n50,8;150,5;2.440\n";
+  g_autoptr (BsPlan) plan = new_plan ();
+
+  if (setlocale (LC_NUMERIC, "de_DE.UTF-8") == NULL && setlocale (LC_NUMERIC, "de_DE.utf8") == NULL)
+    {
+      g_test_skip ("the locale de_DE.UTF-8 is not installed");
+      return;
+    }
+  g_autofree char *text = bs_boards_csv_write (plan);
+  g_autoptr (BsBoardsTable) table = bs_boards_csv_read (text, strlen (text), plan, NULL);
+  g_autoptr (BsBoardsTable) by_hand = bs_boards_csv_read (typed, strlen (typed), plan, NULL);
+  g_autoptr (BsBoardsTable) pasted = bs_boards_paste ("150,5", plan, 0, BS_BOARD_WIDTH, NULL);
+  g_assert_nonnull (setlocale (LC_NUMERIC, "C"));
+
+  g_assert_nonnull (strstr (text, ";50,8;150;2000;"));
+  g_assert_cmpuint (table->boards->len, ==, 2);
+  g_assert_cmpuint (table->problems->len, ==, 0);
+  g_autofree char *found = describe (by_hand);
+  g_assert_cmpstr (found, ==, "!2-Length; !3-Length");
+  g_assert_cmpfloat_with_epsilon (((BsBoard *)pasted->boards->pdata[0])->width, 150.5, 1e-9);
+}
+
 /* A plan holds 20000 boards: two are there, so that the last two of 20000 are left out. */
 static void
 test_too_many (void)
@@ -319,6 +346,7 @@ main (int argc, char *argv[])
                         test_write);
   g_test_add_data_func ("/boards-csv/write/inch", GINT_TO_POINTER (BS_UNIT_SYSTEM_INCH),
                         test_write);
+  g_test_add_func ("/boards-csv/comma", test_comma);
   g_test_add_func ("/boards-csv/too-many", test_too_many);
   return g_test_run ();
 }

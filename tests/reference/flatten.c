@@ -5,9 +5,9 @@
 
 #include <stdio.h>
 
-/* Answers flatten.py. Standard input holds slabs: "n layup alignment", then n lines of
- * "length thickness height crook cup twist taper start orientation"; for each slab a line with the
- * thickness comes back. */
+/* Answers flatten.py. Standard input holds slabs: "n layup alignment work", then n lines
+ * of "length thickness height crook cup twist taper start orientation"; for each slab a line with
+ * the thickness and the slopes of the finished underside comes back. */
 
 static gboolean
 read_lamination (BsPlan *plan, guint place)
@@ -29,22 +29,23 @@ int
 main (void)
 {
   guint n;
-  int layup, alignment;
+  int layup, alignment, work;
 
-  while (scanf ("%u %d %d", &n, &layup, &alignment) == 3)
+  while (scanf ("%u %d %d %d", &n, &layup, &alignment, &work) == 4)
     {
       g_autoptr (BsPlan) plan = slab_new (n, 1.0, 1.0, 1.0);
       BsFlattenResult result;
 
       plan->slab.layup = (BsLayup)layup;
       plan->slab.alignment = (BsAlignment)alignment;
+      plan->slab.flatten_work = (BsFlattenWork)work;
       for (guint i = 0; i < n; i++)
         if (!read_lamination (plan, i))
           return 1;
 
       g_autoptr (BsStack) stack = bs_stack_new (plan);
       bs_flatten (stack, &result);
-      printf ("%.9f\n", result.thickness);
+      printf ("%.9f %.15e %.15e\n", result.thickness, result.slope_x, result.slope_y);
     }
   return 0;
 }
