@@ -60,12 +60,20 @@ struct _BsCuttingCanvas
 
 /* cutting-canvas.c */
 void bs_cutting_canvas_tell (BsCuttingCanvas *self, const char *message);
+double bs_cutting_canvas_get_left (BsCuttingCanvas *self);
+BsCutStyle bs_cutting_canvas_get_style (BsCuttingCanvas *self);
+
+/* cutting-rows.c */
+void bs_cutting_row_free (gpointer row);
+void bs_cutting_rows_match (BsCuttingCanvas *self); /* one for each board of the rack */
+double bs_cutting_rows_measure (BsCuttingCanvas *self, int width);
+void bs_cutting_rows_place (BsCuttingCanvas *self);
+void bs_cutting_rows_snapshot (BsCuttingCanvas *self, GtkSnapshot *snapshot);
 graphene_rect_t bs_cutting_canvas_get_rect (BsCuttingCanvas *self, const BsCut *cut);
 /* The board nearest to a place; NULL when there are none. */
 const BsCuttingRow *bs_cutting_canvas_find_row (BsCuttingCanvas *self, double y);
+/* What of the canvas can be seen. */
 void bs_cutting_canvas_get_view (BsCuttingCanvas *self, double *from, double *page);
-double bs_cutting_canvas_get_left (BsCuttingCanvas *self);
-BsCutStyle bs_cutting_canvas_get_style (BsCuttingCanvas *self);
 
 /* cutting-hold.c */
 void bs_cutting_hold_init (BsCuttingCanvas *self);
