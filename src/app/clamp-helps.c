@@ -74,6 +74,11 @@ show_advice (GtkBox *box, BsSession *session, const BsClampAdvice *advice)
     append_note (box, _ ("No single clamp moved, tightened or added would help."));
   if (closing != NULL)
     append_note (box, closing);
+  if (advice->trials->len > 0
+      && advice->pressure->press.problem.stack.model == BS_PRESS_MODEL_TIMOSHENKO)
+    append_note (box,
+                 _ ("For so many laminations this list is made by the faster form of the model, "
+                    "which errs to the safe side."));
 }
 
 static void

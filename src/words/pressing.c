@@ -196,8 +196,10 @@ bs_words_clamp_trial_effect (const BsClampAdvice *advice, const BsClampTrial *tr
   g_autofree char *before
       = bs_units_format (pressure->layout.least_mpa, BS_QUANTITY_PRESSURE, units);
   g_autofree char *after = bs_units_format (change->least_mpa, BS_QUANTITY_PRESSURE, units);
-  g_autofree char *was = bs_units_format (round (pressure->below_length), BS_QUANTITY_LENGTH, units);
-  g_autofree char *is = bs_units_format (round (change->less_than_wanted), BS_QUANTITY_LENGTH, units);
+  g_autofree char *was
+      = bs_units_format (round (pressure->below_length), BS_QUANTITY_LENGTH, units);
+  g_autofree char *is
+      = bs_units_format (round (change->less_than_wanted), BS_QUANTITY_LENGTH, units);
 
   if (g_str_equal (before, after))
     /* Translators: two lengths. */
