@@ -145,8 +145,8 @@ new_adhesive_block (BsSession *session)
   gtk_box_append (GTK_BOX (block), new_adhesive_choice (session));
   gtk_box_append (GTK_BOX (block), bs_form_new (session, NULL, &bs_record_adhesive, NULL,
                                                 adhesive_fields, G_N_ELEMENTS (adhesive_fields)));
-  gtk_box_append (GTK_BOX (block),
-                  bs_form_new (session, NULL, &bs_record_glue_price, NULL, &bs_glue_price_field, 1));
+  gtk_box_append (GTK_BOX (block), bs_form_new (session, NULL, &bs_record_glue_price, NULL,
+                                                &bs_glue_price_field, 1));
   gtk_box_append (GTK_BOX (block), note);
   g_signal_connect_object (session, "changed", G_CALLBACK (show_adhesive_source_cb), note,
                            G_CONNECT_SWAPPED);
