@@ -191,6 +191,14 @@ find_patch_peak (const Patch *patch)
   return (Peak){ xi, eta, patch_value (patch, xi, eta) };
 }
 
+/* No value of the patch is above this; much quicker than to find the greatest. */
+static double
+bound_patch (const Patch *patch)
+{
+  return patch->constant + MAX (0.0, patch->along) + MAX (0.0, patch->across)
+         + MAX (0.0, patch->crook) + MAX (0.0, patch->cup) + MAX (0.0, patch->twist);
+}
+
 /* sign times what a strip's face stands above the plane slope_x x + slope_y y. */
 static Patch
 patch_of (const BsFaceStrip *strip, gboolean is_top, double sign, double slope_x, double slope_y)
@@ -251,7 +259,10 @@ bs_faces_extreme (const BsFaces *self, gboolean is_top, BsExtreme extreme, doubl
 
   for (guint i = 0; i < self->n; i++)
     {
-      Peak peak = find_strip_peak (&self->strips[i], is_top, extreme, slope_x, slope_y);
+      Patch patch = patch_of (&self->strips[i], is_top, extreme, slope_x, slope_y);
+      if (bound_patch (&patch) <= best.value)
+        continue;
+      Peak peak = find_patch_peak (&patch);
       if (peak.value > best.value)
         {
           best = peak;
