@@ -1,11 +1,17 @@
 /* SPDX-FileCopyrightText: The Broadstave developers
  * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "config.h"
+
 #include "core/pressure.h"
 
 #include "core/clamping.h"
 #include "core/clamps.h"
 
+#include <glib/gi18n-lib.h>
 #include <math.h>
+
+/* Part of the clamps' force that a glue line may miss by rounding. */
+#define BALANCED 1e-6
 
 static GArray *
 list_clamps (const BsStack *stack)
@@ -88,11 +94,17 @@ press_clamps (BsPressure *self, const GArray *clamps)
       self->reason = g_strdup (error->message);
       return pressing == NULL ? BS_PRESSURE_NO_STACK : BS_PRESSURE_OFF_WORK;
     }
-  if (self->layout.pressures.status == BS_PRESS_STATUS_SOLVED)
+  gboolean is_solved = self->layout.pressures.status == BS_PRESS_STATUS_SOLVED;
+  if (is_solved && self->layout.pressures.imbalance < BALANCED)
     return BS_PRESSURE_OF_SET_CLAMPS;
   bs_layout_clear (&self->layout);
   self->layout.status = BS_LAYOUT_NO_CLAMPS;
-  return BS_PRESSURE_NOT_SETTLED;
+  if (!is_solved)
+    return BS_PRESSURE_NOT_SETTLED;
+  self->reason
+      = g_strdup (_ ("A clamp presses where a lamination is missing, so that the pile would tip. "
+                     "Move it to where all of them lie, or bring their ends level."));
+  return BS_PRESSURE_OFF_WORK;
 }
 
 static void

@@ -16,7 +16,8 @@ typedef enum
   BS_PRESSURE_NO_STACK,      /* nothing to press: `reason` says why */
   BS_PRESSURE_NO_CLAMPS,     /* no clamps owned */
   BS_PRESSURE_TOO_SHORT,     /* a clamp does not reach across the slab and its cauls */
-  BS_PRESSURE_OFF_WORK,      /* a clamp does not bear on both outer faces: `reason` says which */
+  BS_PRESSURE_OFF_WORK,      /* a clamp does not bear on both outer faces: `reason` says which; or
+                              * it presses where a lamination is missing, and the pile would tip */
   BS_PRESSURE_NOT_SETTLED,   /* the mathematics did not get there */
 } BsPressureState;
 

@@ -171,11 +171,26 @@ place_beyond (BsPlan *plan)
   bs_plan_place_clamp (plan, "clamp", 1600.0, 3000.0, TRUE);
 }
 
+/* One lamination ends far left of the only clamps: no forces on its joints balance them. */
+static void
+cut_one_short (BsPlan *plan)
+{
+  BsLamination *one = g_ptr_array_index (plan->laminations, 1);
+  BsLamination *copy = bs_lamination_copy (one);
+
+  copy->length = 300.0;
+  g_ptr_array_index (plan->laminations, 1) = copy;
+  bs_lamination_unref (one);
+  for (guint i = 0; i < 2; i++)
+    bs_plan_place_clamp (plan, "clamp", 1000.0 + 200.0 * i, 3000.0, TRUE);
+}
+
 static const StateRow state_rows[] = {
   { "one-lamination", leave_one, BS_PRESSURE_NO_STACK, TRUE },
   { "no-clamps", sell_clamps, BS_PRESSURE_NO_CLAMPS, FALSE },
   { "too-short", shorten_clamps, BS_PRESSURE_TOO_SHORT, FALSE },
   { "off-the-work", place_beyond, BS_PRESSURE_OFF_WORK, TRUE },
+  { "tips", cut_one_short, BS_PRESSURE_OFF_WORK, TRUE },
 };
 
 static void
