@@ -41,10 +41,10 @@ bs_fixing_slots (const BsStack *stack, const BsMovement *movement)
   if (stack->n == 0 || isnan (movement->width.year))
     return slots;
   const double step = find_step (reach, stack->plan->units);
-  for (double distance = step; distance <= reach; distance += step)
+  for (guint i = 1; i * step <= reach; i++)
     {
       BsSlot slot
-          = bs_movement_slot (stack, distance, fixing->screw, fixing->play, movement->glued_pct);
+          = bs_movement_slot (stack, i * step, fixing->screw, fixing->play, movement->glued_pct);
       g_array_append_val (slots, slot);
     }
   return slots;

@@ -159,7 +159,7 @@ bs_flatten_explain_odds (const BsFlattenOdds *odds, BsSure sure, const BsStack *
                           "such slab is flattened by the order of work. The thickness is the "
                           "one below which the rest of the slabs come out."),
       "", BS_QUANTITY_LENGTH, isnan (value) ? N_ ("Nothing to go by.") : DRAWN_CERTAINTY);
-  if (isnan (value))
+  if (odds == NULL || isnan (value))
     return;
   why->value = value;
   bs_working_add (why, N_ ("thinnest slab drawn"), "", odds->least, BS_QUANTITY_LENGTH, NULL);

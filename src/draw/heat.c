@@ -196,9 +196,13 @@ bs_heat_draw_legend (const BsHeat *self, cairo_t *cr, double x, double y, double
   bs_color_set (&palette->edge, cr);
   cairo_rectangle (cr, x, y, width, LEGEND_BAR * text_size);
   cairo_stroke (cr);
-  for (double value = step * ceil (self->from / step - 1e-9); value <= self->to + 1e-9 * range;
-       value += step)
-    draw_tick (self, cr, value, x + width * bs_heat_get_part (self, value), bottom, text_size,
-               value + step > self->to + 1e-9 * range, palette);
+  double first = step * ceil (self->from / step - 1e-9), last = self->to + 1e-9 * range;
+  for (guint i = 0; first + i * step <= last; i++)
+    {
+      double value = first + i * step;
+
+      draw_tick (self, cr, value, x + width * bs_heat_get_part (self, value), bottom, text_size,
+                 value + step > last, palette);
+    }
   cairo_restore (cr);
 }

@@ -86,8 +86,9 @@ draw_axis (const Drawing *self)
   const double step
       = fmax (2.0, bs_chart_step (1.6 * chart->text_size * span / (self->bottom - self->top)));
 
-  for (double pct = self->least; pct <= self->most; pct += step)
+  for (guint i = 0; self->least + i * step <= self->most; i++)
     {
+      const double pct = self->least + i * step;
       g_autofree char *value = bs_units_format (pct, BS_QUANTITY_PERCENT, BS_UNIT_SYSTEM_METRIC);
       const double y = to_y (self, pct);
 

@@ -81,8 +81,10 @@ draw_scale (const Chart *self)
   cairo_move_to (self->cr, self->left, self->bottom);
   cairo_line_to (self->cr, self->right, self->bottom);
   cairo_stroke (self->cr);
-  for (double value = step * ceil (scale.from / step); value <= scale.to; value += step)
+  double first = step * ceil (scale.from / step);
+  for (guint i = 0; first + i * step <= scale.to; i++)
     {
+      double value = first + i * step;
       g_autofree char *text = bs_units_format (value, BS_QUANTITY_LENGTH, self->units);
       double x = to_x (self, value);
 

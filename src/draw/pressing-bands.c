@@ -66,8 +66,10 @@ trace_hatch (cairo_t *cr, double x, double y, double width, double height)
 {
   double step = 5.0;
 
-  for (double at = x - height; at < x + width; at += step)
+  for (guint i = 0; i * step < width + height; i++)
     {
+      double at = x - height + i * step;
+
       cairo_move_to (cr, at, y + height);
       cairo_line_to (cr, at + height, y);
     }
@@ -80,19 +82,23 @@ trace_marks (cairo_t *cr, BsSpot spot, double x, double y, double width, double 
   double radius = fmin (0.3 * height, 3.0), step = fmax (4.0 * radius, 6.0),
          middle = y + 0.5 * height;
 
-  for (double at = x + 0.5 * step; at < x + width; at += step)
-    if (spot == BS_SPOT_OPEN)
-      {
-        cairo_new_sub_path (cr);
-        cairo_arc (cr, at, middle, radius, 0.0, 2.0 * G_PI);
-      }
-    else
-      {
-        cairo_move_to (cr, at - radius, middle - radius);
-        cairo_line_to (cr, at + radius, middle + radius);
-        cairo_move_to (cr, at - radius, middle + radius);
-        cairo_line_to (cr, at + radius, middle - radius);
-      }
+  for (guint i = 0; (i + 0.5) * step < width; i++)
+    {
+      double at = x + (i + 0.5) * step;
+
+      if (spot == BS_SPOT_OPEN)
+        {
+          cairo_new_sub_path (cr);
+          cairo_arc (cr, at, middle, radius, 0.0, 2.0 * G_PI);
+        }
+      else
+        {
+          cairo_move_to (cr, at - radius, middle - radius);
+          cairo_line_to (cr, at + radius, middle + radius);
+          cairo_move_to (cr, at - radius, middle + radius);
+          cairo_line_to (cr, at + radius, middle - radius);
+        }
+    }
 }
 
 void

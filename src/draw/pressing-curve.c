@@ -199,8 +199,9 @@ draw_axis (const Curve *self)
   double step = bs_heat_step (&self->heat, 1.5 * small.size * (self->heat.to - self->heat.from)
                                                / (self->bottom - self->top));
 
-  for (double value = 0.0; value <= self->heat.to * (1.0 + 1e-9); value += step)
+  for (guint i = 0; i * step <= self->heat.to * (1.0 + 1e-9); i++)
     {
+      double value = i * step;
       g_autofree char *text
           = bs_units_format_number (value, BS_QUANTITY_PRESSURE, self->heat.units);
 

@@ -265,8 +265,8 @@ draw_slots (const Drawing *self, double y)
       const BsSlot *slot = &g_array_index (slots, BsSlot, i);
       const double room = 0.95 * slot->distance / (i + 1) * self->per_mm;
 
-      for (double sign = -1.0; sign <= 1.0; sign += 2.0)
-        if ((sign < 0.0 ? front : back) > 0.0)
+      for (int sign = -1; sign <= 1; sign += 2)
+        if ((sign < 0 ? front : back) > 0.0)
           {
             draw_slot (self, slot, sign, y);
             draw_slot_numbers (self, slot, sign, y, room);

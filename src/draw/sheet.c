@@ -39,7 +39,10 @@ add_flattening (BsSheet *self, const BsForecast *forecast)
   g_autoptr (BsForecast) own = NULL;
 
   if (forecast == NULL)
-    forecast = own = bs_forecast_new (self->results->stack->plan, NULL);
+    {
+      own = bs_forecast_new (self->results->stack->plan, NULL);
+      forecast = own;
+    }
   self->odds = forecast->odds;
   bs_sheet_add_flattening (add_flow (self, 2), self->results, forecast);
 }
@@ -50,7 +53,10 @@ add_schedule (BsSheet *self, const BsSchedule *schedule)
   g_autoptr (BsSchedule) own = NULL;
 
   if (schedule == NULL)
-    schedule = own = bs_schedule_new (self->results->stack->plan, BS_SCHEDULE_BY_RULE, NULL);
+    {
+      own = bs_schedule_new (self->results->stack->plan, BS_SCHEDULE_BY_RULE, NULL);
+      schedule = own;
+    }
   bs_sheet_add_schedule (add_flow (self, 2), schedule);
 }
 
@@ -63,7 +69,10 @@ add_buying (BsSheet *self, const BsPurchase *purchase)
   if (plan->offers->len == 0)
     return;
   if (purchase == NULL)
-    purchase = own = bs_purchase_new (plan, BS_PURCHASE_QUICK_ROUNDS, NULL);
+    {
+      own = bs_purchase_new (plan, BS_PURCHASE_QUICK_ROUNDS, NULL);
+      purchase = own;
+    }
   bs_sheet_add_buying (add_flow (self, 1), purchase);
 }
 

@@ -64,7 +64,7 @@ test_relative (Fixture *self, gconstpointer unused)
   desk_wait (has_top, self->photos);
   cairo_surface_t *photo = bs_photos_get (self->photos, "top.png");
   g_assert_cmpint (cairo_image_surface_get_width (photo), ==,
-                   4 * cairo_image_surface_get_height (photo));
+                   (gint64)cairo_image_surface_get_height (photo) * 4);
   g_assert_null (bs_photos_get_problem (self->photos, "top.png"));
   g_assert_null (bs_photos_get (self->photos, NULL));
 }

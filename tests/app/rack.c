@@ -11,9 +11,9 @@ new_session (void)
 {
   g_autoptr (BsPlan) plan = bs_plan_new ();
 
-  for (char id = 'a'; id <= 'e'; id++)
+  for (int id = 'a'; id <= 'e'; id++)
     {
-      const char name[] = { id, '\0' };
+      const char name[] = { (char)id, '\0' };
       BsBoard *board = bs_board_new (name);
       board->length = 1000.0;
       board->width = 100.0;

@@ -51,8 +51,9 @@ test_fewest (void)
   g_autoptr (BsClampProposal) proposal = bs_clamp_proposal_new (plan, NULL);
   guint n = proposal->found.n_clamps - 1;
 
-  for (double share = 0.30; share <= 0.501; share += 0.02)
+  for (guint pct = 30; pct <= 50; pct += 2)
     {
+      double share = pct / 100.0;
       g_autoptr (BsPlan) fewer = bs_plan_copy (plan);
       g_autoptr (BsPressure) pressure = NULL;
       double spacing = 1500.0 / (n - 1 + 2.0 * share);

@@ -249,7 +249,7 @@ check_schedule (const BsPlan *plan, BsScheduleClamps clamps)
       check_found (schedule, shortest);
       g_assert_cmpint (schedule->stages->limit, ==, BS_STAGE_LIMIT_NONE);
     }
-  if (schedule->stages->balanced != NULL)
+  if (shortest != NULL && schedule->stages->balanced != NULL)
     {
       check_precedence (schedule, schedule->stages->balanced);
       check_found (schedule, schedule->stages->balanced);

@@ -138,7 +138,7 @@ test_cells (void)
   cairo_rectangle_int_t box;
 
   bs_heat_draw_cells (&heat, cr, values, 2, 2, 10.0, 10.0, 40.0, 40.0, bs_palette_paper ());
-  g_assert_cmpint (image_count_ink (cr, &box), ==, 3 * 20 * 20);
+  g_assert_cmpint (image_count_ink (cr, &box), ==, 1200); /* three of 20 x 20 */
   g_assert_cmpint (box.x, ==, 10);
   g_assert_cmpint (box.height, ==, 40);
   g_assert_true (image_is_grey (cr));

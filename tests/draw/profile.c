@@ -40,8 +40,9 @@ test_room (gconstpointer data)
   g_autoptr (BsStack) stack = bs_stack_new (plan);
   g_autoptr (BsFlattenMap) map = bs_flatten_map_new (stack, BS_FLATTEN_SHIMMED, 120, 60);
 
-  for (double part = -0.1; part <= 1.1; part += 0.3)
+  for (guint i = 0; i <= 4; i++)
     {
+      double part = -0.1 + 0.3 * i;
       cairo_t *cr = image_new (WIDTH + 100, 300);
       cairo_rectangle_int_t box;
       double at = part * (profile == BS_PROFILE_ACROSS ? stack->length : stack->width);

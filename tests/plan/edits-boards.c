@@ -14,9 +14,9 @@ new_plan (void)
   BsPlan *plan = bs_plan_new ();
   BsLamination *lamination = bs_lamination_new ("strip");
 
-  for (char id = 'a'; id <= 'd'; id++)
+  for (int id = 'a'; id <= 'd'; id++)
     {
-      const char name[] = { id, '\0' };
+      const char name[] = { (char)id, '\0' };
       BsBoard *board = bs_board_new (name);
       bs_text_set (&board->label, name);
       board->length = 1000.0;

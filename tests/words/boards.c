@@ -60,6 +60,7 @@ test_cautions (void)
   g_assert_cmpuint (g_strv_length (found), ==, 4); /* wide, short, thin, not measured */
   for (char **sentence = found; *sentence != NULL; sentence++)
     g_assert_true (g_str_has_suffix (*sentence, "."));
+  g_assert_nonnull (found[0]);
   g_assert_nonnull (strstr (found[0], "jointer"));
 }
 
