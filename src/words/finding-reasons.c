@@ -137,6 +137,13 @@ explain_clamps (const BsFinding *finding, const BsResults *results, const Findin
              "press with %s on the mean; %s is the least that is recommended."),
           v->first, v->second, v->reached, v->recommended);
     case BS_FINDING_CLAMP_REACH:
+      if (finding->values[1] >= finding->values[0])
+        /* Translators: number of clamps, reach needed. */
+        return g_strdup_printf (
+            ngettext ("Slab and cauls are %2$s across; %1$d of the clamps you own opens less.",
+                      "Slab and cauls are %2$s across; %1$d of the clamps you own open less.",
+                      (unsigned long)finding->values[2]),
+            (int)finding->values[2], v->first);
       /* Translators: reach needed, longest reach. */
       return g_strdup_printf (
           _ ("Slab and cauls are %s across; the longest clamp you own opens %s."), v->first,
