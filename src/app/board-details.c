@@ -112,7 +112,8 @@ describe_photo (BsBoardDetails *self, const char *path)
   if (path == NULL)
     return NULL;
   if (bs_photos_get_problem (self->photos, path) != NULL)
-    return g_strdup (bs_photos_get_problem (self->photos, path));
+    return g_strdup_printf ("%s %s", bs_photos_get_problem (self->photos, path),
+                            bs_words_photo_remedy ());
   if (g_path_is_absolute (path))
     return g_strdup_printf (_ ("The photo %s does not lie below the folder of the plan: where the "
                                "plan is taken, it is missed."),
@@ -310,7 +311,7 @@ bs_board_details_new (BsSession *session)
 
   BsBoardDetails *self = g_object_new (BS_TYPE_BOARD_DETAILS, NULL);
   self->session = g_object_ref (session);
-  self->photos = bs_photos_new (session);
+  self->photos = g_object_ref (bs_photos_get_shared (session));
   build (self);
   g_signal_connect_object (session, "changed", G_CALLBACK (show), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->photos, "changed", G_CALLBACK (show_photos), self,

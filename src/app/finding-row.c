@@ -2,8 +2,6 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/finding-row.h"
 
-#include <glib/gi18n.h>
-
 #include "app/resources.h"
 #include "app/severity-sign.h"
 #include "words/words.h"
@@ -61,41 +59,22 @@ bs_finding_row_new (void)
   return g_object_new (BS_TYPE_FINDING_ROW, NULL);
 }
 
-/* "Defect shows: B, place 4" */
-static char *
-write_title (BsFindingItem *item)
-{
-  const BsFinding *finding = bs_finding_item_get_finding (item);
-  const BsLamination *lamination = bs_finding_item_get_lamination (item);
-  const char *title = bs_words_finding_title (finding);
-
-  if (lamination == NULL)
-    return g_strdup (title);
-  /* Translators: what was found, the lamination's label and its place in the slab. */
-  return g_strdup_printf (_ ("%s: %s, place %d"), title,
-                          lamination->label != NULL ? lamination->label : lamination->id,
-                          finding->place + 1);
-}
-
 void
 bs_finding_row_show (BsFindingRow *self, BsFindingItem *item)
 {
   g_return_if_fail (BS_IS_FINDING_ROW (self));
   g_return_if_fail (BS_IS_FINDING_ITEM (item));
 
-  const BsFinding *finding = bs_finding_item_get_finding (item);
-  const BsResults *results = bs_finding_item_get_results (item);
-  const char *severity = bs_words_severity (finding->severity);
-  g_autofree char *title = write_title (item);
-  g_autofree char *reason = bs_words_finding_reason (finding, results);
-  g_autofree char *remedy = bs_words_finding_remedy (finding, results);
+  const char *severity = bs_words_severity (bs_finding_item_get_severity (item));
+  const char *title = bs_finding_item_get_title (item);
+  const char *reason = bs_finding_item_get_reason (item);
   g_autofree char *label = g_strdup_printf ("%s. %s. %s", severity, title, reason);
 
-  bs_severity_sign_show (self->sign, finding->severity);
+  bs_severity_sign_show (self->sign, bs_finding_item_get_severity (item));
   gtk_label_set_text (self->severity, severity);
   gtk_label_set_text (self->title, title);
   gtk_label_set_text (self->reason, reason);
-  gtk_label_set_text (self->remedy, remedy);
+  gtk_label_set_text (self->remedy, bs_finding_item_get_remedy (item));
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, label, -1);
 }
 

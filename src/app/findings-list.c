@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "app/finding-row.h"
+#include "app/photos.h"
 #include "app/resources.h"
 
 struct _BsFindingsList
@@ -48,9 +49,9 @@ bind_cb (GtkSignalListItemFactory *factory, GtkListItem *item)
 /* Contents. */
 
 static void
-update_heading (BsFindingsList *self, const BsResults *results)
+update_heading (BsFindingsList *self, const BsResults *results, guint n_photos)
 {
-  guint n = results->findings->len;
+  guint n = results->findings->len + n_photos;
   guint n_stop = 0;
   g_autofree char *all = NULL, *text = NULL;
 
@@ -71,14 +72,39 @@ update_heading (BsFindingsList *self, const BsResults *results)
     gtk_inscription_set_text (self->heading, text);
 }
 
-static void
-fill (BsFindingsList *self, BsResults *results)
+/* The photos that cannot be shown: notes, so they come last. */
+static GPtrArray *
+list_photos (BsFindingsList *self, const BsPlan *plan)
 {
-  guint n = results->findings->len;
+  BsPhotos *photos = bs_photos_get_shared (self->session);
+  GPtrArray *items = g_ptr_array_new_with_free_func (g_object_unref);
+
+  for (guint i = 0; i < plan->boards->len; i++)
+    {
+      const BsBoard *board = g_ptr_array_index (plan->boards, i);
+      const char *paths[] = { board->photo_top, board->photo_underside };
+
+      for (guint face = 0; face < G_N_ELEMENTS (paths); face++)
+        {
+          const char *problem = bs_photos_get_problem (photos, paths[face]);
+
+          if (problem != NULL)
+            g_ptr_array_add (items, bs_finding_item_new_photo (board, problem));
+        }
+    }
+  return items;
+}
+
+static void
+fill (BsFindingsList *self, const BsResults *results, GPtrArray *photos)
+{
+  guint n = results->findings->len + photos->len;
   g_autoptr (GPtrArray) items = g_ptr_array_new_full (n, g_object_unref);
 
-  for (guint i = 0; i < n; i++)
+  for (guint i = 0; i < results->findings->len; i++)
     g_ptr_array_add (items, bs_finding_item_new (results, i));
+  for (guint i = 0; i < photos->len; i++)
+    g_ptr_array_add (items, g_object_ref (g_ptr_array_index (photos, i)));
   g_list_store_splice (self->store, 0, g_list_model_get_n_items (G_LIST_MODEL (self->store)),
                        items->pdata, n);
 }
@@ -89,9 +115,10 @@ changed_cb (BsFindingsList *self)
   g_assert (BS_IS_FINDINGS_LIST (self));
 
   BsResults *results = bs_session_get_results (self->session);
-  update_heading (self, results);
+  g_autoptr (GPtrArray) photos = list_photos (self, results->stack->plan);
+  update_heading (self, results, photos->len);
   if (!bs_session_has_preview (self->session))
-    fill (self, results);
+    fill (self, results, photos);
 }
 
 static void
@@ -100,9 +127,9 @@ chosen_cb (BsFindingsList *self)
   g_assert (BS_IS_FINDINGS_LIST (self));
 
   BsFindingItem *item = gtk_single_selection_get_selected_item (self->selection);
-  const BsLamination *lamination = item != NULL ? bs_finding_item_get_lamination (item) : NULL;
+  const char *lamination = item != NULL ? bs_finding_item_get_lamination (item) : NULL;
   if (lamination != NULL)
-    bs_session_select (self->session, lamination->id);
+    bs_session_select (self->session, lamination);
 }
 
 static void
@@ -154,5 +181,7 @@ bs_findings_list_set_session (BsFindingsList *self, BsSession *session)
 
   self->session = g_object_ref (session);
   g_signal_connect_object (session, "changed", G_CALLBACK (changed_cb), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (bs_photos_get_shared (session), "changed", G_CALLBACK (changed_cb), self,
+                           G_CONNECT_SWAPPED);
   changed_cb (self);
 }

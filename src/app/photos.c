@@ -3,20 +3,24 @@
 #include "app/photos.h"
 
 #include <glib/gi18n.h>
+#include <string.h>
+
+#include "words/boards.h"
 
 #define MOST_PIXELS 2048 /* along either side */
 
 typedef struct
 {
-  cairo_surface_t *surface; /* NULL: being loaded, or missing */
-  char *problem;
+  gboolean is_loaded, is_checked; /* or about to be */
+  cairo_surface_t *surface;
+  char *problem; /* a sentence, or NULL */
 } Photo;
 
 struct _BsPhotos
 {
   GObject parent_instance;
 
-  BsSession *session;
+  char *folder;       /* of the plan's file, or NULL */
   GHashTable *photos; /* path as the plan has it -> Photo */
 };
 
@@ -63,57 +67,82 @@ load (GTask *task, gpointer self, gpointer data, GCancellable *cancellable)
   g_task_return_pointer (task, surface, (GDestroyNotify)cairo_surface_destroy);
 }
 
+/* In a thread: whether it could be loaded, by its beginning. */
 static void
-loaded_cb (GObject *source, GAsyncResult *result, gpointer user_data)
+check (GTask *task, gpointer self, gpointer data, GCancellable *cancellable)
 {
-  BsPhotos *self = BS_PHOTOS (source);
-  g_autofree char *path = user_data;
-  g_autoptr (GError) error = NULL;
-  cairo_surface_t *surface = g_task_propagate_pointer (G_TASK (result), &error);
-  Photo *photo = g_hash_table_lookup (self->photos, path);
+  GError *error = NULL;
+  g_autoptr (GFile) file = g_file_new_for_path (data);
+  g_autoptr (GFileInputStream) stream = g_file_read (file, NULL, &error);
 
-  if (photo == NULL || photo->surface != NULL) /* another plan's folder meanwhile */
-    {
-      g_clear_pointer (&surface, cairo_surface_destroy);
-      return;
-    }
-  photo->surface = surface;
-  if (surface == NULL)
-    /* Translators: the path of a file, and what the system says of it */
-    photo->problem = g_strdup_printf (_ ("The photo %s cannot be shown: %s. The plan keeps its "
-                                         "name; put the file back, or choose another."),
-                                      path, error->message);
-  g_signal_emit (self, signals[CHANGED], 0);
+  if (stream == NULL)
+    g_task_return_error (task, error);
+  else if (gdk_pixbuf_get_file_info (data, NULL, NULL) == NULL)
+    g_task_return_new_error (task, G_IO_ERROR, G_IO_ERROR_INVALID_DATA,
+                             _ ("it is not a picture that can be read"));
+  else
+    g_task_return_pointer (task, NULL, NULL);
 }
 
 static char *
 find_file (BsPhotos *self, const char *path)
 {
-  const char *folder = bs_session_get_folder (self->session);
-
-  return g_path_is_absolute (path) || folder == NULL ? g_strdup (path)
-                                                     : g_build_filename (folder, path, NULL);
+  return g_path_is_absolute (path) || self->folder == NULL
+             ? g_strdup (path)
+             : g_build_filename (self->folder, path, NULL);
 }
 
-static const Photo *
+static void
+done_cb (GObject *source, GAsyncResult *result, gpointer user_data)
+{
+  BsPhotos *self = BS_PHOTOS (source);
+  g_autofree char *path = user_data;
+  g_autoptr (GError) error = NULL;
+  g_autofree char *file = find_file (self, path);
+  cairo_surface_t *surface = g_task_propagate_pointer (G_TASK (result), &error);
+  Photo *photo = g_hash_table_lookup (self->photos, path);
+
+  if (photo == NULL || strcmp (file, g_task_get_task_data (G_TASK (result))) != 0)
+    { /* another plan's folder meanwhile */
+      g_clear_pointer (&surface, cairo_surface_destroy);
+      return;
+    }
+  if (surface != NULL)
+    photo->surface = surface;
+  if (error != NULL && photo->problem == NULL)
+    photo->problem = bs_words_photo_reason (path, error->message);
+  if (surface != NULL || error != NULL)
+    g_signal_emit (self, signals[CHANGED], 0);
+}
+
+static Photo *
 find_photo (BsPhotos *self, const char *path)
 {
   Photo *photo = g_hash_table_lookup (self->photos, path);
 
-  if (photo != NULL)
-    return photo;
-  photo = g_new0 (Photo, 1);
-  g_hash_table_insert (self->photos, g_strdup (path), photo);
-  g_autoptr (GTask) task = g_task_new (self, NULL, loaded_cb, g_strdup (path));
-  g_task_set_task_data (task, find_file (self, path), g_free);
-  g_task_run_in_thread (task, load);
+  if (photo == NULL)
+    {
+      photo = g_new0 (Photo, 1);
+      g_hash_table_insert (self->photos, g_strdup (path), photo);
+    }
   return photo;
+}
+
+static void
+start (BsPhotos *self, const char *path, GTaskThreadFunc work)
+{
+  g_autoptr (GTask) task = g_task_new (self, NULL, done_cb, g_strdup (path));
+
+  g_task_set_task_data (task, find_file (self, path), g_free);
+  g_task_run_in_thread (task, work);
 }
 
 /* The same paths are other files. */
 static void
-folder_changed_cb (BsPhotos *self)
+folder_changed_cb (BsPhotos *self, GParamSpec *pspec, BsSession *session)
 {
+  g_free (self->folder);
+  self->folder = g_strdup (bs_session_get_folder (session));
   g_hash_table_remove_all (self->photos);
   g_signal_emit (self, signals[CHANGED], 0);
 }
@@ -123,7 +152,7 @@ bs_photos_finalize (GObject *object)
 {
   BsPhotos *self = BS_PHOTOS (object);
 
-  g_clear_object (&self->session);
+  g_free (self->folder);
   g_hash_table_unref (self->photos);
   G_OBJECT_CLASS (bs_photos_parent_class)->finalize (object);
 }
@@ -149,10 +178,24 @@ bs_photos_new (BsSession *session)
   g_return_val_if_fail (BS_IS_SESSION (session), NULL);
 
   BsPhotos *self = g_object_new (BS_TYPE_PHOTOS, NULL);
-  self->session = g_object_ref (session);
+  self->folder = g_strdup (bs_session_get_folder (session));
   g_signal_connect_object (session, "notify::folder", G_CALLBACK (folder_changed_cb), self,
                            G_CONNECT_SWAPPED);
   return self;
+}
+
+BsPhotos *
+bs_photos_get_shared (BsSession *session)
+{
+  g_return_val_if_fail (BS_IS_SESSION (session), NULL);
+
+  BsPhotos *photos = g_object_get_data (G_OBJECT (session), "photos");
+  if (photos == NULL)
+    {
+      photos = bs_photos_new (session);
+      g_object_set_data_full (G_OBJECT (session), "photos", photos, g_object_unref);
+    }
+  return photos;
 }
 
 cairo_surface_t *
@@ -160,7 +203,15 @@ bs_photos_get (BsPhotos *self, const char *path)
 {
   g_return_val_if_fail (BS_IS_PHOTOS (self), NULL);
 
-  return path != NULL ? find_photo (self, path)->surface : NULL;
+  if (path == NULL)
+    return NULL;
+  Photo *photo = find_photo (self, path);
+  if (!photo->is_loaded)
+    {
+      photo->is_loaded = TRUE;
+      start (self, path, load);
+    }
+  return photo->surface;
 }
 
 const char *
@@ -168,7 +219,15 @@ bs_photos_get_problem (BsPhotos *self, const char *path)
 {
   g_return_val_if_fail (BS_IS_PHOTOS (self), NULL);
 
-  return path != NULL ? find_photo (self, path)->problem : NULL;
+  if (path == NULL)
+    return NULL;
+  Photo *photo = find_photo (self, path);
+  if (!photo->is_checked)
+    {
+      photo->is_checked = TRUE;
+      start (self, path, check);
+    }
+  return photo->problem;
 }
 
 char *

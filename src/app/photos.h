@@ -17,10 +17,13 @@ G_DECLARE_FINAL_TYPE (BsPhotos, bs_photos, BS, PHOTOS, GObject)
 
 BsPhotos *bs_photos_new (BsSession *session);
 
+/* The session's own, made when first asked for; borrowed. */
+BsPhotos *bs_photos_get_shared (BsSession *session);
+
 /* Borrowed; NULL while it is not there (yet), and for a path that is NULL. */
 cairo_surface_t *bs_photos_get (BsPhotos *self, const char *path);
 
-/* Why it is not there, a sentence; NULL: it is, or is being loaded. */
+/* Why it cannot be shown, a sentence; NULL: it can, or is being looked at, which loads nothing. */
 const char *bs_photos_get_problem (BsPhotos *self, const char *path);
 
 /* How a plan refers to a file: from its folder where it lies below that, else from the root. The

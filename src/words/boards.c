@@ -70,3 +70,23 @@ bs_words_board_cautions (const BsBoardForecast *forecast, const BsPlan *plan)
   g_ptr_array_add (sentences, NULL);
   return (char **)g_ptr_array_free (sentences, FALSE);
 }
+
+char *
+bs_words_photo_title (const BsBoard *board)
+{
+  return g_strdup_printf (_ ("A photo of board %s is missing"),
+                          board->label != NULL ? board->label : board->id);
+}
+
+char *
+bs_words_photo_reason (const char *path, const char *problem)
+{
+  /* Translators: the path of a file, and what the system says of it */
+  return g_strdup_printf (_ ("The photo %s cannot be shown: %s."), path, problem);
+}
+
+const char *
+bs_words_photo_remedy (void)
+{
+  return _ ("The plan keeps its name: put the file back, or choose another at the place “Boards”.");
+}

@@ -15,4 +15,10 @@ char *bs_words_board_pieces (const BsBoardForecast *forecast, BsUnitSystem units
  * g_strfreev. */
 char **bs_words_board_cautions (const BsBoardForecast *forecast, const BsPlan *plan);
 
+/* The finding that a photo of a board is missing or cannot be read; it is told by whoever looks at
+ * the files. The problem is what the system says of the file. */
+char *bs_words_photo_title (const BsBoard *board);
+char *bs_words_photo_reason (const char *path, const char *problem);
+const char *bs_words_photo_remedy (void);
+
 G_END_DECLS
