@@ -18,7 +18,7 @@ PROGRAM = BUILD / 'src' / 'app' / 'broadstave'
 EXAMPLES = SOURCE / 'data' / 'examples'
 SHOTS = BUILD / 'shots'
 
-PATIENCE_S = 60.0
+PATIENCE_S = 60
 
 # The program is a good deal slower under the sanitizers than the 0.8 s that an answer may take by
 # default.
