@@ -9,6 +9,7 @@
 #include "core/units.h"
 #include "plan/document.h"
 #include "plan/tables.h"
+#include "words/table-names.h"
 
 #include <glib/gi18n-lib.h>
 #include <math.h>
@@ -94,18 +95,19 @@ fail (GError **error, const char *sentence)
 static gboolean
 is_exactly (const BsWood *wood, const char *folded)
 {
+  g_autofree char *translated = g_utf8_casefold (bs_words_wood (wood), -1);
   g_autofree char *name = g_utf8_casefold (wood->name != NULL ? wood->name : "", -1);
   g_autofree char *botanical = g_utf8_casefold (wood->botanical != NULL ? wood->botanical : "", -1);
 
-  return g_str_equal (name, folded) || g_str_equal (botanical, folded)
-         || g_ascii_strcasecmp (wood->id, folded) == 0;
+  return g_str_equal (name, folded) || g_str_equal (translated, folded)
+         || g_str_equal (botanical, folded) || g_ascii_strcasecmp (wood->id, folded) == 0;
 }
 
-/* Whether each word that was typed begins a word of the name: "red oak" is "Oak, northern red". */
+/* Whether each word that was typed begins a word of a name: "red oak" is "Oak, northern red". */
 static gboolean
-is_meant (const BsWood *wood, char **words)
+is_in_name (const char *name, char **words)
 {
-  g_auto (GStrv) own = g_str_tokenize_and_fold (wood->name != NULL ? wood->name : "", NULL, NULL);
+  g_auto (GStrv) own = g_str_tokenize_and_fold (name, NULL, NULL);
 
   for (char **word = words; *word != NULL; word++)
     {
@@ -116,6 +118,14 @@ is_meant (const BsWood *wood, char **words)
         return FALSE;
     }
   return *words != NULL;
+}
+
+/* In the table's language or in the person's. */
+static gboolean
+is_meant (const BsWood *wood, char **words)
+{
+  return is_in_name (wood->name != NULL ? wood->name : "", words)
+         || is_in_name (bs_words_wood (wood), words);
 }
 
 /* The wood that is exactly of that name, or the only one that may be meant. */
@@ -152,7 +162,7 @@ fail_wood (const char *text, const BsWood *first, const BsWood *second, GError *
                 text)
             /* Translators: what was typed, and the names of two woods. */
             : g_strdup_printf (_ ("%s: this could be %s or %s. Write more of the name."), text,
-                               first->name, second->name);
+                               bs_words_wood (first), bs_words_wood (second));
   return fail (error, sentence);
 }
 
@@ -249,7 +259,7 @@ format_wood (const BsBoard *board, const BsPlan *plan)
 {
   const BsWood *wood = board->wood != NULL ? bs_plan_find_wood (plan, board->wood) : NULL;
 
-  return g_strdup (wood == NULL ? "" : wood->name != NULL ? wood->name : wood->id);
+  return g_strdup (wood != NULL ? bs_words_wood (wood) : "");
 }
 
 static const char *

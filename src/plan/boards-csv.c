@@ -365,6 +365,11 @@ write_cell (const BsBoard *board, BsBoardColumn column, const BsPlan *plan)
 {
   const BsBoardColumnInfo *info = &bs_board_columns[column];
 
+  if (column == BS_BOARD_WOOD) /* to be read in any language */
+    {
+      const BsWood *wood = bs_plan_find_wood (plan, board->wood);
+      return g_strdup (wood == NULL ? "" : wood->name != NULL ? wood->name : wood->id);
+    }
   if (info->limit == NULL)
     return bs_board_format (board, column, plan);
   double value = G_STRUCT_MEMBER (double, board, info->offset);
