@@ -109,6 +109,8 @@ tell_plan (const BsPlan *plan)
     return g_strdup (_ ("There are no boards in the rack yet."));
   if (plan->laminations->len + plan->parts->len == 0)
     return g_strdup (_ ("There is nothing to cut yet: no laminations and no parts."));
+  if (rack->n_pieces == 0 && rack->n_missing == 0)
+    return g_strdup (_ ("Nothing is left to cut: every lamination has its board."));
   if (rack->n_pieces == 0)
     return g_strdup (_ ("Nothing is cut yet. Plan the cuts gives every lamination and part a place "
                         "on a board."));
@@ -176,6 +178,14 @@ has_laminations_to_lay_out (const BsPlan *plan)
   return FALSE;
 }
 
+static gboolean
+has_pieces_to_plan (const BsPlan *plan)
+{
+  g_autoptr (BsSawRack) rack = bs_saw_rack_new (plan);
+
+  return plan->boards->len > 0 && rack->n_pieces + rack->n_missing > 0;
+}
+
 static void
 update_actions (BsCuttingPage *self)
 {
@@ -185,9 +195,7 @@ update_actions (BsCuttingPage *self)
   gboolean is_free = !is_running && !bs_session_has_preview (self->session);
   gboolean is_selected = is_free && get_selected (self) != NULL;
 
-  gtk_widget_action_set_enabled (widget, "cuts.plan",
-                                 is_free && plan->boards->len > 0
-                                     && plan->laminations->len + plan->parts->len > 0);
+  gtk_widget_action_set_enabled (widget, "cuts.plan", is_free && has_pieces_to_plan (plan));
   gtk_widget_action_set_enabled (widget, "cuts.stop", is_running);
   gtk_widget_action_set_enabled (widget, "cuts.lay-out",
                                  is_free && has_laminations_to_lay_out (plan));

@@ -131,6 +131,8 @@ setup_cb (GtkSignalListItemFactory *factory, GtkListItem *item, const Column *co
   GtkWidget *label = gtk_label_new (NULL);
 
   gtk_label_set_xalign (GTK_LABEL (label), column->is_number ? 1.0f : 0.0f);
+  if (column->expands)
+    gtk_label_set_ellipsize (GTK_LABEL (label), PANGO_ELLIPSIZE_END);
   gtk_list_item_set_child (item, label);
 }
 
@@ -148,6 +150,8 @@ bind_cb (GtkSignalListItemFactory *factory, GtkListItem *item, const Column *col
   g_autofree char *text = column->tell (self->plan, cut, wish);
 
   gtk_label_set_text (label, text);
+  if (column->expands)
+    gtk_widget_set_tooltip_text (GTK_WIDGET (label), text);
   if (wish != NULL)
     gtk_widget_add_css_class (GTK_WIDGET (label), "strong");
   else

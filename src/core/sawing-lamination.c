@@ -240,3 +240,19 @@ bs_saw_lay_out (BsPlan *plan, guint *n_laid_out)
   bs_plan_unref (copy);
   return bs_plan_ref (plan);
 }
+
+void
+bs_saw_forget_boards (const BsPlan *before, BsPlan *after)
+{
+  for (guint i = 0; i < after->laminations->len; i++)
+    {
+      BsLamination *lamination = after->laminations->pdata[i];
+
+      if (lamination->board == NULL || bs_saw_count_cuts (before, lamination->id) == 0
+          || bs_saw_count_cuts (after, lamination->id) > 0)
+        continue;
+      after->laminations->pdata[i] = bs_lamination_copy (lamination);
+      bs_text_clear (&((BsLamination *)after->laminations->pdata[i])->board);
+      bs_lamination_unref (lamination);
+    }
+}

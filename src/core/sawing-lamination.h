@@ -23,4 +23,8 @@ void bs_saw_turn_to_show (BsPlan *plan, const BsLamination *lamination);
  * n_laid_out: how many. A new plan, or a new reference when there are none. */
 BsPlan *bs_saw_lay_out (BsPlan *plan, guint *n_laid_out);
 
+/* Laminations whose cut before has no successor in `after`, which is not shared yet, have no board
+ * any more: they are wanted again. */
+void bs_saw_forget_boards (const BsPlan *before, BsPlan *after);
+
 G_END_DECLS

@@ -5,6 +5,7 @@
 #include "core/sawing-move.h"
 
 #include "core/sawing-job.h"
+#include "core/sawing-lamination.h"
 #include "core/sawing-rack.h"
 #include "core/sawing-stock.h"
 #include "core/text.h"
@@ -126,6 +127,7 @@ bs_saw_move_and_plan (const BsPlan *plan, guint index, const char *board, double
   g_array_set_size (moved->cuts, 0);
   for (guint i = 0; i < found->cuts->len; i++)
     bs_plan_add_cut (moved, &g_array_index (found->cuts, BsCut, i));
+  bs_saw_forget_boards (plan, moved);
   return g_steal_pointer (&moved);
 }
 

@@ -195,9 +195,5 @@ bs_sawn_board_tell_fault (const BsSawnBoard *self, const BsPlan *plan)
 int
 bs_saw_count_missing (const BsPlan *plan, const BsSawWish *wish)
 {
-  int missing = wish->count;
-
-  for (guint i = 0; i < plan->cuts->len; i++)
-    missing -= g_strcmp0 (g_array_index (plan->cuts, BsCut, i).piece, wish->id) == 0;
-  return MAX (missing, 0);
+  return MAX (wish->count - bs_saw_count_cuts (plan, wish->id), 0);
 }

@@ -57,6 +57,16 @@ add_demands (const BsPlan *plan, const BsLamination *lamination, BsSawWish *wish
   wish->clear_faces = is_on_edge ? outside : up_and_down;
 }
 
+int
+bs_saw_count_cuts (const BsPlan *plan, const char *piece)
+{
+  int n = 0;
+
+  for (guint i = 0; i < plan->cuts->len; i++)
+    n += g_strcmp0 (g_array_index (plan->cuts, BsCut, i).piece, piece) == 0;
+  return n;
+}
+
 static BsSawWish
 wish_for_lamination (const BsPlan *plan, const BsLamination *lamination)
 {
@@ -67,7 +77,7 @@ wish_for_lamination (const BsPlan *plan, const BsLamination *lamination)
     .label = lamination->label != NULL ? lamination->label : lamination->id,
     .wood = lamination->wood,
     .is_lamination = TRUE,
-    .count = 1,
+    .count = lamination->board == NULL || bs_saw_count_cuts (plan, lamination->id) > 0,
     .length = lamination->length,
     .width = is_on_edge ? height : lamination->thickness,
     .thickness = is_on_edge ? lamination->thickness : height,

@@ -19,7 +19,7 @@ typedef struct
 {
   const char *id, *label, *wood; /* borrowed from the plan; wood NULL: any */
   gboolean is_lamination;
-  int count;
+  int count;                        /* 0: a lamination that is milled already */
   double length;                    /* finished, along the grain, */
   double width;                     /* across the board, */
   double thickness;                 /* between the board's wide faces */
@@ -28,7 +28,11 @@ typedef struct
   gboolean is_on_show;
 } BsSawWish;
 
-/* All laminations, then all parts. */
+/* How many cuts the plan has for a piece: a part may have as many as there are of it. */
+int bs_saw_count_cuts (const BsPlan *plan, const char *piece);
+
+/* All laminations, then all parts. A lamination that names its board and has no cut was milled
+ * before and needs none; what is laid out here has both. */
 GArray *bs_saw_wishes_new (const BsPlan *plan);
 
 /* NULL when nothing of that id is wanted. */

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/wanted.h"
 
+#include "core/sawing-wish.h"
 #include "core/slab-wish.h"
 
 #include <math.h>
@@ -14,17 +15,6 @@ static void
 clear_want (gpointer data)
 {
   g_ptr_array_unref (((BsWant *)data)->pieces);
-}
-
-/* How many cuts are planned for a piece: a part has as many as there are of it. */
-static int
-count_cuts (const BsPlan *plan, const char *piece)
-{
-  int n = 0;
-
-  for (guint i = 0; i < plan->cuts->len; i++)
-    n += g_str_equal (g_array_index (plan->cuts, BsCut, i).piece, piece);
-  return n;
 }
 
 /* A lamination on edge is a board that stands; on flat it is one that lies. */
@@ -100,8 +90,8 @@ add_laminations (GArray *wanted, const BsPlan *plan)
       const BsLamination *lamination = g_ptr_array_index (plan->laminations, i);
       BsWant want = want_one (plan, lamination);
 
-      if (lamination->board != NULL || count_cuts (plan, lamination->id) > 0 || want.length <= 0.0
-          || want.width <= 0.0 || want.thickness <= 0.0)
+      if (lamination->board != NULL || bs_saw_count_cuts (plan, lamination->id) > 0
+          || want.length <= 0.0 || want.width <= 0.0 || want.thickness <= 0.0)
         continue;
       g_ptr_array_add (find_alike (wanted, plan, &want)->pieces, lamination->id);
     }
@@ -143,7 +133,7 @@ add_parts (GArray *wanted, const BsPlan *plan)
       BsWant want = {
         .name = part->name,
         .wood = part->wood,
-        .needed = part->count - count_cuts (plan, part->id),
+        .needed = part->count - bs_saw_count_cuts (plan, part->id),
         .length = part->length,
         .width = part->width,
         .thickness = part->thickness,

@@ -3,6 +3,7 @@
 #include "plan/edits-private.h"
 
 #include "core/limits.h"
+#include "core/sawing-lamination.h"
 #include "core/text.h"
 #include "plan/check.h"
 #include "plan/format.h"
@@ -288,6 +289,7 @@ bs_edit_set_cuts (BsPlan *plan, const BsCut *cuts, guint n)
   for (guint i = 0; i < n; i++)
     bs_plan_add_cut (edited, &cuts[i]);
   fit_cuts (edited);
+  bs_saw_forget_boards (plan, edited);
   if (!bs_shape_equal (&bs_cuts_shape, plan, edited))
     return edited;
   bs_plan_unref (edited);

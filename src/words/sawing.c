@@ -240,7 +240,8 @@ bs_words_saw_lack (const BsPlan *plan, const BsSawWish *wish)
           most);
     case BS_SAW_LACK_NONE:
     default:
-      return g_strdup (_ ("no board has room left for it"));
+      return g_strdup (plan->cuts->len == 0 ? _ ("not planned yet")
+                                            : _ ("no board has room left for it"));
     }
 }
 
@@ -290,6 +291,8 @@ bs_words_saw_sum (const BsSawRack *rack, BsUnitSystem units)
   g_autofree char *waste
       = bs_units_format (get_share_pct (rack, rack->waste_area), BS_QUANTITY_PERCENT, units);
 
+  if (rack->n_taken == 0 && rack->n_missing == 0)
+    return g_strdup (_ ("Nothing is left to cut."));
   if (rack->n_taken == 0)
     return g_strdup (_ ("Nothing is cut yet."));
   /* Translators: an area and four shares in per cent. */

@@ -172,6 +172,24 @@ test_lay_out (void)
   fixture_clear (&self);
 }
 
+/* All milled before: there is nothing to plan and nothing to list. */
+static void
+test_milled (void)
+{
+  g_autoptr (BsPlan) plan = rack_plan_new ();
+  g_autoptr (BsSession) session = NULL;
+  GtkWidget *page;
+
+  rack_add_board (plan, 2000.0, 200.0, 52.0, 3000);
+  bs_text_set (&rack_add_lamination (plan, 900.0, 45.0, 60.0)->board, "board-1");
+  session = bs_session_new (plan);
+  page = g_object_ref_sink (bs_cutting_page_new (session));
+  g_assert_cmpstr (gtk_label_get_text (GTK_LABEL (desk_get_child (page, 1))), ==,
+                   "Nothing is left to cut: every lamination has its board.");
+  g_assert_false (gtk_widget_get_sensitive (desk_find_button (page, "cuts.plan")));
+  g_object_unref (page);
+}
+
 /* Table and boards choose together. */
 static void
 test_selection (void)
@@ -219,6 +237,7 @@ main (int argc, char **argv)
   g_test_add_func ("/cutting-page/move-along", test_move_along);
   g_test_add_func ("/cutting-page/marks", test_marks);
   g_test_add_func ("/cutting-page/lay-out", test_lay_out);
+  g_test_add_func ("/cutting-page/milled", test_milled);
   g_test_add_func ("/cutting-page/selection", test_selection);
   g_test_add_func ("/cutting-page/closed-while-searching", test_closed_while_searching);
   return g_test_run ();

@@ -51,6 +51,24 @@ test_four_of_one_board (void)
   g_assert_true (found->is_bound && found->is_price_least);
 }
 
+/* What was milled before gets no place. */
+static void
+test_milled_is_not_planned (void)
+{
+  g_autoptr (BsPlan) plan = rack_plan_new ();
+  g_autoptr (BsPlan) cut = NULL;
+
+  rack_add_board (plan, 2000.0, 200.0, 52.0, 3000);
+  for (int i = 0; i < 2; i++)
+    rack_add_lamination (plan, 900.0, 45.0, 60.0);
+  bs_text_set (&((BsLamination *)plan->laminations->pdata[0])->board, "board-1");
+  g_assert_cmpint (count_missing (plan), ==, 1);
+  cut = solve (plan, NULL);
+  g_assert_cmpuint (cut->cuts->len, ==, 1);
+  g_assert_cmpstr (g_array_index (cut->cuts, BsCut, 0).piece, ==, "lamination-2");
+  g_assert_cmpint (count_missing (cut), ==, 0);
+}
+
 /* Of 50 and 30, the cheaper board that will do. */
 static void
 test_least_price (void)
@@ -317,6 +335,7 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/sawing-job/four-of-one-board", test_four_of_one_board);
+  g_test_add_func ("/sawing-job/milled-is-not-planned", test_milled_is_not_planned);
   g_test_add_func ("/sawing-job/least-price", test_least_price);
   g_test_add_func ("/sawing-job/crook-takes-width", test_crook_takes_width);
   g_test_add_func ("/sawing-job/wide-part-of-crooked-board", test_wide_part_of_crooked_board);

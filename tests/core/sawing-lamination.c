@@ -58,6 +58,27 @@ test_size_and_rings (void)
     }
 }
 
+/* Laid out, and then its cut is gone: it is wanted again, while one milled before stays milled. */
+static void
+test_board_is_forgotten (void)
+{
+  BsBoard *board;
+  g_autoptr (BsPlan) plan = plan_new (BS_LAYUP_ON_EDGE, &board);
+  g_autoptr (BsPlan) after = NULL;
+  const BsLamination *milled = rack_add_lamination (plan, 900.0, 45.0, 66.0);
+
+  for (guint i = 0; i < 2; i++)
+    bs_text_set (&((BsLamination *)plan->laminations->pdata[i])->board, "board-1");
+  after = bs_plan_copy (plan);
+  bs_saw_forget_boards (plan, after);
+  g_assert_true (after->laminations->pdata[0] == plan->laminations->pdata[0]);
+  g_array_set_size (after->cuts, 0);
+  bs_saw_forget_boards (plan, after);
+  g_assert_null (((const BsLamination *)after->laminations->pdata[0])->board);
+  g_assert_true (after->laminations->pdata[1] == milled);
+  g_assert_nonnull (((const BsLamination *)plan->laminations->pdata[0])->board);
+}
+
 /* A bow of 40 over 2000 is 8.1 over 900: 52 - 8.1 - 2 x 0.5 = 42.9 of the 45 wished. */
 static void
 test_less_than_wished (void)
@@ -228,6 +249,7 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/sawing-lamination/size-and-rings", test_size_and_rings);
+  g_test_add_func ("/sawing-lamination/board-is-forgotten", test_board_is_forgotten);
   g_test_add_func ("/sawing-lamination/less-than-wished", test_less_than_wished);
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     {

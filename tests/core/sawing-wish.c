@@ -98,6 +98,25 @@ test_reach (void)
   g_assert_cmpfloat_with_epsilon (bs_saw_straighten (plan, board, 1000.0), 6.0, 1e-9);
 }
 
+/* One milled long ago, one laid out here, one that is still to be cut. */
+static void
+test_milled (void)
+{
+  const int counts[] = { 0, 1, 1 };
+  g_autoptr (BsPlan) plan = rack_plan_new ();
+  g_autoptr (GArray) wishes = NULL;
+
+  rack_add_board (plan, 2000.0, 200.0, 52.0, 0);
+  for (guint i = 0; i < G_N_ELEMENTS (counts); i++)
+    rack_add_lamination (plan, 900.0, 45.0, 60.0);
+  for (guint i = 0; i < 2; i++)
+    bs_text_set (&((BsLamination *)plan->laminations->pdata[i])->board, "board-1");
+  rack_add_cut (plan, "board-1", "lamination-2", 25.0, 0.0, 900.0, 60.0);
+  wishes = bs_saw_wishes_new (plan);
+  for (guint i = 0; i < G_N_ELEMENTS (counts); i++)
+    g_assert_cmpint (g_array_index (wishes, BsSawWish, i).count, ==, counts[i]);
+}
+
 typedef struct
 {
   const char *name;
@@ -146,6 +165,7 @@ main (int argc, char **argv)
   g_test_add_func ("/sawing-wish/rough-size", test_rough_size);
   g_test_add_func ("/sawing-wish/demands", test_demands);
   g_test_add_func ("/sawing-wish/reach", test_reach);
+  g_test_add_func ("/sawing-wish/milled", test_milled);
   for (guint i = 0; i < G_N_ELEMENTS (lacks); i++)
     {
       g_autofree char *path = g_strdup_printf ("/sawing-wish/lack/%s", lacks[i].name);

@@ -7,6 +7,7 @@ import re
 import desk
 import tap
 
+BAKERY = desk.EXAMPLES / 'bakery-counter.broadstave'
 COUNTER = desk.EXAMPLES / 'school-counter.broadstave'
 
 
@@ -49,6 +50,15 @@ def plan_cuts(program):
     program.click_on('push button', 'Plan the cuts')
     desk.wait('a place for all pieces', lambda: len(get_pieces(program)) == 27)
     desk.wait('the proof', lambda: see(program, 'Proven: nothing costs less'))
+
+
+def check_milled():
+    """Laminations milled long ago need no place."""
+    with desk.Desk(BAKERY) as program:
+        program.click_on('label', 'Cutting')
+        desk.wait('nothing to cut', lambda: see(program, 'Nothing is left to cut: every'))
+        assert not see(program, 'no place') and not see(program, 'no board has room')
+        program.shoot('cutting-milled')
 
 
 def check_plan():
@@ -114,9 +124,13 @@ def check_keys():
         program.click_on('push button', 'Lay out the laminations')
         desk.wait('laid out', lambda: see(program, '14 laminations now have their boards'))
         program.wait_seen('push button', 'Undo: Lay out 14 laminations')
+        program.click_on('push button', 'Plan the rest')
+        desk.wait('the proof', lambda: see(program, 'Proven: nothing costs less'))
+        assert len(get_pieces(program)) == 27
 
 
 tap.run([
+    ('/gui/cutting/milled', check_milled),
     ('/gui/cutting/plan', check_plan),
     ('/gui/cutting/drag', check_drag),
     ('/gui/cutting/escape', check_escape),

@@ -77,6 +77,21 @@ test_lack (void)
   g_assert_nonnull (strstr (text, "the longest board gives 950"));
 }
 
+/* That boards are full is said of a plan of cuts only. */
+static void
+test_not_planned (void)
+{
+  g_autoptr (BsPlan) plan = plan_new ();
+  g_autoptr (GArray) wishes = bs_saw_wishes_new (plan);
+  const BsSawWish *wish = bs_saw_wishes_find (wishes, "lamination-1");
+  g_autofree char *planned = bs_words_saw_lack (plan, wish), *before = NULL;
+
+  g_array_set_size (plan->cuts, 0);
+  before = bs_words_saw_lack (plan, wish);
+  g_assert_cmpstr (planned, ==, "no board has room left for it");
+  g_assert_cmpstr (before, ==, "not planned yet");
+}
+
 /* Another board for the lamination costs its price. */
 static void
 test_move (void)
@@ -101,6 +116,7 @@ main (int argc, char **argv)
   g_test_add_func ("/words/sawing/board", test_board);
   g_test_add_func ("/words/sawing/piece", test_piece);
   g_test_add_func ("/words/sawing/lack", test_lack);
+  g_test_add_func ("/words/sawing/not-planned", test_not_planned);
   g_test_add_func ("/words/sawing/move", test_move);
   return g_test_run ();
 }
