@@ -125,7 +125,11 @@ changed_cb (BsReadout *self)
   BsWorking pressure = explain_pressure (self);
   g_autofree char *sure = describe_sure (self, results);
   const char *const notes[N_ROWS]
-      = { [ROW_THICKNESS] = sure, [ROW_TIME] = time_left, [ROW_PRESSURE] = wanted };
+      = { [ROW_THICKNESS] = sure,
+          [ROW_TIME] = time_left,
+          [ROW_PRESSURE] = wanted,
+          /* Translators: beside a number: the unit of what an order costs. */
+          [ROW_ORDER] = _ ("points") };
 
   for (guint i = 0; i < N_ROWS; i++)
     {
