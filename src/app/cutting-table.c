@@ -132,7 +132,11 @@ setup_cb (GtkSignalListItemFactory *factory, GtkListItem *item, const Column *co
 
   gtk_label_set_xalign (GTK_LABEL (label), column->is_number ? 1.0f : 0.0f);
   if (column->expands)
-    gtk_label_set_ellipsize (GTK_LABEL (label), PANGO_ELLIPSIZE_END);
+    {
+      gtk_label_set_wrap (GTK_LABEL (label), TRUE);
+      gtk_label_set_lines (GTK_LABEL (label), 2);
+      gtk_label_set_ellipsize (GTK_LABEL (label), PANGO_ELLIPSIZE_END);
+    }
   gtk_list_item_set_child (item, label);
 }
 
@@ -152,7 +156,7 @@ bind_cb (GtkSignalListItemFactory *factory, GtkListItem *item, const Column *col
   gtk_label_set_text (label, text);
   if (column->expands)
     gtk_widget_set_tooltip_text (GTK_WIDGET (label), text);
-  if (wish != NULL)
+  if (wish != NULL && !column->expands)
     gtk_widget_add_css_class (GTK_WIDGET (label), "strong");
   else
     gtk_widget_remove_css_class (GTK_WIDGET (label), "strong");
