@@ -154,12 +154,13 @@ row_width (int width)
   return width >= 0 ? (width - SPACE) / count_columns (width) - SPACE : -1;
 }
 
+/* The most of `n` rows from the first on. */
 static int
-measure_rows (BsReadout *self, GtkOrientation orientation, int for_size)
+measure_rows (BsReadout *self, int first, int n, GtkOrientation orientation, int for_size)
 {
   int most = 0;
 
-  for (guint i = 0; i < N_ROWS; i++)
+  for (int i = first; i < MIN (first + n, N_ROWS); i++)
     {
       int least;
 
@@ -184,13 +185,14 @@ bs_readout_measure (GtkWidget *widget, GtkOrientation orientation, int for_size,
   int size;
 
   if (orientation == GTK_ORIENTATION_HORIZONTAL)
-    size = MAX (measure_rows (self, orientation, -1), ROW_WIDTH) + 2 * SPACE;
+    size = MAX (measure_rows (self, 0, N_ROWS, orientation, -1), ROW_WIDTH) + 2 * SPACE;
   else
     {
       int columns = count_columns (for_size);
-      int lines = (N_ROWS + columns - 1) / columns;
 
-      size = lines * (measure_rows (self, orientation, row_width (for_size)) + SPACE) + SPACE;
+      size = SPACE;
+      for (int i = 0; i < N_ROWS; i += columns)
+        size += measure_rows (self, i, columns, orientation, row_width (for_size)) + SPACE;
     }
   *minimum = *natural = size;
 }
@@ -201,13 +203,17 @@ bs_readout_size_allocate (GtkWidget *widget, int width, int height, int baseline
   BsReadout *self = BS_READOUT (widget);
   int columns = count_columns (width);
   int one_width = row_width (width);
-  int row_height = measure_rows (self, GTK_ORIENTATION_VERTICAL, one_width);
+  int y = SPACE, row_height = 0;
 
   for (int i = 0; i < N_ROWS; i++)
     {
       int x = SPACE + i % columns * (one_width + SPACE);
-      int y = SPACE + i / columns * (row_height + SPACE);
 
+      if (i % columns == 0)
+        {
+          y += i > 0 ? row_height + SPACE : 0;
+          row_height = measure_rows (self, i, columns, GTK_ORIENTATION_VERTICAL, one_width);
+        }
       gtk_widget_size_allocate (GTK_WIDGET (self->rows[i]),
                                 &(GtkAllocation){ x, y, one_width, row_height }, -1);
     }
