@@ -51,9 +51,27 @@ place_chosen_cb (BsWindow *self)
   gtk_widget_set_hexpand (gtk_widget_get_first_child (frame), TRUE);
 }
 
+/* In the list itself Tab would go from place to place, which is what the arrow keys are for. Here
+ * it goes on into the place, and back to what stands before the list. */
+static gboolean
+key_in_list_cb (GtkEventControllerKey *controller, guint key, guint code, GdkModifierType state,
+                BsWindow *self)
+{
+  if (key == GDK_KEY_Tab && (state & gtk_accelerator_get_default_mod_mask ()) == 0)
+    return gtk_widget_child_focus (gtk_stack_get_visible_child (self->places), GTK_DIR_TAB_FORWARD);
+  if (key == GDK_KEY_ISO_Left_Tab)
+    return gtk_widget_grab_focus (gtk_widget_get_prev_sibling (self->sidebar));
+  return GDK_EVENT_PROPAGATE;
+}
+
 void
 bs_window_places_init (BsWindow *self)
 {
+  GtkEventController *keys = gtk_event_controller_key_new ();
+
+  gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);
+  g_signal_connect_object (keys, "key-pressed", G_CALLBACK (key_in_list_cb), self, 0);
+  gtk_widget_add_controller (self->sidebar, keys);
   for (guint i = 0; i < G_N_ELEMENTS (places); i++)
     gtk_stack_add_titled (self->places, gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 0), places[i].name,
                           g_dpgettext2 (NULL, "place", places[i].title));

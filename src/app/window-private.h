@@ -33,6 +33,7 @@ struct _BsWindow
   GtkMenuButton *menu;
   BsFindingsList *findings;
   GtkStack *places;
+  GtkWidget *sidebar; /* the list of places */
   BsReadout *readout;
 };
 

@@ -167,6 +167,7 @@ bs_window_class_init (BsWindowClass *class)
   gtk_widget_class_bind_template_child (widget_class, BsWindow, findings);
   gtk_widget_class_bind_template_child (widget_class, BsWindow, menu);
   gtk_widget_class_bind_template_child (widget_class, BsWindow, places);
+  gtk_widget_class_bind_template_child (widget_class, BsWindow, sidebar);
   gtk_widget_class_bind_template_child (widget_class, BsWindow, readout);
   gtk_widget_class_bind_template_child (widget_class, BsWindow, redo);
   gtk_widget_class_bind_template_child (widget_class, BsWindow, redo_label);
