@@ -162,8 +162,17 @@ class Desk:
         xdotool('mousemove', '--window', self.window, x, y, 'click', button)
 
     def click_on(self, role, name):
-        box = self.wait_seen(role, name).queryComponent().getExtents(pyatspi.WINDOW_COORDS)
+        box = wait(f'{role} {name} to stand still', lambda: self.get_still_box(role, name))
         self.click(box.x + box.width // 2, box.y + box.height // 2)
+
+    def get_still_box(self, role, name):
+        """Where it is; None while the window is still being laid out."""
+        component = self.wait_seen(role, name).queryComponent()
+        before = component.getExtents(pyatspi.WINDOW_COORDS)
+        time.sleep(0.05)
+        box = component.getExtents(pyatspi.WINDOW_COORDS)
+        is_still = (box.x, box.y, box.width) == (before.x, before.y, before.width)
+        return box if is_still and box.width > 0 else None
 
     def choose(self, name):
         """An item of an open menu. A menu is a surface of its own, where pixels of the window mean
