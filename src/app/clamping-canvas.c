@@ -455,13 +455,3 @@ bs_clamping_canvas_get_clamp (BsClampingCanvas *self)
 
   return self->choice.clamp;
 }
-
-double
-bs_clamping_canvas_find_clamp_x (BsClampingCanvas *self, guint clamp)
-{
-  g_return_val_if_fail (BS_IS_CLAMPING_CANVAS (self), NAN);
-  g_return_val_if_fail (clamp < get_results (self)->set_clamps->len, NAN);
-
-  return bs_pressing_scale_from_x (
-      &self->scale, g_array_index (get_results (self)->set_clamps, BsLayoutClamp, clamp).x);
-}

@@ -18,7 +18,4 @@ GtkWidget *bs_clamping_canvas_new (BsSession *session);
 /* The clamp that is chosen; -1: none. */
 int bs_clamping_canvas_get_clamp (BsClampingCanvas *self);
 
-/* Where a clamp's heads are, in the widget: for tests with a pointer. */
-double bs_clamping_canvas_find_clamp_x (BsClampingCanvas *self, guint clamp);
-
 G_END_DECLS

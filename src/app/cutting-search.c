@@ -10,9 +10,8 @@ struct _BsCuttingSearch
   BsSawPlan *found;
   GError *error;
   GCancellable *working; /* of the thread under way, or NULL */
-  guint watch;           /* source that tells how far it is */
+  guint watch;           /* source that tells of a better one */
   GMutex mutex;          /* of what follows, told by the thread */
-  double done;
   gboolean has_best;
   gint64 price_minor, bound_minor;
 };
@@ -33,11 +32,6 @@ G_DEFINE_FINAL_TYPE (BsCuttingSearch, bs_cutting_search, G_TYPE_OBJECT)
 static gboolean
 report (double done, gpointer task)
 {
-  BsCuttingSearch *self = g_task_get_source_object (task);
-
-  g_mutex_lock (&self->mutex);
-  self->done = done;
-  g_mutex_unlock (&self->mutex);
   return !g_cancellable_is_cancelled (g_task_get_cancellable (task));
 }
 
@@ -130,7 +124,6 @@ bs_cutting_search_start (BsCuttingSearch *self, BsPlan *plan)
   self->plan = plan;
   g_clear_pointer (&self->found, bs_saw_plan_free);
   g_clear_error (&self->error);
-  self->done = 0.0;
   self->has_best = FALSE;
   self->working = g_cancellable_new ();
   self->watch = g_timeout_add (WATCH_EVERY_MS, watch_cb, self);
@@ -174,17 +167,6 @@ bs_cutting_search_get_found (BsCuttingSearch *self, const GError **error)
   if (error != NULL)
     *error = self->error;
   return self->found;
-}
-
-double
-bs_cutting_search_get_progress (BsCuttingSearch *self)
-{
-  g_return_val_if_fail (BS_IS_CUTTING_SEARCH (self), 0.0);
-
-  g_mutex_lock (&self->mutex);
-  double done = self->done;
-  g_mutex_unlock (&self->mutex);
-  return done;
 }
 
 gboolean

@@ -29,8 +29,7 @@ BsPlan *bs_cutting_search_get_plan (BsCuttingSearch *self);
  * to stay. */
 const BsSawPlan *bs_cutting_search_get_found (BsCuttingSearch *self, const GError **error);
 
-/* How far it is, and the best so far: FALSE when there is none yet. */
-double bs_cutting_search_get_progress (BsCuttingSearch *self);
+/* The best so far: FALSE when there is none yet. */
 gboolean bs_cutting_search_get_best (BsCuttingSearch *self, gint64 *price_minor,
                                      gint64 *bound_minor);
 

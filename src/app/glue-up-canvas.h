@@ -42,7 +42,4 @@ double bs_glue_up_canvas_find_middle (BsGlueUpCanvas *self);
 void bs_glue_up_canvas_set_menu (BsGlueUpCanvas *self, GMenuModel *menu);
 void bs_glue_up_canvas_popup (BsGlueUpCanvas *self);
 
-/* Whether a lamination is being carried. */
-gboolean bs_glue_up_canvas_is_holding (BsGlueUpCanvas *self);
-
 G_END_DECLS

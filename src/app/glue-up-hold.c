@@ -145,14 +145,6 @@ drop (BsGlueUpCanvas *self)
     bs_session_set_preview (self->session, NULL);
 }
 
-gboolean
-bs_glue_up_canvas_is_holding (BsGlueUpCanvas *self)
-{
-  g_return_val_if_fail (BS_IS_GLUE_UP_CANVAS (self), FALSE);
-
-  return is_holding (self);
-}
-
 /* How far to scroll when the pointer is at this place of the view. */
 static double
 find_scroll (GtkAdjustment *adjustment, double at)

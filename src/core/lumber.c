@@ -126,12 +126,6 @@ bs_offer_copy (const BsOffer *self)
   return copy;
 }
 
-BsOffer *
-bs_offer_ref (BsOffer *self)
-{
-  return g_atomic_rc_box_acquire (self);
-}
-
 static void
 clear_offer (gpointer data)
 {
@@ -169,12 +163,6 @@ bs_part_copy (const BsPart *self)
   bs_text_share (copy->wood);
   bs_text_share (copy->unknown);
   return copy;
-}
-
-BsPart *
-bs_part_ref (BsPart *self)
-{
-  return g_atomic_rc_box_acquire (self);
 }
 
 static void

@@ -125,11 +125,9 @@ double bs_board_breadth (const BsBoard *self, BsFace face);
 
 BsOffer *bs_offer_new (const char *id);
 BsOffer *bs_offer_copy (const BsOffer *self);
-BsOffer *bs_offer_ref (BsOffer *self);
 void bs_offer_unref (BsOffer *self);
 BsPart *bs_part_new (const char *id);
 BsPart *bs_part_copy (const BsPart *self);
-BsPart *bs_part_ref (BsPart *self);
 void bs_part_unref (BsPart *self);
 
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsBoard, bs_board_unref)

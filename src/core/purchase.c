@@ -522,13 +522,6 @@ bs_purchase_new (const BsPlan *plan, guint rounds, const BsProgress *progress)
   return self;
 }
 
-const BsWant *
-bs_purchase_get_want (const BsPurchase *self, const BsCutPiece *piece)
-{
-  return &g_array_index (self->wanted, BsWant,
-                         g_array_index (self->part_wants, guint, piece->part));
-}
-
 double
 bs_purchase_get_price (const BsPurchase *self)
 {

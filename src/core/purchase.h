@@ -89,9 +89,6 @@ typedef struct
 BsPurchase *bs_purchase_new (const BsPlan *plan, guint rounds, const BsProgress *progress);
 void bs_purchase_free (BsPurchase *self);
 
-/* The want that a piece of the cuts serves. */
-const BsWant *bs_purchase_get_want (const BsPurchase *self, const BsCutPiece *piece);
-
 /* Price of the boards to buy; NAN when there are none, or when an offer among them has no price. */
 double bs_purchase_get_price (const BsPurchase *self);
 

@@ -2,8 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
-#include "core/pressure.h"
 #include "core/flatten-spread.h"
+#include "core/pressure.h"
 #include "draw/flow.h"
 #include "draw/picture.h"
 #include "draw/sheet.h"

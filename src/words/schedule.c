@@ -174,23 +174,6 @@ bs_words_press (const BsSchedule *schedule, const BsStagesPlan *presses, guint n
   return g_strjoin (" ", joined, clamps, mass, company, NULL);
 }
 
-char *
-bs_words_press_times (const BsSchedule *schedule, const BsStage *stage)
-{
-  BsUnitSystem units = schedule->stack->plan->units;
-  const BsStagesInput *input = &schedule->job.input;
-  g_autofree char *assembly = bs_units_format (stage->times.total_s, BS_QUANTITY_TIME, units);
-  g_autofree char *limit = bs_units_format (input->total_s, BS_QUANTITY_TIME, units);
-  g_autofree char *open = bs_units_format (stage->times.open_s, BS_QUANTITY_TIME, units);
-  g_autofree char *open_limit = bs_units_format (input->open_s, BS_QUANTITY_TIME, units);
-  g_autofree char *closed = bs_units_format (stage->times.closed_s, BS_QUANTITY_TIME, units);
-
-  /* Translators: all five are times: "6 min 20 s". */
-  return g_strdup_printf (_ ("Assembly %s of the %s that the glue allows; a joint open for %s of "
-                             "%s, then closed for %s before it is pressed."),
-                          assembly, limit, open, open_limit, closed);
-}
-
 const char *
 bs_words_stage_limit (BsStageLimit limit)
 {

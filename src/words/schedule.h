@@ -22,8 +22,6 @@ char *bs_words_press_name (const BsSchedule *schedule, const BsStage *stage);
 char *bs_words_press_title (const BsSchedule *schedule, const BsStagesPlan *presses, guint number);
 char *bs_words_press (const BsSchedule *schedule, const BsStagesPlan *presses, guint number);
 
-char *bs_words_press_times (const BsSchedule *schedule, const BsStage *stage);
-
 /* What stands in the way (static). */
 const char *bs_words_stage_limit (BsStageLimit limit);
 
