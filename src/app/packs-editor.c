@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "core/packs.h"
 #include "plan/edits.h"
 
 struct _BsPacksEditor
@@ -40,22 +41,6 @@ name_pack (const BsPlan *plan, const BsPack *pack)
                           get_label (plan, pack->first + pack->count - 1));
 }
 
-/* The packs of a plan but those that overlap some laminations. */
-static GArray *
-list_packs_beside (const BsPlan *plan, int first, int end)
-{
-  GArray *packs = g_array_new (FALSE, FALSE, sizeof (BsPack));
-
-  for (guint i = 0; i < plan->packs->len; i++)
-    {
-      const BsPack *pack = &g_array_index (plan->packs, BsPack, i);
-
-      if (pack->first + pack->count <= first || pack->first >= end)
-        g_array_append_val (packs, *pack);
-    }
-  return packs;
-}
-
 static void
 push_packs (BsPacksEditor *self, const GArray *packs, const char *label)
 {
@@ -65,34 +50,43 @@ push_packs (BsPacksEditor *self, const GArray *packs, const char *label)
   bs_session_push (self->session, edited, label, NULL);
 }
 
+/* With those that lie apart from it or nest with it: others cannot stay. */
 static void
 make_cb (BsPacksEditor *self)
 {
   const BsPlan *plan = bs_session_get_plan (self->session);
-  BsPack pack = { .first = (int)gtk_drop_down_get_selected (self->first),
-                  .count = gtk_spin_button_get_value_as_int (self->count) };
-  guint at = 0;
+  const BsPack pack = { .first = (int)gtk_drop_down_get_selected (self->first),
+                        .count = gtk_spin_button_get_value_as_int (self->count) };
 
   if (pack.first + pack.count > (int)plan->order->len)
     return;
-  g_autoptr (GArray) packs = list_packs_beside (plan, pack.first, pack.first + pack.count);
+  g_autoptr (GArray) packs = g_array_new (FALSE, FALSE, sizeof (BsPack));
   g_autofree char *name = name_pack (plan, &pack);
   /* Translators: "A1 to A6". */
   g_autofree char *label = g_strdup_printf (_ ("Make a pack of %s"), name);
 
-  while (at < packs->len && g_array_index (packs, BsPack, at).first < pack.first)
-    at++;
-  g_array_insert_val (packs, at, pack);
+  for (guint i = 0; i < plan->packs->len; i++)
+    {
+      const BsPack *present = &g_array_index (plan->packs, BsPack, i);
+
+      if (bs_packs_fit (present, &pack))
+        g_array_append_val (packs, *present);
+    }
+  g_array_append_val (packs, pack);
+  g_array_sort (packs, bs_packs_compare);
   push_packs (self, packs, label);
 }
 
+/* Packs within it stay. */
 static void
 take_apart_cb (GtkWidget *button, BsPacksEditor *self)
 {
   const BsPlan *plan = bs_session_get_plan (self->session);
-  int first = GPOINTER_TO_INT (g_object_get_data (G_OBJECT (button), "bs-first"));
-  g_autoptr (GArray) packs = list_packs_beside (plan, first, first + 1);
+  guint number = GPOINTER_TO_UINT (g_object_get_data (G_OBJECT (button), "bs-number"));
+  g_autoptr (GArray) packs = g_array_new (FALSE, FALSE, sizeof (BsPack));
 
+  g_array_append_vals (packs, plan->packs->data, plan->packs->len);
+  g_array_remove_index (packs, number);
   gtk_widget_grab_focus (GTK_WIDGET (self->first)); /* the button goes away */
   push_packs (self, packs, _ ("Take a pack apart"));
 }
@@ -106,16 +100,31 @@ limit_count_cb (BsPacksEditor *self)
   gtk_spin_button_set_range (self->count, 2.0, MAX (2.0, (int)plan->order->len - first));
 }
 
-static void
-add_pack (BsPacksEditor *self, const BsPlan *plan, const BsPack *pack)
+/* "A1 to A6: 6 laminations", or what it is glued from when that was glued before. */
+static char *
+describe_pack (const BsPlan *plan, const BsPack *pack, const char *name)
 {
+  unsigned long count = (unsigned long)pack->count;
+
+  if (bs_packs_is_nest (plan, pack))
+    /* Translators: "A1 to A6", and how many laminations that are; some of them are packs of their
+     * own. */
+    return g_strdup_printf (ngettext ("%s: %d lamination, some glued before",
+                                      "%s: %d laminations, some glued before", count),
+                            name, pack->count);
+  /* Translators: "A1 to A6", and how many laminations that are. */
+  return g_strdup_printf (ngettext ("%s: %d lamination", "%s: %d laminations", count), name,
+                          pack->count);
+}
+
+static void
+add_pack (BsPacksEditor *self, const BsPlan *plan, guint number)
+{
+  const BsPack *pack = &g_array_index (plan->packs, BsPack, number);
   GtkWidget *row = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
   GtkWidget *button = gtk_button_new_with_label (_ ("Take apart"));
   g_autofree char *name = name_pack (plan, pack);
-  /* Translators: "A1 to A6", and how many laminations that are. */
-  g_autofree char *text = g_strdup_printf (
-      ngettext ("%s: %d lamination", "%s: %d laminations", (unsigned long)pack->count), name,
-      pack->count);
+  g_autofree char *text = describe_pack (plan, pack, name);
   /* Translators: a button, read out: "Take apart: A1 to A6". */
   g_autofree char *told = g_strdup_printf (_ ("Take apart: %s"), name);
   GtkWidget *label = gtk_label_new (text);
@@ -123,7 +132,7 @@ add_pack (BsPacksEditor *self, const BsPlan *plan, const BsPack *pack)
   gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
   gtk_widget_set_hexpand (label, TRUE);
   gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, told, -1);
-  g_object_set_data (G_OBJECT (button), "bs-first", GINT_TO_POINTER (pack->first));
+  g_object_set_data (G_OBJECT (button), "bs-number", GUINT_TO_POINTER (number));
   g_signal_connect (button, "clicked", G_CALLBACK (take_apart_cb), self);
   gtk_box_append (GTK_BOX (row), label);
   gtk_box_append (GTK_BOX (row), button);
@@ -174,7 +183,7 @@ changed_cb (BsPacksEditor *self)
   for (GtkWidget *child; (child = gtk_widget_get_first_child (GTK_WIDGET (self->packs))) != NULL;)
     gtk_flow_box_remove (self->packs, child);
   for (guint i = 0; i < plan->packs->len; i++)
-    add_pack (self, plan, &g_array_index (plan->packs, BsPack, i));
+    add_pack (self, plan, i);
   gtk_widget_set_visible (GTK_WIDGET (self->packs), plan->packs->len > 0);
   gtk_widget_set_visible (GTK_WIDGET (self->none), plan->packs->len == 0);
   gtk_widget_set_visible (GTK_WIDGET (self->maker), plan->order->len > 2);

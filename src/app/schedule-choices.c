@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "core/packs.h"
 #include "plan/edits.h"
 #include "words/schedule.h"
 
@@ -34,13 +35,12 @@ struct _BsScheduleChoices
   GtkWidget parent_instance;
 
   BsSession *session;
-  GArray *packs; /* BsPack of the way looked at; NULL: no plan can keep them */
+  GArray *packs; /* BsPack of the way looked at; NULL: there is none */
   GArray *own;   /* BsPack of the plan shown last; NULL: none was */
   GtkWidget *column;
   /* borrowed from the column */
   Row rows[N_WAYS];
   GtkWidget *use;
-  GtkWidget *nested;
   /* flags */
   gboolean is_showing;
 };
@@ -58,17 +58,7 @@ G_DEFINE_FINAL_TYPE (BsScheduleChoices, bs_schedule_choices, GTK_TYPE_WIDGET)
 static gboolean
 has_packs (const BsPlan *plan, const GArray *packs)
 {
-  if (plan->packs->len != packs->len)
-    return FALSE;
-  for (guint i = 0; i < packs->len; i++)
-    {
-      const BsPack *a = &g_array_index (plan->packs, BsPack, i);
-      const BsPack *b = &g_array_index (packs, BsPack, i);
-
-      if (a->first != b->first || a->count != b->count)
-        return FALSE;
-    }
-  return TRUE;
+  return bs_packs_are (plan, (const BsPack *)(const void *)packs->data, packs->len);
 }
 
 /* NULL: there is no such way, or it is the person's own. */
@@ -86,7 +76,7 @@ get_way (const BsSchedule *schedule, Way way)
     return presses;
 
   g_autoptr (GArray) packs = bs_stages_plan_list_packs (presses);
-  return packs != NULL && has_packs (schedule->stack->plan, packs) ? NULL : presses;
+  return has_packs (schedule->stack->plan, packs) ? NULL : presses;
 }
 
 static Way
@@ -153,7 +143,6 @@ show_use (BsScheduleChoices *self, const BsSchedule *schedule)
   g_clear_pointer (&self->packs, g_array_unref);
   if (presses != NULL)
     self->packs = bs_stages_plan_list_packs (presses);
-  gtk_widget_set_visible (self->nested, presses != NULL && self->packs == NULL);
   gtk_widget_set_visible (self->use, self->packs != NULL && !has_packs (plan, self->packs));
 }
 
@@ -208,8 +197,9 @@ use_cb (BsScheduleChoices *self)
   const BsPack *packs = (const BsPack *)(const void *)self->packs->data;
   guint n = self->packs->len;
 
-  if (n > 0 && packs[n - 1].first + packs[n - 1].count > (int)plan->order->len)
-    return; /* of an older plan */
+  for (guint i = 0; i < n; i++)
+    if (packs[i].first + packs[i].count > (int)plan->order->len)
+      return; /* of an older plan */
   g_autoptr (BsPlan) edited = bs_edit_set_packs (plan, packs, n);
   bs_session_push (self->session, edited, n > 0 ? _ ("Use these packs") : _ ("Glue in one press"),
                    NULL);
@@ -268,13 +258,8 @@ bs_schedule_choices_init (BsScheduleChoices *self)
   for (Way way = 0; way < N_WAYS; way++)
     add_row (self, way);
   self->use = gtk_button_new_with_label (_ ("Use these packs"));
-  self->nested = gtk_label_new (
-      _ ("It glues packs into larger packs, which a plan cannot keep: follow it from here."));
-  gtk_label_set_wrap (GTK_LABEL (self->nested), TRUE);
-  gtk_label_set_xalign (GTK_LABEL (self->nested), 0.0f);
   gtk_widget_set_halign (self->use, GTK_ALIGN_START);
   g_signal_connect_object (self->use, "clicked", G_CALLBACK (use_cb), self, G_CONNECT_SWAPPED);
-  gtk_box_append (GTK_BOX (self->column), self->nested);
   gtk_box_append (GTK_BOX (self->column), self->use);
   gtk_widget_set_parent (self->column, GTK_WIDGET (self));
 }

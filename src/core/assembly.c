@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/assembly.h"
 
+#include "core/packs.h"
+
 #include <math.h>
 
 #define M2_PER_MM2 1e-6
@@ -66,30 +68,18 @@ bs_assembly_tighten_s (const BsShop *shop, int n_clamps)
   return shop->times.tighten_s * n_clamps / shop->people;
 }
 
-/* Whether the glue line behind a place is glued in this pack; with pack NULL, in the final press.
- */
-static gboolean
-is_glued_in (const BsPlan *plan, const BsPack *pack, int place)
-{
-  if (pack != NULL)
-    return place >= pack->first && place + 1 < pack->first + pack->count;
-  for (guint i = 0; i < plan->packs->len; i++)
-    if (is_glued_in (plan, &g_array_index (plan->packs, BsPack, i), place))
-      return FALSE;
-  return TRUE;
-}
-
-/* Spread, place, spread, place; then the clamps. The joint that was spread first waits longest; the
- * one that takes longest to spread is open longest. */
+/* The press of a pack; with pack NULL, the final one. glued_in: the pack of each glue line. Spread,
+ * place, spread, place; then the clamps. The joint that was spread first waits longest; the one
+ * that takes longest to spread is open longest. */
 static BsAssembly
-time_press (const BsStack *stack, const BsPack *pack, int n_clamps)
+time_press (const BsStack *stack, const BsPack *const *glued_in, const BsPack *pack, int n_clamps)
 {
   const BsShop *shop = &stack->plan->shop;
   BsAssembly press = { 0 };
   double first_open = 0.0;
 
   for (guint i = 0; i + 1 < stack->n; i++)
-    if (is_glued_in (stack->plan, pack, (int)i))
+    if (glued_in[i] == pack)
       {
         double area = bs_stack_glue_area (stack, i);
         double open = bs_assembly_joint_s (shop, area) + shop->times.place_s;
@@ -128,10 +118,15 @@ bs_assembly_times (const BsStack *stack, int n_clamps, BsAssembly *assembly)
   BsAdhesiveTimes limits
       = bs_assembly_limits (&plan->adhesive, &plan->shop.climate, find_mean_moisture (stack));
 
-  *assembly = time_press (stack, NULL, n_clamps);
+  g_autofree const BsPack **glued_in = g_new (const BsPack *, stack->n);
+
+  for (guint i = 0; i < stack->n; i++)
+    glued_in[i] = bs_packs_find_joint (plan, (int)i);
+  *assembly = time_press (stack, glued_in, NULL, n_clamps);
   for (guint i = 0; i < plan->packs->len; i++)
     {
-      BsAssembly press = time_press (stack, &g_array_index (plan->packs, BsPack, i), n_clamps);
+      const BsPack *pack = &g_array_index (plan->packs, BsPack, i);
+      BsAssembly press = time_press (stack, glued_in, pack, n_clamps);
       if (press.total_s > assembly->total_s)
         *assembly = press;
     }

@@ -242,7 +242,8 @@ typedef struct
   GRefString *unknown;
 } BsPlacement;
 
-/* Neighbours that are glued as one press before the final press. */
+/* Neighbours that are glued as one press before the final press, or before a larger pack that has
+ * them all: core/packs.h. */
 typedef struct
 {
   int first; /* place of the first lamination in the order */
@@ -317,7 +318,7 @@ typedef struct
   GArray *cuts;           /* BsCut: no lamination twice, no part more often than it is wanted */
   GPtrArray *laminations; /* BsLamination: all, in the slab or in the rack */
   GArray *order;          /* BsPlacement: the slab; what is not in it stands in the rack */
-  GArray *packs;          /* BsPack, in order, not overlapping */
+  GArray *packs;          /* BsPack, in the order of core/packs.h */
   GArray *placed_clamps;  /* BsPlacedClamp, from left to right; none: those of the hand rule */
   GRefString *unknown;
 } BsPlan;

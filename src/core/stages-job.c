@@ -6,6 +6,7 @@
 #include "core/clamping.h"
 #include "core/mass.h"
 #include "core/moisture.h"
+#include "core/packs.h"
 
 #include <math.h>
 #include <string.h>
@@ -246,16 +247,10 @@ bs_stages_job_own_packs (const BsStagesJob *self, const BsPlan *plan)
   return bs_stages_plan_from_packs (&self->input, starts, counts, n);
 }
 
-static int
-compare_packs (gconstpointer a, gconstpointer b)
-{
-  return ((const BsPack *)a)->first - ((const BsPack *)b)->first;
-}
-
 GArray *
 bs_stages_plan_list_packs (const BsStagesPlan *self)
 {
-  g_autoptr (GArray) packs = g_array_new (FALSE, FALSE, sizeof (BsPack));
+  GArray *packs = g_array_new (FALSE, FALSE, sizeof (BsPack));
 
   for (guint i = 0; i < self->stages->len; i++)
     {
@@ -263,13 +258,11 @@ bs_stages_plan_list_packs (const BsStagesPlan *self)
       BsPack pack = { .first = stage->bounds[0] };
 
       pack.count = stage->bounds[stage->n_pieces] - pack.first;
-      if (stage->is_pack && pack.count != stage->n_pieces)
-        return NULL;
       if (stage->is_pack)
         g_array_append_val (packs, pack);
     }
-  g_array_sort (packs, compare_packs);
-  return g_steal_pointer (&packs);
+  g_array_sort (packs, bs_packs_compare);
+  return packs;
 }
 
 gboolean

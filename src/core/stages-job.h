@@ -44,8 +44,7 @@ void bs_stages_job_take_layouts (BsStagesJob *self, const BsStagesJob *from);
 /* The packs that the person chose. */
 BsStagesPlan *bs_stages_job_own_packs (const BsStagesJob *self, const BsPlan *plan);
 
-/* The packs of such presses as a plan keeps them: an array of BsPack, for g_array_unref. NULL when
- * packs are glued into larger packs, which no plan can keep. */
+/* The packs of such presses as a plan keeps them: an array of BsPack, for g_array_unref. */
 GArray *bs_stages_plan_list_packs (const BsStagesPlan *self);
 
 /* No stage breaks a limit. */

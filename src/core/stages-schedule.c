@@ -4,6 +4,8 @@
 
 #include <math.h>
 
+#define NO_ROUND (-1)
+
 static void
 clear_stage (gpointer data)
 {
@@ -149,15 +151,94 @@ bs_stages_plan_schedule (BsStagesPlan *self, const BsStagesInput *input)
   self->imbalance = most - least;
 }
 
-/* A pack of laminations from first on. */
-static void
-add_pack (BsStagesPlan *self, const BsStagesInput *input, int round, int first, int count)
+/* What one press makes. */
+typedef struct
 {
-  g_autofree int *bounds = g_new (int, count + 1);
+  int first, end; /* its laminations */
+  int n_around;   /* presses that it is glued into, one after another */
+} Made;
 
-  for (int i = 0; i <= count; i++)
-    bounds[i] = first + i;
-  bs_stages_plan_add (self, input, round, bounds, count);
+/* The slab and its packs, each before those within it. */
+static GArray *
+list_made (const BsStagesInput *input, const int *starts, const int *counts, int n_packs)
+{
+  GArray *list = g_array_new (FALSE, FALSE, sizeof (Made));
+  gboolean is_slab_first = n_packs > 0 && counts[0] == input->n;
+
+  if (!is_slab_first)
+    g_array_append_vals (list, &(Made){ 0, input->n, 0 }, 1);
+  for (int i = 0; i < n_packs; i++)
+    {
+      Made made = { starts[i], starts[i] + counts[i], 0 };
+
+      for (guint j = 0; j < list->len; j++)
+        made.n_around += g_array_index (list, Made, j).end >= made.end;
+      g_array_append_val (list, made);
+    }
+  return list;
+}
+
+/* A press, in no round yet, of the laminations and the largest packs within. */
+static void
+add_press (BsStagesPlan *self, const BsStagesInput *input, const GArray *list, guint number)
+{
+  const Made *made = &g_array_index (list, Made, number);
+  g_autofree int *bounds = g_new (int, made->end - made->first + 1);
+  int n_pieces = 0, at = made->first;
+
+  for (guint i = number + 1; i < list->len; i++)
+    {
+      const Made *within = &g_array_index (list, Made, i);
+
+      if (within->first < at || within->end > made->end)
+        continue;
+      while (at < within->first)
+        bounds[n_pieces++] = at++;
+      bounds[n_pieces++] = at;
+      at = within->end;
+    }
+  while (at < made->end)
+    bounds[n_pieces++] = at++;
+  bounds[n_pieces] = made->end;
+  bs_stages_plan_add (self, input, NO_ROUND, bounds, n_pieces);
+}
+
+static gboolean
+is_ready (const BsStagesPlan *self, const GArray *list, guint number, int round)
+{
+  int end = g_array_index (list, Made, number).end;
+
+  for (guint i = number + 1; i < list->len && g_array_index (list, Made, i).first < end; i++)
+    {
+      int made_in = g_array_index (self->stages, BsStage, i).round;
+
+      if (made_in == NO_ROUND || made_in == round)
+        return FALSE;
+    }
+  return TRUE;
+}
+
+/* Puts presses that are ready and have so many around them into a round, as long as there are
+ * clamps. Returns how many. */
+static int
+fill_round (BsStagesPlan *self, const BsStagesInput *input, const GArray *list, int round,
+            int n_around, int *clamps)
+{
+  int n = 0;
+
+  for (guint i = 0; i < list->len; i++)
+    {
+      BsStage *stage = &g_array_index (self->stages, BsStage, i);
+
+      if (stage->round != NO_ROUND || g_array_index (list, Made, i).n_around != n_around
+          || (*clamps > 0 && *clamps + stage->n_clamps > input->pack_clamps)
+          || !is_ready (self, list, i, round))
+        continue;
+      stage->round = round;
+      *clamps += stage->n_clamps;
+      n++;
+    }
+  return n;
 }
 
 BsStagesPlan *
@@ -165,29 +246,19 @@ bs_stages_plan_from_packs (const BsStagesInput *input, const int *starts, const 
                            int n_packs)
 {
   BsStagesPlan *self = bs_stages_plan_new ();
-  g_autofree int *bounds = g_new (int, input->n + 1);
-  int n_pieces = 0, round = 0, clamps = 0, at = 0;
+  int n_left, deepest = 0;
 
   g_return_val_if_fail (input->n >= 2, self);
-  for (int i = 0; i < n_packs; i++)
+  g_autoptr (GArray) list = list_made (input, starts, counts, n_packs);
+  for (guint i = 0; i < list->len; i++)
     {
-      add_pack (self, input, round, starts[i], counts[i]);
-      BsStage *stage = &g_array_index (self->stages, BsStage, self->stages->len - 1);
-      clamps += stage->n_clamps;
-      if (clamps > input->pack_clamps && clamps > stage->n_clamps)
-        {
-          stage->round = ++round;
-          clamps = stage->n_clamps;
-        }
-      for (; at < starts[i]; at++)
-        bounds[n_pieces++] = at;
-      bounds[n_pieces++] = starts[i];
-      at = starts[i] + counts[i];
+      add_press (self, input, list, i);
+      deepest = MAX (deepest, g_array_index (list, Made, i).n_around);
     }
-  for (; at <= input->n; at++)
-    bounds[n_pieces++] = at;
-  if (n_pieces > 2)
-    bs_stages_plan_add (self, input, n_packs > 0 ? round + 1 : 0, bounds, n_pieces - 1);
+  n_left = (int)list->len;
+  for (int round = 0, clamps = 0; n_left > 0; round++, clamps = 0)
+    for (int n_around = deepest; n_around >= 0; n_around--)
+      n_left -= fill_round (self, input, list, round, n_around, &clamps);
   bs_stages_plan_schedule (self, input);
   return self;
 }

@@ -61,9 +61,9 @@ void bs_stages_free (BsStages *self);
 /* Whether there is any plan, without looking for the best. */
 gboolean bs_stages_is_possible (const BsStagesInput *input);
 
-/* Packs that the person chose, in order and not overlapping: as many at once as the clamps allow,
- * then the slab. Each stage names the limit that it breaks. starts: first lamination of each pack,
- * counts: how many. */
+/* Packs that the person chose, in the order of core/packs.h: in each round as many as are ready and
+ * the clamps allow, first those that are glued into the most others; then the slab. Each stage
+ * names the limit that it breaks. starts: first lamination of each pack, counts: how many. */
 BsStagesPlan *bs_stages_plan_from_packs (const BsStagesInput *input, const int *starts,
                                          const int *counts, int n_packs);
 void bs_stages_plan_free (BsStagesPlan *self);

@@ -4,6 +4,7 @@
 
 #include "config.h"
 #include "core/limits.h"
+#include "core/packs.h"
 #include "plan/document.h"
 
 #include <glib/gi18n-lib.h>
@@ -303,21 +304,30 @@ check_order (Check *self)
 }
 
 static gboolean
+check_pack (Check *self, guint number)
+{
+  const BsPack *packs = (const BsPack *)(const void *)self->plan->packs->data;
+  const BsPack *pack = &packs[number];
+
+  if (number > 0 && bs_packs_compare (&packs[number - 1], pack) >= 0)
+    return fail_number (self, _ ("a later place than in the pack before it, or a smaller pack"),
+                        pack->first, "packs[%u].first", number);
+  for (guint i = 0; i < number; i++)
+    if (!bs_packs_fit (&packs[i], pack))
+      return fail_number (self, _ ("a place apart from every other pack, or a pack within another"),
+                          pack->first, "packs[%u].first", number);
+  if (pack->first + pack->count > (int)self->plan->order->len)
+    return fail_number (self, _ ("a number of laminations that the order has"), pack->count,
+                        "packs[%u].count", number);
+  return TRUE;
+}
+
+static gboolean
 check_packs (Check *self)
 {
-  int end = 0;
-
   for (guint i = 0; i < self->plan->packs->len; i++)
-    {
-      const BsPack *pack = &g_array_index (self->plan->packs, BsPack, i);
-      if (pack->first < end)
-        return fail_number (self, _ ("a place after the pack before it"), pack->first,
-                            "packs[%u].first", i);
-      end = pack->first + pack->count;
-      if (end > (int)self->plan->order->len)
-        return fail_number (self, _ ("a number of laminations that the order has"), pack->count,
-                            "packs[%u].count", i);
-    }
+    if (!check_pack (self, i))
+      return FALSE;
   return TRUE;
 }
 

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "plan/edits-private.h"
 
+#include "core/packs.h"
 #include "core/text.h"
 
 /* Edits of the order and its packs; those of sections and lists are in edits-parts.c. */
@@ -24,42 +25,55 @@ pack_holds (const BsPack *pack, int place)
   return place >= pack->first && place < pack->first + pack->count;
 }
 
+/* A pack that is too small is none, and a pack of another alone is that other. */
 static void
-shrink_packs (GArray *packs, int place)
+tidy_packs (GArray *packs)
 {
+  g_array_sort (packs, bs_packs_compare);
   for (guint i = packs->len; i-- > 0;)
     {
-      BsPack *pack = &g_array_index (packs, BsPack, i);
-      if (pack->first > place)
-        pack->first--;
-      else if (pack_holds (pack, place) && --pack->count < 2)
+      const BsPack *pack = &g_array_index (packs, BsPack, i);
+
+      if (pack->count < 2
+          || (i > 0 && bs_packs_compare (pack, &g_array_index (packs, BsPack, i - 1)) == 0))
         g_array_remove_index (packs, i);
     }
 }
 
 static void
-grow_packs (GArray *packs, int place)
+shrink_pack (BsPack *pack, int place)
+{
+  if (pack->first > place)
+    pack->first--;
+  else if (pack_holds (pack, place))
+    pack->count--;
+}
+
+static void
+grow_pack (BsPack *pack, int place)
+{
+  if (pack->first >= place)
+    pack->first++;
+  else if (pack_holds (pack, place))
+    pack->count++;
+}
+
+/* A lamination went from one place to another. What moves within a pack stays in it, to its very
+ * ends. */
+static void
+move_in_packs (GArray *packs, int from, int to)
 {
   for (guint i = 0; i < packs->len; i++)
     {
       BsPack *pack = &g_array_index (packs, BsPack, i);
-      if (pack->first >= place)
-        pack->first++;
-      else if (pack_holds (pack, place))
-        pack->count++;
-    }
-}
 
-static gboolean
-is_within_pack (const BsPlan *plan, int from, int to)
-{
-  for (guint i = 0; i < plan->packs->len; i++)
-    {
-      const BsPack *pack = &g_array_index (plan->packs, BsPack, i);
       if (pack_holds (pack, from) && pack_holds (pack, to))
-        return TRUE;
+        continue;
+      shrink_pack (pack, from);
+      if (pack->count >= 2)
+        grow_pack (pack, to);
     }
-  return FALSE;
+  tidy_packs (packs);
 }
 
 BsPlan *
@@ -77,11 +91,7 @@ bs_edit_move (BsPlan *plan, int from, int to)
   bs_text_share (moved.unknown);
   g_array_remove_index (edited->order, (guint)from);
   g_array_insert_val (edited->order, (guint)to, moved);
-  if (!is_within_pack (plan, from, to))
-    {
-      shrink_packs (edited->packs, from);
-      grow_packs (edited->packs, to);
-    }
+  move_in_packs (edited->packs, from, to);
   return edited;
 }
 
@@ -116,7 +126,9 @@ void
 bs_edit_take_out (BsPlan *plan, int place)
 {
   g_array_remove_index (plan->order, (guint)place);
-  shrink_packs (plan->packs, place);
+  for (guint i = 0; i < plan->packs->len; i++)
+    shrink_pack (&g_array_index (plan->packs, BsPack, i), place);
+  tidy_packs (plan->packs);
 }
 
 BsPlan *
@@ -138,7 +150,8 @@ bs_edit_bring_back (BsPlan *plan, const char *lamination, int place)
 
   BsPlan *edited = bs_plan_copy (plan);
   bs_plan_insert_placement (edited, place, lamination, BS_ORIENTATION_AS_MARKED, 0.0);
-  grow_packs (edited->packs, place);
+  for (guint i = 0; i < edited->packs->len; i++)
+    grow_pack (&g_array_index (edited->packs, BsPack, i), place);
   return edited;
 }
 
@@ -185,20 +198,7 @@ bs_edit_set_order (BsPlan *plan, const BsPlacement *order, guint n)
 BsPlan *
 bs_edit_set_packs (BsPlan *plan, const BsPack *packs, guint n)
 {
-  gboolean is_same = plan->packs->len == n;
-  int end = 0;
-
-  for (guint i = 0; i < n; i++)
-    {
-      g_return_val_if_fail (packs[i].first >= end && packs[i].count >= 2, NULL);
-      end = packs[i].first + packs[i].count;
-      g_return_val_if_fail (end <= (int)plan->order->len, NULL);
-
-      const BsPack *present = is_same ? &g_array_index (plan->packs, BsPack, i) : NULL;
-      is_same
-          = present != NULL && present->first == packs[i].first && present->count == packs[i].count;
-    }
-  if (is_same)
+  if (bs_packs_are (plan, packs, n))
     return bs_plan_ref (plan);
 
   BsPlan *edited = bs_plan_copy (plan);
@@ -206,6 +206,8 @@ bs_edit_set_packs (BsPlan *plan, const BsPack *packs, guint n)
   for (guint i = 0; i < n; i++)
     {
       const BsPack pack = { .first = packs[i].first, .count = packs[i].count };
+
+      g_warn_if_fail (pack.count >= 2 && pack.first + pack.count <= (int)plan->order->len);
       g_array_append_val (edited->packs, pack);
     }
   return edited;

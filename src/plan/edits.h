@@ -29,7 +29,7 @@ BsPlan *bs_edit_set_aside (BsPlan *plan, int place);
 BsPlan *bs_edit_bring_back (BsPlan *plan, const char *lamination, int place);
 
 /* Another order as a whole (`unknown` is not read), which ends all packs if it differs; and other
- * packs, in order, not overlapping. */
+ * packs, in the order of core/packs.h. */
 BsPlan *bs_edit_set_order (BsPlan *plan, const BsPlacement *order, guint n);
 BsPlan *bs_edit_set_packs (BsPlan *plan, const BsPack *packs, guint n);
 

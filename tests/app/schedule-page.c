@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/schedule-page.h"
 
+#include "core/packs.h"
+
 #include "app/packs-editor.h"
 #include "app/schedule-choices.h"
 #include "desk.h"
@@ -202,6 +204,35 @@ test_make_and_take_apart (void)
   scene_close (&scene);
 }
 
+/* A pack around another one: both stay, and each can be taken apart by itself. */
+static void
+test_nest (void)
+{
+  g_autoptr (BsPlan) plan = shop_new_perfect ();
+  const BsPack inner = { 1, 2 }, outer = { 0, 4 };
+  Scene scene;
+
+  g_array_append_val (plan->packs, inner);
+  scene = scene_new (plan);
+  gtk_spin_button_set_value (GTK_SPIN_BUTTON (desk_find (scene.page, GTK_TYPE_SPIN_BUTTON)), 4.0);
+  click (&scene, "Make a pack");
+  g_assert_cmpuint (get_packs (&scene)->len, ==, 2);
+  g_assert_cmpint (bs_packs_compare (&g_array_index (get_packs (&scene), BsPack, 0), &outer), ==,
+                   0);
+  g_assert_nonnull (find_text (scene.page, "1 to 4: 4 laminations, some glued before"));
+  g_assert_nonnull (find_text (scene.page, "2 to 3: 2 laminations"));
+  desk_wait (is_done, scene.session);
+  g_assert_nonnull (find_text (scene.page, "Press 1, round 1: 2 and 3"));
+  g_assert_nonnull (find_text (scene.page, "Press 2, round 2: 1 to 4"));
+
+  click (&scene, "Take apart"); /* the first: the larger one */
+  g_assert_cmpuint (get_packs (&scene)->len, ==, 1);
+  g_assert_cmpint (bs_packs_compare (&g_array_index (get_packs (&scene), BsPack, 0), &inner), ==,
+                   0);
+  desk_wait (is_done, scene.session);
+  scene_close (&scene);
+}
+
 /* Without clamps nothing can be glued, and the place says what would help. */
 static void
 test_impossible (void)
@@ -226,6 +257,7 @@ main (int argc, char **argv)
   g_test_add_func ("/schedule-page/use-proposed", test_use_proposed);
   g_test_add_func ("/schedule-page/look-at-other", test_look_at_other);
   g_test_add_func ("/schedule-page/make-and-take-apart", test_make_and_take_apart);
+  g_test_add_func ("/schedule-page/nest", test_nest);
   g_test_add_func ("/schedule-page/impossible", test_impossible);
   return g_test_run ();
 }

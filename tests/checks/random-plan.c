@@ -266,6 +266,21 @@ add_laminations (const Draw *self)
     }
 }
 
+/* Laminations from one end of a pack, as a pack within it. */
+static void
+nest_pack (const Draw *self, const BsPack *around)
+{
+  BsPack pack = { .first = around->first };
+
+  if (around->count < 3 || draw_chance (self, 2))
+    return;
+  pack.count = 2 + (int)bs_random_below (self->random, (guint)(around->count - 2));
+  if (draw_chance (self, 2))
+    pack.first += around->count - pack.count;
+  g_array_append_val (self->plan->packs, pack);
+  nest_pack (self, &pack);
+}
+
 static void
 add_packs (const Draw *self)
 {
@@ -280,6 +295,7 @@ add_packs (const Draw *self)
         return;
       pack.count = 2 + (int)bs_random_below (self->random, (guint)(most - 1));
       g_array_append_val (self->plan->packs, pack);
+      nest_pack (self, &pack);
       at = pack.first + pack.count;
     }
 }

@@ -76,6 +76,22 @@ test_packs (void)
   g_assert_cmpfloat_with_epsilon (assembly.total_s, 3.0 * 30.8 + 120.0, EXACT);
 }
 
+/* Two pairs glued to a pack of five with the one between them: pair, pair, two joints; three in the
+ * final press. */
+static void
+test_packs_of_packs (void)
+{
+  g_autoptr (BsPlan) plan = shop_new_perfect ();
+  const BsPack packs[] = { { 0, 5 }, { 0, 2 }, { 3, 2 } };
+  g_array_append_vals (plan->packs, packs, G_N_ELEMENTS (packs));
+  BsAssembly assembly = times_of (plan, 10);
+
+  g_assert_cmpint (assembly.n_joints, ==, 3);
+  g_assert_cmpfloat_with_epsilon (assembly.total_s, 3.0 * 30.8 + 120.0, EXACT);
+  g_array_set_size (plan->packs, 1); /* the pack of five in one press */
+  g_assert_cmpint (times_of (plan, 10).n_joints, ==, 4);
+}
+
 static void
 test_nothing_to_glue (void)
 {
@@ -164,6 +180,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/assembly/two-people", test_two_people);
   g_test_add_func ("/assembly/uneven-joints", test_uneven_joints);
   g_test_add_func ("/assembly/packs", test_packs);
+  g_test_add_func ("/assembly/packs/nested", test_packs_of_packs);
   g_test_add_func ("/assembly/nothing-to-glue", test_nothing_to_glue);
   for (gsize i = 0; i < G_N_ELEMENTS (climate_rows); i++)
     {

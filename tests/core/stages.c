@@ -1,6 +1,6 @@
 /* SPDX-FileCopyrightText: The Broadstave developers
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#include "core/stages.h"
+#include "core/stages-job.h"
 
 #include "core/stages-row.h"
 
@@ -121,6 +121,26 @@ check_plan (const BsStagesPlan *plan, const BsStagesInput *input)
   g_assert_cmpfloat (plan->elapsed_s, >=, find_bound (input, plan->n_rounds) - 1e-6);
 }
 
+/* Gluing the packs of a plan that was found, as many at once as the clamps allow, takes no longer.
+ */
+static void
+check_kept (const BsStagesPlan *plan, const BsStagesInput *input)
+{
+  g_autoptr (GArray) packs = bs_stages_plan_list_packs (plan);
+  int starts[MAX_LAMINATIONS], counts[MAX_LAMINATIONS];
+
+  for (guint i = 0; i < packs->len; i++)
+    {
+      starts[i] = g_array_index (packs, BsPack, i).first;
+      counts[i] = g_array_index (packs, BsPack, i).count;
+    }
+  g_autoptr (BsStagesPlan) kept
+      = bs_stages_plan_from_packs (input, starts, counts, (int)packs->len);
+  check_plan (kept, input);
+  g_assert_cmpint (kept->n_rounds, <=, plan->n_rounds);
+  g_assert_cmpfloat (kept->elapsed_s, <=, plan->elapsed_s + 1e-6);
+}
+
 /* Random jobs of every size; both plans are whole, and neither is better than it may be. */
 static void
 test_random (gconstpointer data)
@@ -140,9 +160,11 @@ test_random (gconstpointer data)
 
       n_found++;
       check_plan (stages->shortest, &input);
+      check_kept (stages->shortest, &input);
       if (stages->balanced == NULL)
         continue;
       check_plan (stages->balanced, &input);
+      check_kept (stages->balanced, &input);
       g_assert_cmpint (stages->balanced->n_rounds, ==, stages->shortest->n_rounds);
       g_assert_cmpfloat (stages->balanced->imbalance, <, stages->shortest->imbalance);
       g_assert_cmpfloat (stages->balanced->elapsed_s, <=,
@@ -335,6 +357,36 @@ test_own_packs (void)
   g_assert_cmpfloat_with_epsilon (plan->imbalance, 40.0, 1e-9);
 }
 
+/* Pairs, a four and a three of them, the slab. Ten clamps a press and twenty in all: two pairs at
+ * once, then the pair that is left and the four that is ready, then the three that waits for it. */
+static void
+test_own_packs_nested (void)
+{
+  static const double widths[] = { 40, 40, 40, 40, 40, 40, 40, 40 };
+  static const int starts[] = { 0, 0, 2, 5, 5 }, counts[] = { 4, 2, 2, 3, 2 };
+  static const struct
+  {
+    int round, first, n_pieces;
+  } wanted[] = { { 0, 0, 2 }, { 0, 2, 2 }, { 1, 0, 2 }, { 1, 5, 2 }, { 2, 5, 2 }, { 3, 0, 3 } };
+  BsStagesInput input = bs_stages_input_default ();
+
+  input.n = 8;
+  input.widths = widths;
+  input.length = 1500.0;
+  input.height = 60.0;
+  input.planer_width = 160.0;
+  input.clamps = input.pack_clamps = 20;
+  g_autoptr (BsStagesPlan) plan = bs_stages_plan_from_packs (&input, starts, counts, 5);
+  check_gluing (plan, &input);
+  g_assert_cmpuint (plan->stages->len, ==, G_N_ELEMENTS (wanted));
+  for (guint i = 0; i < plan->stages->len; i++)
+    {
+      g_assert_cmpint (stage_at (plan, i)->round, ==, wanted[i].round);
+      g_assert_cmpint (stage_at (plan, i)->bounds[0], ==, wanted[i].first);
+      g_assert_cmpint (stage_at (plan, i)->n_pieces, ==, wanted[i].n_pieces);
+    }
+}
+
 /* A pack that does not fit says why, and the rest of the plan stands. */
 static void
 test_own_packs_too_wide (void)
@@ -455,6 +507,7 @@ main (int argc, char **argv)
       g_test_add_data_func (path, &obstacle_rows[i], test_obstacle);
     }
   g_test_add_func ("/stages/own-packs/three", test_own_packs);
+  g_test_add_func ("/stages/own-packs/nested", test_own_packs_nested);
   g_test_add_func ("/stages/own-packs/too-wide", test_own_packs_too_wide);
   g_test_add_func ("/stages/own-packs/whole", test_own_packs_whole);
   g_test_add_func ("/stages/clamps-from-elsewhere", test_clamps_from_elsewhere);

@@ -361,7 +361,12 @@ static const BadRow bad_rows[] = {
     "it" },
   { "packs/overlap", "{\"first\": 0, \"count\": 2, \"later\": 14}",
     "{\"first\": 0, \"count\": 2}, {\"first\": 1, \"count\": 2}",
-    "packs[1].first is 1 where a place after the pack before it is expected; correct it" },
+    "packs[1].first is 1 where a place apart from every other pack, or a pack within another is "
+    "expected; correct it" },
+  { "packs/order", "{\"first\": 0, \"count\": 2, \"later\": 14}",
+    "{\"first\": 0, \"count\": 2}, {\"first\": 0, \"count\": 2}",
+    "packs[1].first is 0 where a later place than in the pack before it, or a smaller pack is "
+    "expected; correct it" },
   { "placed-clamps/no-such-kind", "\"kind\": \"bar\", \"x_mm\": 700",
     "\"kind\": \"pipe\", \"x_mm\": 700",
     "placed_clamps[0].kind is the text “pipe” where the id of one of the shop’s clamps is "

@@ -577,8 +577,8 @@ test_random_chain (void)
         edited = bs_edit_bring_back (plan, id, g_rand_int_range (random, 0, n + 1));
       else if (n >= 4)
         {
-          const BsPack packs[] = { { .first = 0, .count = 2 }, { .first = 2, .count = n - 2 } };
-          edited = bs_edit_set_packs (plan, packs, G_N_ELEMENTS (packs));
+          const BsPack packs[] = { { 0, 2 }, { 2, n - 2 }, { n - 2, 2 } };
+          edited = bs_edit_set_packs (plan, packs, n > 4 ? 3 : 2);
         }
       else
         continue;
