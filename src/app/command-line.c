@@ -9,6 +9,7 @@
 #include <gtk/gtk.h>
 #include <stdio.h>
 
+#include "app/photo-files.h"
 #include "draw/sheet.h"
 #include "plan/document.h"
 #include "plan/report.h"
@@ -86,9 +87,9 @@ print_version (void)
 }
 
 static gboolean
-print_report (const BsResults *results, GError **error)
+print_report (const BsResults *results, const GArray *photo_problems, GError **error)
 {
-  g_autofree char *report = bs_report_write (results);
+  g_autofree char *report = bs_report_write (results, photo_problems);
 
   if (fputs (report, stdout) >= 0 && fflush (stdout) == 0)
     return TRUE;
@@ -98,13 +99,16 @@ print_report (const BsResults *results, GError **error)
 }
 
 static gboolean
-export_sheet (BsResults *results, const char *filename, GError **error)
+export_sheet (BsResults *results, const char *folder, GArray *photo_problems, const char *filename,
+              GError **error)
 {
-  g_autoptr (BsSchedule) schedule
-      = bs_schedule_new (results->stack->plan, BS_SCHEDULE_BY_LAYOUT, NULL);
+  const BsPlan *plan = results->stack->plan;
+  g_autoptr (BsSchedule) schedule = bs_schedule_new (plan, BS_SCHEDULE_BY_LAYOUT, NULL);
+  g_autoptr (GHashTable) photos = bs_photo_files_load (plan, folder);
+  const BsSheetStudies studies
+      = { .schedule = schedule, .photos = photos, .photo_problems = photo_problems };
 
-  return bs_sheet_export (results, &(BsSheetStudies){ .schedule = schedule }, filename, FALSE,
-                          error);
+  return bs_sheet_export (results, &studies, filename, FALSE, error);
 }
 
 static gboolean
@@ -121,9 +125,11 @@ work (const Options *options, int *status, GError **error)
     return FALSE;
 
   g_autoptr (BsResults) results = bs_evaluate (plan);
-  if (options->export != NULL && !export_sheet (results, options->export, error))
+  g_autofree char *folder = g_path_get_dirname (options->plans[0]);
+  g_autoptr (GArray) problems = bs_photo_files_check (plan, folder);
+  if (options->export != NULL && !export_sheet (results, folder, problems, options->export, error))
     return FALSE;
-  if (options->report && !print_report (results, error))
+  if (options->report && !print_report (results, problems, error))
     return FALSE;
   *status = bs_results_worst (results) == BS_SEVERITY_STOP ? BS_EXIT_STOP : BS_EXIT_FINE;
   return TRUE;

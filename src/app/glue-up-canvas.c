@@ -6,6 +6,7 @@
 #include <math.h>
 
 #include "app/appearance.h"
+#include "app/photos.h"
 
 enum
 {
@@ -367,6 +368,8 @@ bs_glue_up_canvas_set_session (BsGlueUpCanvas *self, BsSession *session)
 
   self->session = g_object_ref (session);
   g_signal_connect_object (session, "changed", G_CALLBACK (changed_cb), self, G_CONNECT_SWAPPED);
+  g_signal_connect_object (bs_photos_get_shared (session), "changed",
+                           G_CALLBACK (bs_glue_up_seats_show), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (session, "notify::selected", G_CALLBACK (selected_cb), self,
                            G_CONNECT_SWAPPED);
   changed_cb (self);

@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 #include <math.h>
 
+#include "app/photos.h"
 #include "words/words.h"
 
 /* One seat for each lamination of the plan shown: what it looks like, what is read out, and its way
@@ -204,6 +205,15 @@ find_marks (BsGlueUpCanvas *self, BsSeat *seat)
   return marks;
 }
 
+static BsFacePhoto
+find_photo (BsGlueUpCanvas *self, const BsPlan *plan, const BsPlaced *placed)
+{
+  BsFacePhoto photo = bs_photo_find_shown (plan, placed);
+
+  photo.surface = bs_photos_get (bs_photos_get_shared (self->session), photo.path);
+  return photo;
+}
+
 static void
 show_seat (BsGlueUpCanvas *self, BsSeat *seat)
 {
@@ -212,6 +222,7 @@ show_seat (BsGlueUpCanvas *self, BsSeat *seat)
   const BsPlaced *placed = &stack->placed[seat->place];
   BsStripLook look = {
     .placed = *placed,
+    .photo = find_photo (self, stack->plan, placed),
     .section = seat->is_in_rack ? layout->rack : layout->section,
     .face = layout->face,
     .is_in_rack = seat->is_in_rack,

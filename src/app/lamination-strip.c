@@ -23,7 +23,7 @@ struct _BsLaminationStrip
   GskRenderNode *end; /* as last drawn; NULL: not yet */
   GskRenderNode *side;
   char *description;
-  /* look */
+  /* look: the photo is owned too */
   BsStripLook look;
   double end_bottom, face_top;
   int scale_factor;                     /* that the pictures are drawn for */
@@ -46,7 +46,7 @@ draw_side (cairo_t *cr, gpointer data)
 {
   const BsStripLook *look = data;
 
-  bs_draw_face (cr, &look->placed, &look->face, look->palette, look->marks);
+  bs_draw_face (cr, &look->placed, &look->photo, &look->face, look->palette, look->marks);
 }
 
 /* Whole pixels, so that neighbours meet without a gap: the canvas puts each at a whole pixel too.
@@ -123,6 +123,7 @@ bs_lamination_strip_dispose (GObject *object)
 
   g_clear_pointer (&self->end, gsk_render_node_unref);
   g_clear_pointer (&self->side, gsk_render_node_unref);
+  g_clear_pointer (&self->look.photo.surface, cairo_surface_destroy);
   g_clear_pointer (&self->plan, bs_plan_unref);
   G_OBJECT_CLASS (bs_lamination_strip_parent_class)->dispose (object);
 }
@@ -174,6 +175,14 @@ is_same_scale (const BsScale *a, const BsScale *b)
          && a->labels_stand == b->labels_stand;
 }
 
+static gboolean
+is_same_photo (const BsFacePhoto *a, const BsFacePhoto *b)
+{
+  return a->surface == b->surface && a->is_underside == b->is_underside
+         && is_same (a->part.x, b->part.x) && is_same (a->part.y, b->part.y)
+         && is_same (a->part.width, b->part.width) && is_same (a->part.height, b->part.height);
+}
+
 /* Laminations and woods are shared by the plans of a session and never change, so that the same
  * pointer is the same look. */
 static gboolean
@@ -200,8 +209,12 @@ take_look (BsLaminationStrip *self, const BsStripLook *look)
 
   if (is_other || self->look.marks != look->marks)
     self->is_end_drawn = FALSE;
-  if (is_other || marks_of_side (self->look.marks) != marks_of_side (look->marks))
+  if (is_other || marks_of_side (self->look.marks) != marks_of_side (look->marks)
+      || !is_same_photo (&self->look.photo, &look->photo))
     self->is_side_drawn = FALSE;
+  if (look->photo.surface != NULL)
+    cairo_surface_reference (look->photo.surface);
+  g_clear_pointer (&self->look.photo.surface, cairo_surface_destroy);
   self->look = *look;
   return !self->is_end_drawn;
 }

@@ -17,6 +17,7 @@ G_DECLARE_FINAL_TYPE (BsLaminationStrip, bs_lamination_strip, BS, LAMINATION_STR
 typedef struct
 {
   BsPlaced placed;
+  BsFacePhoto photo;     /* of the show face */
   BsScale section, face; /* in the rack, section is the rack's scale */
   gboolean is_in_rack;
   BsMark marks;

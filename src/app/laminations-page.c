@@ -8,9 +8,11 @@
 #include "app/appearance.h"
 #include "app/form.h"
 #include "app/lamination-fields.h"
+#include "app/photos.h"
 #include "core/text.h"
 #include "core/units.h"
 #include "draw/picture.h"
+#include "draw/wide-faces.h"
 #include "plan/edits.h"
 
 struct _BsLaminationsPage
@@ -207,6 +209,53 @@ draw_picture_cb (GtkDrawingArea *area, cairo_t *cr, int width, int height, gpoin
   bs_draw_end (cr, &placed, &scale, bs_appearance_find_palette (GTK_WIDGET (area)), BS_MARK_NONE);
 }
 
+/* FALSE when neither face has a photo. */
+static gboolean
+find_photos (BsLaminationsPage *self, const BsLamination *lamination,
+             BsFacePhoto photos[BS_N_WIDE_FACES])
+{
+  const BsPlan *plan = bs_session_get_plan (self->session);
+
+  for (int i = 0; i < BS_N_WIDE_FACES; i++)
+    {
+      photos[i] = bs_photo_find (plan, lamination, bs_wide_face (plan->slab.layup, i));
+      photos[i].surface = bs_photos_get (bs_photos_get_shared (self->session), photos[i].path);
+    }
+  return photos[0].path != NULL || photos[1].path != NULL;
+}
+
+static void
+draw_faces_cb (GtkDrawingArea *area, cairo_t *cr, int width, int height, gpointer data)
+{
+  BsLaminationsPage *self = data;
+  const BsPlan *plan = bs_session_get_plan (self->session);
+  const char *selected = bs_session_get_selected (self->session);
+  const BsLamination *lamination
+      = selected != NULL ? bs_plan_find_lamination (plan, selected) : NULL;
+  BsFacePhoto photos[BS_N_WIDE_FACES];
+
+  if (lamination == NULL)
+    return;
+  find_photos (self, lamination, photos);
+  bs_draw_wide_faces (cr, plan, lamination, photos, width, height,
+                      bs_appearance_find_palette (GTK_WIDGET (area)));
+}
+
+static GtkWidget *
+faces_new (BsLaminationsPage *self)
+{
+  GtkWidget *area = gtk_drawing_area_new ();
+
+  gtk_drawing_area_set_content_width (GTK_DRAWING_AREA (area), 560);
+  gtk_drawing_area_set_content_height (GTK_DRAWING_AREA (area), 96);
+  gtk_drawing_area_set_draw_func (GTK_DRAWING_AREA (area), draw_faces_cb, self, NULL);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (area), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  _ ("Its wide faces on the photos of its board"), -1);
+  g_signal_connect_object (bs_photos_get_shared (self->session), "changed",
+                           G_CALLBACK (gtk_widget_queue_draw), area, G_CONNECT_SWAPPED);
+  return area;
+}
+
 static void
 show_details (BsLaminationsPage *self)
 {
@@ -236,6 +285,11 @@ show_details (BsLaminationsPage *self)
 
   /* Under one another: a defect's fields take the whole width. */
   GtkWidget *column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 18);
+  const BsLamination *lamination
+      = bs_plan_find_lamination (bs_session_get_plan (self->session), selected);
+  BsFacePhoto photos[BS_N_WIDE_FACES];
+  if (lamination != NULL && find_photos (self, lamination, photos))
+    gtk_box_append (GTK_BOX (column), faces_new (self));
   gtk_box_append (GTK_BOX (column),
                   bs_rows_editor_new (self->session, &bs_lamination_defects, selected));
   gtk_box_append (GTK_BOX (column), measures);

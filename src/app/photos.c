@@ -2,12 +2,10 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/photos.h"
 
-#include <glib/gi18n.h>
 #include <string.h>
 
+#include "app/photo-files.h"
 #include "words/boards.h"
-
-#define MOST_PIXELS 2048 /* along either side */
 
 typedef struct
 {
@@ -44,52 +42,27 @@ free_photo (gpointer data)
   g_free (photo);
 }
 
-/* In a thread. */
 static void
 load (GTask *task, gpointer self, gpointer data, GCancellable *cancellable)
 {
   GError *error = NULL;
-  g_autoptr (GdkPixbuf) stored
-      = gdk_pixbuf_new_from_file_at_size (data, MOST_PIXELS, MOST_PIXELS, &error);
+  cairo_surface_t *surface = bs_photo_file_load (data, &error);
 
-  if (stored == NULL)
-    {
-      g_task_return_error (task, error);
-      return;
-    }
-  g_autoptr (GdkPixbuf) upright = gdk_pixbuf_apply_embedded_orientation (stored);
-  cairo_surface_t *surface = cairo_image_surface_create (
-      CAIRO_FORMAT_ARGB32, gdk_pixbuf_get_width (upright), gdk_pixbuf_get_height (upright));
-  cairo_t *cr = cairo_create (surface);
-  gdk_cairo_set_source_pixbuf (cr, upright, 0.0, 0.0);
-  cairo_paint (cr);
-  cairo_destroy (cr);
-  g_task_return_pointer (task, surface, (GDestroyNotify)cairo_surface_destroy);
+  if (surface != NULL)
+    g_task_return_pointer (task, surface, (GDestroyNotify)cairo_surface_destroy);
+  else
+    g_task_return_error (task, error);
 }
 
-/* In a thread: whether it could be loaded, by its beginning. */
 static void
 check (GTask *task, gpointer self, gpointer data, GCancellable *cancellable)
 {
   GError *error = NULL;
-  g_autoptr (GFile) file = g_file_new_for_path (data);
-  g_autoptr (GFileInputStream) stream = g_file_read (file, NULL, &error);
 
-  if (stream == NULL)
-    g_task_return_error (task, error);
-  else if (gdk_pixbuf_get_file_info (data, NULL, NULL) == NULL)
-    g_task_return_new_error (task, G_IO_ERROR, G_IO_ERROR_INVALID_DATA,
-                             _ ("it is not a picture that can be read"));
-  else
+  if (bs_photo_file_check (data, &error))
     g_task_return_pointer (task, NULL, NULL);
-}
-
-static char *
-find_file (BsPhotos *self, const char *path)
-{
-  return g_path_is_absolute (path) || self->folder == NULL
-             ? g_strdup (path)
-             : g_build_filename (self->folder, path, NULL);
+  else
+    g_task_return_error (task, error);
 }
 
 static void
@@ -98,7 +71,7 @@ done_cb (GObject *source, GAsyncResult *result, gpointer user_data)
   BsPhotos *self = BS_PHOTOS (source);
   g_autofree char *path = user_data;
   g_autoptr (GError) error = NULL;
-  g_autofree char *file = find_file (self, path);
+  g_autofree char *file = bs_photo_file_find (self->folder, path);
   cairo_surface_t *surface = g_task_propagate_pointer (G_TASK (result), &error);
   Photo *photo = g_hash_table_lookup (self->photos, path);
 
@@ -133,7 +106,7 @@ start (BsPhotos *self, const char *path, GTaskThreadFunc work)
 {
   g_autoptr (GTask) task = g_task_new (self, NULL, done_cb, g_strdup (path));
 
-  g_task_set_task_data (task, find_file (self, path), g_free);
+  g_task_set_task_data (task, bs_photo_file_find (self->folder, path), g_free);
   g_task_run_in_thread (task, work);
 }
 

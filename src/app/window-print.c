@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "app/paper-window.h"
+#include "app/photo-files.h"
 #include "app/question.h"
 #include "app/settings.h"
 #include "draw/sheet.h"
@@ -91,27 +92,43 @@ find_study (BsWindow *self, const BsStudyKind *kind)
                                                                      : NULL;
 }
 
+/* The photos are read here and now: a page without them would not say so. Clear with
+ * clear_studies (). */
 static BsSheetStudies
 find_studies (BsWindow *self)
 {
+  const BsPlan *plan = bs_session_get_plan (self->session);
+  const char *folder = bs_session_get_folder (self->session);
+
   return (BsSheetStudies){
     .forecast = find_study (self, &bs_study_forecast),
     .schedule = find_study (self, &bs_study_schedule),
     .purchase = find_study (self, &bs_study_purchase),
+    .photos = bs_photo_files_load (plan, folder),
+    .photo_problems = bs_photo_files_check (plan, folder),
   };
+}
+
+static void
+clear_studies (BsSheetStudies *self)
+{
+  g_hash_table_unref (self->photos);
+  g_array_unref (self->photo_problems);
 }
 
 static BsSheet *
 sheet_new (BsWindow *self, double width, double height)
 {
-  const BsSheetOptions options = {
+  BsSheetOptions options = {
     .width = width,
     .height = height,
     .with_workings = self->with_workings,
     .studies = find_studies (self),
   };
+  BsSheet *sheet = bs_sheet_new (bs_session_get_results (self->session), &options);
 
-  return bs_sheet_new (bs_session_get_results (self->session), &options);
+  clear_studies (&options.studies);
+  return sheet;
 }
 
 static void
@@ -214,11 +231,16 @@ bs_window_export (BsWindow *self, const char *filename, GError **error)
   const char *paper = gtk_paper_size_get_name (gtk_page_setup_get_paper_size (self->page_setup));
   g_autofree char *lower = g_ascii_strdown (filename, -1);
 
-  const BsSheetStudies studies = find_studies (self);
-
   if (!g_str_has_suffix (lower, ".pdf"))
-    return bs_sheet_export (bs_session_get_results (self->session), &studies, filename,
-                            g_str_equal (paper, GTK_PAPER_NAME_LETTER), error);
+    {
+      BsSheetStudies studies = find_studies (self);
+      gboolean is_written
+          = bs_sheet_export (bs_session_get_results (self->session), &studies, filename,
+                             g_str_equal (paper, GTK_PAPER_NAME_LETTER), error);
+
+      clear_studies (&studies);
+      return is_written;
+    }
 
   g_autoptr (GtkPrintOperation) operation = operation_new (self);
   gtk_print_operation_set_export_filename (operation, filename);

@@ -174,6 +174,43 @@ bs_saw_mill (const BsPlan *plan, const BsLamination *wished, const BsBoard *boar
   return mill (plan, bs_saw_wishes_find (wishes, wished->id), wished, board, cut);
 }
 
+gboolean
+bs_saw_find_origin (const BsPlan *plan, const BsLamination *lamination, BsSawnFrom *from)
+{
+  gboolean is_on_edge = plan->slab.layup == BS_LAYUP_ON_EDGE;
+
+  for (guint i = 0; i < plan->cuts->len; i++)
+    {
+      const BsCut *cut = &g_array_index (plan->cuts, BsCut, i);
+      const BsBoard *board = bs_plan_find_board (plan, cut->board);
+
+      if (board == NULL || !g_str_equal (cut->piece, lamination->id))
+        continue;
+      *from = (BsSawnFrom){
+        .board = board,
+        .length = lamination->length,
+        .width = is_on_edge ? lamination->height : lamination->thickness,
+      };
+      from->x = cut->x + 0.5 * (cut->length - from->length);
+      from->y = cut->y + 0.5 * (cut->width - from->width);
+      return TRUE;
+    }
+  return FALSE;
+}
+
+BsFace
+bs_saw_face_of_board (BsLayup layup, BsFace face)
+{
+  static const BsFace on_edge[BS_N_FACES] = {
+    [BS_FACE_UNDERSIDE] = BS_FACE_LEFT,
+    [BS_FACE_TOP] = BS_FACE_RIGHT,
+    [BS_FACE_LEFT] = BS_FACE_TOP,
+    [BS_FACE_RIGHT] = BS_FACE_UNDERSIDE,
+  };
+
+  return layup == BS_LAYUP_ON_EDGE ? on_edge[face] : face;
+}
+
 /* How much of a face its defects spoil. */
 static double
 weigh_face (const BsLamination *self, BsFace face)

@@ -14,6 +14,20 @@ G_BEGIN_DECLS
 BsLamination *bs_saw_mill (const BsPlan *plan, const BsLamination *wished, const BsBoard *board,
                            const BsCut *cut);
 
+/* The part of a board that a lamination is: x and y of its left front corner as it lies on the
+ * board's wide faces, and its size there. */
+typedef struct
+{
+  const BsBoard *board;
+  double x, y, length, width;
+} BsSawnFrom;
+
+/* FALSE when no cut in the plan says where it came from. */
+gboolean bs_saw_find_origin (const BsPlan *plan, const BsLamination *lamination, BsSawnFrom *from);
+
+/* The face of the board that a face of a lamination was, or lay beneath. */
+BsFace bs_saw_face_of_board (BsLayup layup, BsFace face);
+
 /* Turns a lamination over where it lies in a plan that is not shared yet, if it would show more
  * defects than its underside. */
 void bs_saw_turn_to_show (BsPlan *plan, const BsLamination *lamination);

@@ -11,6 +11,18 @@
 
 #define LABEL_ROOM 2.0 /* along the face, in heights of the text */
 
+/* From here on x of cr runs across the lamination's own face from where its defects are measured, y
+ * from its own left end. */
+static void
+turn_to_own (cairo_t *cr, const BsPlaced *placed, double width, double length)
+{
+  int sign_x = bs_orientation_sign_x (placed->orientation);
+  int sign_y = bs_orientation_sign_y (placed->orientation);
+
+  cairo_translate (cr, sign_y < 0 ? width : 0.0, sign_x < 0 ? length : 0.0);
+  cairo_scale (cr, sign_y, sign_x);
+}
+
 /* The rings where they cut the show face. */
 static void
 draw_lines (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, double width, double length,
@@ -22,14 +34,23 @@ draw_lines (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, double wi
     .hairline = scale->hairline,
     .color = *color,
   };
-  gboolean is_swapped = bs_orientation_sign_x (placed->orientation) < 0;
   BsGrain grain;
 
   bs_grain_init (&grain, placed->lamination);
   cairo_save (cr);
-  cairo_translate (cr, 0.5 * width, is_swapped ? length : 0.0);
-  cairo_scale (cr, bs_orientation_sign_y (placed->orientation), is_swapped ? -1.0 : 1.0);
+  turn_to_own (cr, placed, width, length);
+  cairo_translate (cr, 0.5 * width, 0.0);
   bs_grain_draw_face (&grain, cr, bs_orientation_face (placed->orientation, BS_FACE_TOP), &style);
+  cairo_restore (cr);
+}
+
+static void
+draw_photo (cairo_t *cr, const BsPlaced *placed, const BsFacePhoto *photo, double width,
+            double length)
+{
+  cairo_save (cr);
+  turn_to_own (cr, placed, width, length);
+  bs_photo_draw_face (cr, photo, width, length);
   cairo_restore (cr);
 }
 
@@ -97,15 +118,18 @@ find_clear_place (const BsPlaced *placed, const BsScale *scale, const double *tr
   stretch->from = from + tries[0] * room;
 }
 
+/* ground: beneath it; NULL: none. */
 static void
 draw_arrow (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, double width, double from,
-            double to, double length, const BsColor *color)
+            double to, double length, const BsColor *color, const BsColor *ground)
 {
   static const double tries[] = { 0.5, 0.35, 0.65, 0.2, 0.8, 0.05, 0.95 };
   double head = MIN (0.9 * scale->text_size, 0.7 * width);
   Stretch stretch = { .length = length, .width = head };
 
   find_clear_place (placed, scale, tries, G_N_ELEMENTS (tries), from, to, &stretch);
+  if (ground != NULL)
+    bs_mark_ground (cr, 0.5 * (width - head), stretch.from, head, length, ground);
   if (placed->run_out_top < 0)
     stretch.from += length;
   bs_mark_run_out (cr, 0.5 * width, stretch.from, placed->run_out_top * length, head,
@@ -128,10 +152,11 @@ find_label_place (const BsPlaced *placed, const BsScale *scale, double from, dou
   return stretch;
 }
 
-/* Down the face: the bars of the left end at its own end, the label, the arrow of the run-out. */
+/* Down the face: the bars of the left end at its own end, the label, the arrow of the run-out; on a
+ * photo, each on a ground of its own. */
 static void
 draw_signs (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, const BsPalette *palette,
-            BsMark marks, double width, double length)
+            gboolean is_on_photo, double width, double length)
 {
   const BsLamination *lamination = placed->lamination;
   BsColor text = bs_palette_on_wood (palette, placed->wood, lamination->lightness);
@@ -150,6 +175,9 @@ draw_signs (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, const BsP
 
   if (length < 3.0 * below_bars)
     return;
+  if (is_on_photo)
+    bs_mark_ground (cr, 0.5 * (width - 1.4 * sign),
+                    (is_swapped ? length - edge : edge) - 0.5 * sign, 1.4 * sign, sign, &patch);
   bs_mark_left_end (cr, 0.5 * width, is_swapped ? length - edge : edge, sign, &text);
   if (length - 2.0 * below_bars < LABEL_ROOM * scale->text_size + row)
     return;
@@ -159,14 +187,15 @@ draw_signs (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, const BsP
                    place.length, &text, &patch);
   if (placed->run_out_top != 0 && length - below_bars - place.from - place.length > arrow)
     draw_arrow (cr, placed, scale, width, place.from + place.length, length - below_bars, arrow,
-                &text);
+                &text, is_on_photo ? &patch : NULL);
 }
 
 void
-bs_draw_face (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, const BsPalette *palette,
-              BsMark marks)
+bs_draw_face (cairo_t *cr, const BsPlaced *placed, const BsFacePhoto *photo, const BsScale *scale,
+              const BsPalette *palette, BsMark marks)
 {
   const BsLamination *lamination = placed->lamination;
+  gboolean is_on_photo = photo != NULL && photo->surface != NULL;
   double width = placed->thickness * scale->per_mm_across;
   double length = placed->length * scale->per_mm_along;
   BsColor tint = bs_palette_wood (palette, placed->wood, lamination->lightness);
@@ -182,10 +211,13 @@ bs_draw_face (cairo_t *cr, const BsPlaced *placed, const BsScale *scale, const B
   cairo_clip (cr);
   bs_color_set (&tint, cr);
   cairo_paint (cr);
-  draw_lines (cr, placed, scale, width, length, &grain);
+  if (is_on_photo)
+    draw_photo (cr, placed, photo, width, length);
+  else
+    draw_lines (cr, placed, scale, width, length, &grain);
   draw_defects (cr, placed, scale, &text);
   cairo_restore (cr);
   bs_outline_draw (cr, 0.0, 0.0, width, length, scale, palette, marks);
-  draw_signs (cr, placed, scale, palette, marks, width, length);
+  draw_signs (cr, placed, scale, palette, is_on_photo, width, length);
   cairo_restore (cr);
 }

@@ -101,6 +101,14 @@ bs_mark_run_out (cairo_t *cr, double x, double y, double length, double head, do
   cairo_fill (cr);
 }
 
+void
+bs_mark_ground (cairo_t *cr, double x, double y, double width, double height, const BsColor *color)
+{
+  cairo_rectangle (cr, x, y, width, height);
+  bs_color_set_faded (color, cr, 0.82);
+  cairo_fill (cr);
+}
+
 #define LEAST_PART 0.7
 #define PART_OVER 0.76     /* of the room, so that there is air above and below */
 #define LABEL_PADDING 0.18 /* of the size */
@@ -125,10 +133,8 @@ bs_mark_label (cairo_t *cr, const char *label, const BsLettering *style, gboolea
   cairo_translate (cr, x + 0.5 * width, y + 0.5 * height);
   if (is_standing)
     cairo_rotate (cr, -G_PI / 2.0);
-  cairo_rectangle (cr, -0.5 * text_width - padding, -0.42 * text_height, text_width + 2.0 * padding,
-                   0.84 * text_height);
-  bs_color_set_faded (patch, cr, 0.82);
-  cairo_fill (cr);
+  bs_mark_ground (cr, -0.5 * text_width - padding, -0.42 * text_height, text_width + 2.0 * padding,
+                  0.84 * text_height, patch);
   bs_color_set (color, cr);
   bs_lettering_draw (cr, label, &fitted, 0.0, 0.0, 0.5, 0.5);
   cairo_restore (cr);

@@ -31,6 +31,10 @@ void bs_mark_finding (cairo_t *cr, double x, double y, double size, BsSeverity s
 void bs_mark_run_out (cairo_t *cr, double x, double y, double length, double head,
                       double line_width, const BsColor *color);
 
+/* A patch that signs are read on where the wood or a photo is too busy. */
+void bs_mark_ground (cairo_t *cr, double x, double y, double width, double height,
+                     const BsColor *color);
+
 /* A label in the middle of a box, on a patch of the wood's tint: as large as style allows and the
  * box takes, across the box or standing along it. Left out where less than seven tenths of the size
  * fit. */

@@ -4,7 +4,7 @@
 
 #include <cairo.h>
 
-#include "core/lumber.h"
+#include "core/stack.h"
 
 G_BEGIN_DECLS
 
@@ -20,11 +20,28 @@ typedef struct
 
 #define BS_PHOTO_WHOLE ((BsPhotoPart){ 0.0, 0.0, 1.0, 1.0 })
 
-/* Where a piece cut from the board lies on the photo of its top or its underside. */
-BsPhotoPart bs_photo_part_of_cut (const BsBoard *board, const BsCut *cut, BsFace face);
-
 /* Draws a part of a photo to fill a rectangle (device units). */
 void bs_photo_draw (cairo_t *cr, cairo_surface_t *photo, const BsPhotoPart *part, double x,
                     double y, double width, double height);
+
+/* The photo of the board's face that is a face of the lamination now, and which part of it. */
+typedef struct
+{
+  const char *path; /* borrowed from the plan; NULL: there is none */
+  BsPhotoPart part;
+  gboolean is_underside;    /* of the board */
+  cairo_surface_t *surface; /* from whom has it; NULL: not at hand */
+} BsFacePhoto;
+
+/* There is none when the face was an edge of its board, the board has no photo, or no cut says
+ * where in the board it lay. */
+BsFacePhoto bs_photo_find (const BsPlan *plan, const BsLamination *lamination, BsFace face);
+
+/* The one on the show face of the slab. */
+BsFacePhoto bs_photo_find_shown (const BsPlan *plan, const BsPlaced *placed);
+
+/* Draws it from where defects of the lamination's face are measured: across to the right, along
+ * downwards (device units). */
+void bs_photo_draw_face (cairo_t *cr, const BsFacePhoto *photo, double across, double along);
 
 G_END_DECLS

@@ -63,8 +63,8 @@ bs_draw_section_picture (cairo_t *cr, const BsResults *results, const BsScale *s
 }
 
 void
-bs_draw_face_picture (cairo_t *cr, const BsResults *results, const BsScale *scale,
-                      const BsPalette *palette)
+bs_draw_face_picture (cairo_t *cr, const BsResults *results, GHashTable *photos,
+                      const BsScale *scale, const BsPalette *palette)
 {
   const BsStack *stack = results->stack;
 
@@ -72,11 +72,14 @@ bs_draw_face_picture (cairo_t *cr, const BsResults *results, const BsScale *scal
     return;
   for (guint i = 0; i < stack->n; i++)
     {
+      const BsPlaced *placed = &stack->placed[i];
+      BsFacePhoto photo = bs_photo_find_shown (stack->plan, placed);
+
+      if (photos != NULL && photo.path != NULL)
+        photo.surface = g_hash_table_lookup (photos, photo.path);
       cairo_save (cr);
-      cairo_translate (cr, bs_scale_from_y (scale, stack->placed[i].y),
-                       bs_scale_from_x (scale, stack->placed[i].x));
-      bs_draw_face (cr, &stack->placed[i], scale, palette,
-                    bs_marks_from_findings (results, (int)i));
+      cairo_translate (cr, bs_scale_from_y (scale, placed->y), bs_scale_from_x (scale, placed->x));
+      bs_draw_face (cr, placed, &photo, scale, palette, bs_marks_from_findings (results, (int)i));
       cairo_restore (cr);
     }
   bs_draw_surroundings (cr, results, scale, palette);

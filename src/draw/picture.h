@@ -6,6 +6,7 @@
 
 #include "core/results.h"
 #include "draw/palette.h"
+#include "draw/photo.h"
 #include "draw/scale.h"
 
 G_BEGIN_DECLS
@@ -25,12 +26,12 @@ typedef enum
 } BsMark;
 
 /* One lamination with its front, bottom corner of the section (or front, left end of the face) at
- * the origin of cr: end grain, label, which edge is up; side grain, run-out arrow, defects. These
- * are what a canvas caches. */
+ * the origin of cr: end grain, label, which edge is up; side grain or the photo, run-out arrow,
+ * defects. These are what a canvas caches. photo: of its show face; NULL: none. */
 void bs_draw_end (cairo_t *cr, const BsPlaced *placed, const BsScale *scale,
                   const BsPalette *palette, BsMark marks);
-void bs_draw_face (cairo_t *cr, const BsPlaced *placed, const BsScale *scale,
-                   const BsPalette *palette, BsMark marks);
+void bs_draw_face (cairo_t *cr, const BsPlaced *placed, const BsFacePhoto *photo,
+                   const BsScale *scale, const BsPalette *palette, BsMark marks);
 
 /* What the findings say about the lamination at a place. */
 BsMark bs_marks_from_findings (const BsResults *results, int place);
@@ -38,11 +39,12 @@ BsMark bs_marks_from_findings (const BsResults *results, int place);
 /* The whole pictures at the scale's left and top, each lamination in its place, marked by the
  * findings: the section with its finished faces and dimensions; the face with the tape, the clamps,
  * the words for the ends and sides, and how much shorter than true its length is drawn.
- * bs_scale_fit () leaves the room that they need. */
+ * bs_scale_fit () leaves the room that they need. photos: cairo_surface_t by the path that the plan
+ * has, or NULL. */
 void bs_draw_section_picture (cairo_t *cr, const BsResults *results, const BsScale *scale,
                               const BsPalette *palette);
-void bs_draw_face_picture (cairo_t *cr, const BsResults *results, const BsScale *scale,
-                           const BsPalette *palette);
+void bs_draw_face_picture (cairo_t *cr, const BsResults *results, GHashTable *photos,
+                           const BsScale *scale, const BsPalette *palette);
 
 /* Parts of the whole pictures, for a canvas that draws its own laminations. */
 

@@ -213,8 +213,8 @@ draw_section (cairo_t *cr, const BsResults *results, const BsScale *scale, doubl
 }
 
 static void
-draw_face (cairo_t *cr, const BsResults *results, const BsScale *section, double width,
-           double height)
+draw_face (cairo_t *cr, const BsResults *results, GHashTable *photos, const BsScale *section,
+           double width, double height)
 {
   const BsStack *stack = results->stack;
   BsUnitSystem units = stack->plan->units;
@@ -233,12 +233,12 @@ draw_face (cairo_t *cr, const BsResults *results, const BsScale *section, double
   text = g_strdup_printf (_ ("from above; across %s, along the grain %s; clamps from the left end"),
                           across_ratio, along_ratio);
   bs_sheet_draw_caption (cr, _ ("Show face"), text, width, 0.0, units);
-  bs_draw_face_picture (cr, results, &scale, bs_palette_paper ());
+  bs_draw_face_picture (cr, results, photos, &scale, bs_palette_paper ());
 }
 
 void
-bs_sheet_draw_front (cairo_t *cr, const BsResults *results, const BsFlattenOdds *odds, double width,
-                     double height)
+bs_sheet_draw_front (cairo_t *cr, const BsResults *results, const BsFlattenOdds *odds,
+                     GHashTable *photos, double width, double height)
 {
   BsLettering style = { .size = 12.0, .wrap = width };
   double top, bottom, face_top;
@@ -260,7 +260,7 @@ bs_sheet_draw_front (cairo_t *cr, const BsResults *results, const BsFlattenOdds 
   draw_section (cr, results, &scale, width);
   face_top = scale.top + results->stack->height * scale.per_mm_across + UNDER_SECTION;
   cairo_translate (cr, 0.0, face_top);
-  draw_face (cr, results, &scale, width, bottom - top - face_top);
+  draw_face (cr, results, photos, &scale, width, bottom - top - face_top);
   cairo_restore (cr);
 
   cairo_save (cr);

@@ -224,8 +224,19 @@ title_finding (const BsFinding *finding, const BsStack *stack)
 }
 
 static void
-add_findings (BsFlow *flow, const BsResults *results)
+add_finding (BsFlow *flow, const char *title, BsFlowSign sign, const char *reason,
+             const char *remedy)
 {
+  bs_flow_add_text (flow, title, BS_FLOW_TITLE, sign);
+  bs_flow_add_text (flow, reason, BS_FLOW_KEPT, BS_FLOW_SIGN_BLANK);
+  bs_flow_add_text (flow, remedy, BS_FLOW_PLAIN, BS_FLOW_SIGN_BLANK);
+  bs_flow_add_space (flow);
+}
+
+static void
+add_findings (BsFlow *flow, const BsResults *results, const GArray *photo_problems)
+{
+  guint n_photos = photo_problems != NULL ? photo_problems->len : 0;
   static const BsFlowSign signs[] = {
     [BS_SEVERITY_NOTE] = BS_FLOW_SIGN_BLANK,
     [BS_SEVERITY_CAUTION] = BS_FLOW_SIGN_CAUTION,
@@ -233,7 +244,7 @@ add_findings (BsFlow *flow, const BsResults *results)
   };
 
   bs_flow_add_heading (flow, _ ("Findings"));
-  if (results->findings->len == 0)
+  if (results->findings->len + n_photos == 0)
     bs_flow_add_text (flow, _ ("Nothing was found that speaks against this plan."), BS_FLOW_PLAIN,
                       BS_FLOW_SIGN_NONE);
   for (guint i = 0; i < results->findings->len; i++)
@@ -243,10 +254,14 @@ add_findings (BsFlow *flow, const BsResults *results)
       g_autofree char *reason = bs_words_finding_reason (finding, results);
       g_autofree char *remedy = bs_words_finding_remedy (finding, results);
 
-      bs_flow_add_text (flow, title, BS_FLOW_TITLE, signs[finding->severity]);
-      bs_flow_add_text (flow, reason, BS_FLOW_KEPT, BS_FLOW_SIGN_BLANK);
-      bs_flow_add_text (flow, remedy, BS_FLOW_PLAIN, BS_FLOW_SIGN_BLANK);
-      bs_flow_add_space (flow);
+      add_finding (flow, title, signs[finding->severity], reason, remedy);
+    }
+  for (guint i = 0; i < n_photos; i++)
+    {
+      const BsPhotoProblem *problem = &g_array_index (photo_problems, BsPhotoProblem, i);
+      g_autofree char *title = bs_words_photo_title (problem->board);
+
+      add_finding (flow, title, signs[BS_SEVERITY_NOTE], problem->reason, bs_words_photo_remedy ());
     }
 }
 
@@ -264,12 +279,12 @@ add_cautions (BsFlow *flow, const BsResults *results)
 }
 
 void
-bs_sheet_add_lists (BsFlow *flow, const BsResults *results)
+bs_sheet_add_lists (BsFlow *flow, const BsResults *results, const GArray *photo_problems)
 {
   if (results->stack->n > 0)
     add_order (flow, results);
   add_clamps (flow, results);
-  add_findings (flow, results);
+  add_findings (flow, results, photo_problems);
   add_cautions (flow, results);
   add_numbers (flow, results);
 }

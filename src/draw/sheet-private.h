@@ -19,7 +19,7 @@ G_BEGIN_DECLS
 
 /* The first page: the figures, both pictures, the key. */
 void bs_sheet_draw_front (cairo_t *cr, const BsResults *results, const BsFlattenOdds *odds,
-                          double width, double height);
+                          GHashTable *photos, double width, double height);
 
 /* TRUE when the labels of the first page had to be smaller than BS_SHEET_LABEL_LEAST. */
 gboolean bs_sheet_front_is_small (const BsResults *results, const BsFlattenOdds *odds, double width,
@@ -60,7 +60,7 @@ void bs_sheet_add_cutting (BsFlow *flow, const BsPlan *plan);
 void bs_sheet_add_buying (BsFlow *flow, const BsPurchase *purchase);
 
 /* Everything in lists: order, clamps, findings, numbers, cautions; the workings. */
-void bs_sheet_add_lists (BsFlow *flow, const BsResults *results);
+void bs_sheet_add_lists (BsFlow *flow, const BsResults *results, const GArray *photo_problems);
 void bs_sheet_add_workings (BsFlow *flow, const BsResults *results);
 
 G_END_DECLS

@@ -16,6 +16,7 @@
 struct _BsSheet
 {
   BsResults *results;
+  GHashTable *photos;   /* or NULL */
   double width, height; /* under the header */
   guint n_section_pages;
   BsPressure *pressure; /* a page of its own when there are pressures */
@@ -83,6 +84,8 @@ bs_sheet_new (BsResults *results, const BsSheetOptions *options)
   BsSheet *self = g_new0 (BsSheet, 1);
 
   self->results = bs_results_ref (results);
+  if (studies->photos != NULL)
+    self->photos = g_hash_table_ref (studies->photos);
   self->width = options->width;
   self->height = options->height - HEADER;
   self->flows = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_flow_free);
@@ -94,7 +97,7 @@ bs_sheet_new (BsResults *results, const BsSheetOptions *options)
     self->n_section_pages = bs_sheet_count_section_pages (results, self->width, self->height);
   self->pressure = bs_pressure_new_quick (results->stack->plan);
   add_schedule (self, studies->schedule);
-  bs_sheet_add_lists (add_flow (self, 2), results);
+  bs_sheet_add_lists (add_flow (self, 2), results, studies->photo_problems);
   if (results->stack->n > 0)
     bs_sheet_add_wood (add_flow (self, 2), results);
   if (options->with_workings)
@@ -106,6 +109,7 @@ void
 bs_sheet_free (BsSheet *self)
 {
   bs_results_unref (self->results);
+  g_clear_pointer (&self->photos, g_hash_table_unref);
   bs_pressure_free (self->pressure);
   g_ptr_array_unref (self->flows);
   g_free (self);
@@ -186,7 +190,7 @@ draw_content (const BsSheet *self, guint page, cairo_t *cr)
 {
   if (page == 0)
     {
-      bs_sheet_draw_front (cr, self->results, &self->odds, self->width, self->height);
+      bs_sheet_draw_front (cr, self->results, &self->odds, self->photos, self->width, self->height);
       return;
     }
   page -= 1;

@@ -8,6 +8,7 @@
 #include "core/forecast.h"
 #include "core/results.h"
 #include "core/schedule.h"
+#include "words/boards.h"
 
 G_BEGIN_DECLS
 
@@ -18,6 +19,9 @@ typedef struct
   const BsForecast *forecast;
   const BsSchedule *schedule;
   const BsPurchase *purchase;
+  GHashTable
+      *photos; /* cairo_surface_t by the path that the plan has; the sheet keeps a reference */
+  GArray *photo_problems; /* BsPhotoProblem */
 } BsSheetStudies;
 
 /* The glue-up diagram on paper: what hangs beside the clamps. Sizes in points (1/72 in); the

@@ -62,13 +62,31 @@ report_finding (const BsFinding *finding, const BsResults *results)
   return object;
 }
 
+static JsonObject *
+report_photo (const BsPhotoProblem *problem)
+{
+  g_autofree char *title = bs_words_photo_title (problem->board);
+  JsonObject *object = json_object_new ();
+
+  bs_json_set_text (object, "id", "photo-missing");
+  bs_json_set_text (object, "severity", bs_severity_names[BS_SEVERITY_NOTE]);
+  bs_json_set_text (object, "board", problem->board->id);
+  bs_json_set_text (object, "title", title);
+  bs_json_set_text (object, "reason", problem->reason);
+  bs_json_set_text (object, "remedy", bs_words_photo_remedy ());
+  return object;
+}
+
 JsonArray *
-bs_report_findings (const BsResults *results)
+bs_report_findings (const BsResults *results, const GArray *photo_problems)
 {
   JsonArray *array = json_array_new ();
 
   for (guint i = 0; i < results->findings->len; i++)
     json_array_add_object_element (
         array, report_finding (&g_array_index (results->findings, BsFinding, i), results));
+  for (guint i = 0; photo_problems != NULL && i < photo_problems->len; i++)
+    json_array_add_object_element (
+        array, report_photo (&g_array_index (photo_problems, BsPhotoProblem, i)));
   return array;
 }

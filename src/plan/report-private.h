@@ -6,11 +6,12 @@
 
 #include "core/pressure.h"
 #include "core/results.h"
+#include "words/boards.h"
 
 G_BEGIN_DECLS
 
 /* The parts of a report; each returns a new object or array. */
-JsonArray *bs_report_findings (const BsResults *results);
+JsonArray *bs_report_findings (const BsResults *results, const GArray *photo_problems);
 JsonObject *bs_report_workings (const BsResults *results);
 JsonObject *bs_report_working (const BsWorking *working);
 JsonObject *bs_report_pressing (const BsResults *results);

@@ -129,7 +129,7 @@ report_cautions (const BsResults *results)
 }
 
 char *
-bs_report_write (const BsResults *results)
+bs_report_write (const BsResults *results, const GArray *photo_problems)
 {
   const BsPlan *plan = results->stack->plan;
   g_autoptr (JsonObject) object = json_object_new ();
@@ -159,7 +159,7 @@ bs_report_write (const BsResults *results)
   json_object_set_object_member (object, "buying", bs_report_buying (results));
   json_object_set_array_member (object, "order", report_order (results->stack));
   json_object_set_object_member (object, "order_cost", report_order_cost (&results->order));
-  json_object_set_array_member (object, "findings", bs_report_findings (results));
+  json_object_set_array_member (object, "findings", bs_report_findings (results, photo_problems));
   json_object_set_object_member (object, "workings", bs_report_workings (results));
   json_object_set_array_member (object, "cautions", report_cautions (results));
   return bs_json_write (object);

@@ -15,6 +15,13 @@ char *bs_words_board_pieces (const BsBoardForecast *forecast, BsUnitSystem units
  * g_strfreev. */
 char **bs_words_board_cautions (const BsBoardForecast *forecast, const BsPlan *plan);
 
+/* A photo that cannot be shown: of which board, and why, a sentence. */
+typedef struct
+{
+  const BsBoard *board;
+  char *reason;
+} BsPhotoProblem;
+
 /* The finding that a photo of a board is missing or cannot be read; it is told by whoever looks at
  * the files. The problem is what the system says of the file. */
 char *bs_words_photo_title (const BsBoard *board);

@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/photos.h"
 
+#include "app/photo-files.h"
+#include "core/text.h"
 #include "desk.h"
 
 #include <glib/gstdio.h>
@@ -83,6 +85,26 @@ test_missing (Fixture *self, gconstpointer unused)
   g_assert_nonnull (strstr (bs_photos_get_problem (self->photos, "gone.png"), "gone.png"));
 }
 
+/* At once, as paper and report have them: the one that is there, and a sentence about the other. */
+static void
+test_files (Fixture *self, gconstpointer unused)
+{
+  g_autoptr (BsPlan) plan = bs_plan_new ();
+  BsBoard *board = bs_board_new ("plank");
+
+  bs_text_set (&board->photo_top, "top.png");
+  bs_text_set (&board->photo_underside, "gone.png");
+  g_ptr_array_add (plan->boards, board);
+  g_autoptr (GHashTable) photos = bs_photo_files_load (plan, self->folder);
+  g_autoptr (GArray) problems = bs_photo_files_check (plan, self->folder);
+
+  g_assert_cmpuint (g_hash_table_size (photos), ==, 1);
+  g_assert_cmpint (cairo_image_surface_get_width (g_hash_table_lookup (photos, "top.png")), ==, 40);
+  g_assert_cmpuint (problems->len, ==, 1);
+  g_assert_true (g_array_index (problems, BsPhotoProblem, 0).board == board);
+  g_assert_nonnull (strstr (g_array_index (problems, BsPhotoProblem, 0).reason, "gone.png"));
+}
+
 /* In another folder the same path is another file. */
 static void
 test_moved (Fixture *self, gconstpointer unused)
@@ -113,6 +135,7 @@ main (int argc, char **argv)
   desk_init (&argc, &argv);
   g_test_add ("/photos/relative", Fixture, NULL, set_up, test_relative, tear_down);
   g_test_add ("/photos/missing", Fixture, NULL, set_up, test_missing, tear_down);
+  g_test_add ("/photos/files", Fixture, NULL, set_up, test_files, tear_down);
   g_test_add ("/photos/moved", Fixture, NULL, set_up, test_moved, tear_down);
   g_test_add ("/photos/refer", Fixture, NULL, set_up, test_refer, tear_down);
   return g_test_run ();

@@ -54,7 +54,7 @@ static void
 report (gpointer data)
 {
   const Bench *bench = data;
-  g_free (bs_report_write (bench->results));
+  g_free (bs_report_write (bench->results, NULL));
 }
 
 int

@@ -25,7 +25,7 @@ draw_pictures (gpointer data)
 {
   Scene *scene = data;
   bs_draw_section_picture (scene->cr, scene->results, &scene->section, bs_palette_light ());
-  bs_draw_face_picture (scene->cr, scene->results, &scene->face, bs_palette_light ());
+  bs_draw_face_picture (scene->cr, scene->results, NULL, &scene->face, bs_palette_light ());
 }
 
 static void
@@ -42,8 +42,8 @@ draw_faces (gpointer data)
 {
   Scene *scene = data;
   for (guint i = 0; i < scene->results->stack->n; i++)
-    bs_draw_face (scene->cr, &scene->results->stack->placed[i], &scene->face, bs_palette_light (),
-                  BS_MARK_NONE);
+    bs_draw_face (scene->cr, &scene->results->stack->placed[i], NULL, &scene->face,
+                  bs_palette_light (), BS_MARK_NONE);
 }
 
 static void

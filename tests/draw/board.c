@@ -3,7 +3,6 @@
 #include "draw/board.h"
 
 #include "core/text.h"
-#include "draw/photo.h"
 #include "image.h"
 
 #include <math.h>
@@ -152,56 +151,6 @@ test_room (void)
     }
 }
 
-/* A photo of 4 x 2 pixels, black but for one white pixel in its upper left corner. */
-static cairo_surface_t *
-new_photo (void)
-{
-  cairo_surface_t *photo = cairo_image_surface_create (CAIRO_FORMAT_RGB24, 4, 2);
-  cairo_t *cr = cairo_create (photo);
-
-  cairo_set_source_rgb (cr, 1.0, 1.0, 1.0);
-  cairo_rectangle (cr, 0.0, 0.0, 1.0, 1.0);
-  cairo_fill (cr);
-  cairo_destroy (cr);
-  return photo;
-}
-
-/* A piece of the front half of the left quarter, seen on the top, has no white; of the back half it
- * is white. On the underside it is the other way round. */
-static void
-test_photo (void)
-{
-  g_autoptr (BsBoard) board = new_board ();
-  cairo_surface_t *photo = new_photo ();
-  static const struct
-  {
-    double y;
-    BsFace face;
-    gboolean is_white;
-  } pieces[] = { { 0.0, BS_FACE_TOP, FALSE },
-                 { 100.0, BS_FACE_TOP, TRUE },
-                 { 0.0, BS_FACE_UNDERSIDE, TRUE },
-                 { 100.0, BS_FACE_UNDERSIDE, FALSE } };
-
-  for (gsize i = 0; i < G_N_ELEMENTS (pieces); i++)
-    {
-      const BsCut cut = { .x = 0.0, .y = pieces[i].y, .length = 500.0, .width = 100.0 };
-      BsPhotoPart part = bs_photo_part_of_cut (board, &cut, pieces[i].face);
-      cairo_t *cr = image_new (20, 20);
-      cairo_rectangle_int_t box;
-
-      g_assert_cmpfloat_with_epsilon (part.width, 0.25, 1e-12);
-      g_assert_cmpfloat_with_epsilon (part.height, 0.5, 1e-12);
-      bs_photo_draw (cr, photo, &part, 0.0, 0.0, 20.0, 20.0);
-      guint8 middle = cairo_image_surface_get_data (
-          cairo_get_target (cr))[5 * cairo_image_surface_get_stride (cairo_get_target (cr)) + 20];
-      g_assert_cmpint (middle > 128, ==, pieces[i].is_white);
-      g_assert_cmpint (image_count_ink (cr, &box), >, 0);
-      cairo_destroy (cr);
-    }
-  cairo_surface_destroy (photo);
-}
-
 int
 main (int argc, char *argv[])
 {
@@ -214,6 +163,5 @@ main (int argc, char *argv[])
       g_test_add_data_func (knot, &rows[i], test_knot);
     }
   g_test_add_func ("/board/room", test_room);
-  g_test_add_func ("/board/photo", test_photo);
   return g_test_run ();
 }

@@ -65,7 +65,7 @@ draw_screen (const BsResults *results, const char *plan, const char *picture,
   cairo_paint (cr);
   bs_scale_fit (&section, &face, results->stack, WIDTH, HEIGHT, 13.0, 1.0);
   bs_draw_section_picture (cr, results, &section, palette);
-  bs_draw_face_picture (cr, results, &face, palette);
+  bs_draw_face_picture (cr, results, NULL, &face, palette);
   keep (cr, plan, picture);
 }
 

@@ -31,14 +31,21 @@ draw_one_face (cairo_t *cr, const BsResults *results, const BsScale *scale,
                const BsPalette *palette)
 {
   if (results->stack->n > 0)
-    bs_draw_face (cr, &results->stack->placed[0], scale, palette, BS_MARK_HELD);
+    bs_draw_face (cr, &results->stack->placed[0], NULL, scale, palette, BS_MARK_HELD);
+}
+
+static void
+draw_all_faces (cairo_t *cr, const BsResults *results, const BsScale *scale,
+                const BsPalette *palette)
+{
+  bs_draw_face_picture (cr, results, NULL, scale, palette);
 }
 
 static const Part parts[] = {
   { "end", draw_one_end },
   { "face", draw_one_face },
   { "section-picture", bs_draw_section_picture },
-  { "face-picture", bs_draw_face_picture },
+  { "face-picture", draw_all_faces },
   { "finished-faces", bs_draw_finished_faces },
   { "dimensions", bs_draw_dimensions },
   { "surroundings", bs_draw_surroundings },
@@ -136,7 +143,7 @@ test_plan (gconstpointer data)
   bs_scale_fit (&section, &face, results->stack, WIDTH, HEIGHT, 13.0, 1.0);
   cairo_translate (cr, 20.0, 20.0);
   bs_draw_section_picture (cr, results, &section, bs_palette_light ());
-  bs_draw_face_picture (cr, results, &face, bs_palette_light ());
+  bs_draw_face_picture (cr, results, NULL, &face, bs_palette_light ());
   g_assert_cmpint (cairo_status (cr), ==, CAIRO_STATUS_SUCCESS);
   g_assert_cmpint (image_count_ink (cr, &box) > 0, ==, row->has_ink);
   if (row->has_ink)
@@ -161,7 +168,7 @@ test_same_each_time (void)
     {
       crs[i] = image_new (WIDTH, HEIGHT);
       bs_draw_section_picture (crs[i], results, &section, bs_palette_dark ());
-      bs_draw_face_picture (crs[i], results, &face, bs_palette_dark ());
+      bs_draw_face_picture (crs[i], results, NULL, &face, bs_palette_dark ());
     }
   g_assert_cmpint (image_difference (crs[0], crs[1], FALSE), ==, 0);
   cairo_destroy (crs[0]);
@@ -217,7 +224,7 @@ draw_single (BsOrientation orientation, gboolean is_end, gboolean with_signs, Bs
   if (is_end)
     bs_draw_end (cr, &stack->placed[0], &single_scale, palette, marks);
   else
-    bs_draw_face (cr, &stack->placed[0], &single_scale, palette, marks);
+    bs_draw_face (cr, &stack->placed[0], NULL, &single_scale, palette, marks);
   cairo_restore (cr);
   return cr;
 }

@@ -40,7 +40,7 @@ check_plan (const BsPlan *plan)
   g_assert_cmpstr (text, ==, second);
 
   g_autoptr (BsResults) results = bs_evaluate (plan);
-  g_autofree char *report = bs_report_write (results);
+  g_autofree char *report = bs_report_write (results, NULL);
   g_assert_nonnull (report);
 }
 

@@ -26,7 +26,7 @@ evaluate (const char *name)
 static JsonNode *
 report (const BsResults *results)
 {
-  g_autofree char *text = bs_report_write (results);
+  g_autofree char *text = bs_report_write (results, NULL);
   g_autoptr (GError) error = NULL;
   JsonNode *node = json_from_string (text, &error);
 
@@ -39,8 +39,8 @@ test_same_bytes (void)
 {
   g_autoptr (BsResults) first = evaluate ("library-counter.broadstave");
   g_autoptr (BsResults) second = evaluate ("library-counter.broadstave");
-  g_autofree char *first_text = bs_report_write (first);
-  g_autofree char *second_text = bs_report_write (second);
+  g_autofree char *first_text = bs_report_write (first, NULL);
+  g_autofree char *second_text = bs_report_write (second, NULL);
 
   g_assert_cmpstr (first_text, ==, second_text);
 }
@@ -390,6 +390,27 @@ test_cutting (void)
   g_assert_cmpstr (json_object_get_string_member (missing, "lacks"), ==, "length");
 }
 
+/* What was found out about files comes after the findings of the plan. */
+static void
+test_photo_missing (void)
+{
+  g_autoptr (BsResults) results = evaluate ("bakery-counter.broadstave");
+  g_autoptr (GArray) problems = g_array_new (FALSE, FALSE, sizeof (BsPhotoProblem));
+  const BsPhotoProblem problem
+      = { .board = results->stack->plan->boards->pdata[0], .reason = (char *)"It is gone." };
+
+  g_array_append_val (problems, problem);
+  g_autofree char *text = bs_report_write (results, problems);
+  g_autoptr (JsonNode) node = json_from_string (text, NULL);
+  JsonArray *findings = json_object_get_array_member (json_node_get_object (node), "findings");
+  JsonObject *last = json_array_get_object_element (findings, json_array_get_length (findings) - 1);
+
+  g_assert_cmpuint (json_array_get_length (findings), ==, results->findings->len + 1);
+  g_assert_cmpstr (json_object_get_string_member (last, "id"), ==, "photo-missing");
+  g_assert_cmpstr (json_object_get_string_member (last, "board"), ==, problem.board->id);
+  g_assert_cmpstr (json_object_get_string_member (last, "reason"), ==, "It is gone.");
+}
+
 int
 main (int argc, char **argv)
 {
@@ -411,5 +432,6 @@ main (int argc, char **argv)
   g_test_add_func ("/report/cutting", test_cutting);
   g_test_add_func ("/report/schedule", test_schedule);
   g_test_add_func ("/report/schedule-impossible", test_schedule_impossible);
+  g_test_add_func ("/report/photo-missing", test_photo_missing);
   return g_test_run ();
 }
