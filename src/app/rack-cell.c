@@ -201,7 +201,8 @@ name_it (BsRackCell *self, const char *problem)
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
 }
 
-/* To set a tooltip, even to none, asks the display where the pointer is and waits for the answer. */
+/* To set a tooltip, even to none, asks the display where the pointer is and waits for the answer.
+ */
 static void
 show_problem (BsRackCell *self, const char *problem)
 {
