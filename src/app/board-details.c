@@ -32,6 +32,7 @@ struct _BsBoardDetails
   GtkWidget *clear[2];       /* GtkButton: takes a photo off, of the top and of the underside */
   GtkWidget *defects;        /* BsRowsEditor */
   GtkWidget *rings;          /* form */
+  GtkWidget *run_out;        /* form */
 
   /* owned */
   BsSession *session;
@@ -274,6 +275,7 @@ build (BsBoardDetails *self)
 {
   GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 24);
   GtkWidget *facts = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
+  GtkWidget *fibres = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 24);
 
   self->none = label_new ();
   gtk_label_set_text (GTK_LABEL (self->none),
@@ -288,7 +290,8 @@ build (BsBoardDetails *self)
   self->defects = bs_rows_editor_new (self->session, &bs_board_defects, NULL);
   self->rings = bs_form_new (self->session, N_ ("Rings"), &bs_record_board, NULL, bs_board_details,
                              bs_n_board_details);
-  gtk_widget_set_halign (self->rings, GTK_ALIGN_START);
+  self->run_out = bs_form_new (self->session, N_ ("Run-out"), &bs_record_board, NULL,
+                               bs_board_run_outs, bs_n_board_run_outs);
 
   gtk_widget_set_hexpand (facts, TRUE);
   gtk_box_append (GTK_BOX (facts), self->finish);
@@ -299,7 +302,9 @@ build (BsBoardDetails *self)
   gtk_box_append (GTK_BOX (self->column), self->photos_note);
   gtk_box_append (GTK_BOX (self->column), line);
   gtk_box_append (GTK_BOX (self->column), self->defects);
-  gtk_box_append (GTK_BOX (self->column), self->rings);
+  gtk_box_append (GTK_BOX (fibres), self->rings);
+  gtk_box_append (GTK_BOX (fibres), self->run_out);
+  gtk_box_append (GTK_BOX (self->column), fibres);
   gtk_widget_set_parent (self->none, GTK_WIDGET (self));
   gtk_widget_set_parent (self->column, GTK_WIDGET (self));
 }
@@ -332,5 +337,6 @@ bs_board_details_set_board (BsBoardDetails *self, const char *id)
   bs_board_canvas_set_board (BS_BOARD_CANVAS (self->canvas), id);
   bs_rows_editor_set_owner (BS_ROWS_EDITOR (self->defects), id);
   bs_form_set_id (self->rings, id);
+  bs_form_set_id (self->run_out, id);
   show (self);
 }

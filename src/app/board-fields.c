@@ -4,6 +4,27 @@
 
 #include "app/defect-fields.h"
 
+static const char *const run_outs[] = {
+  N_ ("towards the left end"),
+  N_ ("either way"),
+  N_ ("towards the right end"),
+  NULL,
+};
+
+#define RUN_OUT(label, face)                                                                       \
+  {                                                                                                \
+    BS_FIELD_CHOICE, label, N_ ("Towards which end, as the fibres rise there"),                    \
+        G_STRUCT_OFFSET (BsBoard, run_out[face]), .choices = run_outs, .first_choice = -1          \
+  }
+
+const BsField bs_board_run_outs[] = {
+  RUN_OUT (N_ ("Top planes cleanly"), BS_FACE_TOP),
+  RUN_OUT (N_ ("Underside planes cleanly"), BS_FACE_UNDERSIDE),
+  RUN_OUT (N_ ("Front edge planes cleanly"), BS_FACE_LEFT),
+  RUN_OUT (N_ ("Back edge planes cleanly"), BS_FACE_RIGHT),
+};
+const guint bs_n_board_run_outs = G_N_ELEMENTS (bs_board_run_outs);
+
 const BsField bs_board_details[] = {
   { BS_FIELD_NUMBER, N_ ("Pith, front to back"),
     N_ ("Centre of the growth rings, from the middle of the end grain; mostly outside of the wood"),

@@ -253,9 +253,10 @@ lay_out_action (GtkWidget *widget, const char *name, GVariant *unused)
       = g_strdup_printf (ngettext ("Lay out %u lamination", "Lay out %u laminations", n), n);
   /* Translators: what was done. */
   g_autofree char *text = g_strdup_printf (
-      ngettext ("%u lamination now has its board, size, rings and defects, as the Glue-up shows.",
-                "%u laminations now have their boards, sizes, rings and defects, as the Glue-up "
-                "shows.",
+      ngettext ("%u lamination now has its board, size, rings, run-out and defects, as the Glue-up "
+                "shows; it counts as milled straight and flat.",
+                "%u laminations now have their boards, sizes, rings, run-out and defects, as the "
+                "Glue-up shows; they count as milled straight and flat.",
                 n),
       n);
 

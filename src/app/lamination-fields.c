@@ -20,16 +20,24 @@ const BsField bs_lamination_columns[] = {
   FIELD (BS_FIELD_NUMBER, N_ ("Height"),
          N_ ("From the underside to the show face, at the left end"), height,
          &bs_limits.lamination_height, .without_unit = TRUE),
-  FIELD (BS_FIELD_NUMBER, N_ ("Bow"),
-         N_ ("Middle off a line between the ends; plus: towards the back"), bow, &bs_limits.warp,
-         .without_unit = TRUE),
-  FIELD (BS_FIELD_NUMBER, N_ ("Crook"), N_ ("Middle off a line between the ends; plus: upwards"),
+  FIELD (
+      BS_FIELD_NUMBER, N_ ("Bow"),
+      N_ ("Middle off a line between the ends; plus: towards the back. Laid out from a board: 0, "
+          "as there is wood enough to mill it straight"),
+      bow, &bs_limits.warp, .without_unit = TRUE),
+  FIELD (BS_FIELD_NUMBER, N_ ("Crook"),
+         N_ ("Middle off a line between the ends; plus: upwards. Laid out from a board: 0, as its "
+             "strip is wide enough to take the spring off"),
          crook, &bs_limits.warp, .without_unit = TRUE),
   FIELD (BS_FIELD_NUMBER, N_ ("Cup"),
-         N_ ("Hollow across the wide face; plus: the middle towards the back, or upwards on flat"),
+         N_ ("Hollow across the wide face; plus: the middle towards the back, or upwards on flat. "
+             "Laid out from a board: 0, as there is wood enough to mill it flat"),
          cup, &bs_limits.warp, .without_unit = TRUE),
-  FIELD (BS_FIELD_NUMBER, N_ ("Twist"), N_ ("One corner off the bench with the other three down"),
-         twist, &bs_limits.warp, .without_unit = TRUE),
+  FIELD (
+      BS_FIELD_NUMBER, N_ ("Twist"),
+      N_ ("One corner off the bench with the other three down. Laid out from a board: 0, as there "
+          "is wood enough to mill it flat"),
+      twist, &bs_limits.warp, .without_unit = TRUE),
   FIELD (BS_FIELD_NUMBER, N_ ("Taper"), N_ ("Height at the right end less the height at the left"),
          taper, &bs_limits.warp, .without_unit = TRUE),
   FIELD (BS_FIELD_NUMBER, N_ ("Moisture"),

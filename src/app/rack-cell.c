@@ -199,6 +199,16 @@ name_it (BsRackCell *self, const char *problem)
   g_autofree char *name = g_strjoin (": ", self->title, self->text, problem, NULL);
 
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
+}
+
+/* To set a tooltip, even to none, asks the display where the pointer is and waits for the answer.
+ */
+static void
+show_problem (BsRackCell *self, const char *problem)
+{
+  if (g_strcmp0 (gtk_widget_get_tooltip_text (GTK_WIDGET (self)), problem) == 0)
+    return;
+  gtk_widget_set_tooltip_text (GTK_WIDGET (self), problem);
   gtk_accessible_update_state (
       GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_STATE_INVALID,
       problem != NULL ? GTK_ACCESSIBLE_INVALID_TRUE : GTK_ACCESSIBLE_INVALID_FALSE, -1);
@@ -223,7 +233,7 @@ bs_rack_cell_show (BsRackCell *self, const char *title, const char *text, BsRack
     gtk_widget_add_css_class (GTK_WIDGET (self), "faint");
   else
     gtk_widget_remove_css_class (GTK_WIDGET (self), "faint");
-  gtk_widget_set_tooltip_text (GTK_WIDGET (self), problem);
+  show_problem (self, problem);
   name_it (self, problem);
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }

@@ -25,6 +25,23 @@ bs_board_cubic_metres (double thickness, double width, double length)
   return thickness * width * length / MM3_PER_M3;
 }
 
+BsBoardsSum
+bs_boards_sum (const GPtrArray *boards)
+{
+  BsBoardsSum sum = { .n = boards->len };
+
+  for (guint i = 0; i < boards->len; i++)
+    {
+      const BsBoard *board = boards->pdata[i];
+
+      sum.board_feet += bs_board_feet (board->thickness, board->width, board->length);
+      sum.volume += board->thickness * board->width * board->length;
+      sum.price_minor += board->price_minor;
+      sum.n_priced += board->price_minor > 0;
+    }
+  return sum;
+}
+
 /* To the nearest whole number; exact halves up and down in turn. */
 static int
 round_in_turn (double value, gboolean *half_goes_down)

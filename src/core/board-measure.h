@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
-#include <glib.h>
+#include "core/lumber.h"
 
 G_BEGIN_DECLS
 
@@ -14,6 +14,18 @@ double bs_board_feet (double thickness, double width, double length);
 
 /* Volume in cubic metres. */
 double bs_board_cubic_metres (double thickness, double width, double length);
+
+/* What a rack of boards comes to, nothing rounded. */
+typedef struct
+{
+  guint n;
+  double board_feet;
+  double volume; /* mm3 */
+  gint64 price_minor;
+  guint n_priced; /* boards that have a price */
+} BsBoardsSum;
+
+BsBoardsSum bs_boards_sum (const GPtrArray *boards);
 
 /* A tally counts one board after the other, because exact halves are rounded up and down in turn.
  */

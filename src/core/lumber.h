@@ -13,7 +13,8 @@ G_BEGIN_DECLS
 /* A board as bought or as it stands in the rack. It lies on a wide face: x along the grain from its
  * left end, y across its width from its front edge, z up. So its defects have the wide faces
  * BS_FACE_TOP and BS_FACE_UNDERSIDE, BS_FACE_LEFT is its front edge and BS_FACE_RIGHT its back
- * edge; warp and pith are those of a lamination lying flat: bow and cup along z, crook along y. */
+ * edge; warp, pith and run-out are those of a lamination lying flat: bow and cup along z, crook
+ * along y. */
 typedef struct
 {
   GRefString *id;
@@ -21,14 +22,16 @@ typedef struct
   GRefString *wood; /* id of a wood in the plan, or NULL */
   double length, width, thickness;
   double moisture_pct;
-  gint64 price_minor;    /* of the whole board; 0: paid, or not known */
-  double bow;            /* middle up (+) or down */
-  double crook;          /* middle towards the back edge (+) or the front edge */
-  double cup;            /* middle of the width up (+) or down */
-  double twist;          /* how far one corner stands off, signed as BsLamination.twist */
-  double pith_y, pith_z; /* from the middle of the end */
-  GArray *defects;       /* BsDefect */
-  GRefString *photo_top; /* path from the plan file's folder, or NULL; */
+  gint64 price_minor;      /* of the whole board; 0: paid, or not known */
+  double bow;              /* middle up (+) or down */
+  double crook;            /* middle towards the back edge (+) or the front edge */
+  double cup;              /* middle of the width up (+) or down */
+  double twist;            /* how far one corner stands off, signed as BsLamination.twist */
+  double pith_y, pith_z;   /* from the middle of the end */
+  int run_out[BS_N_FACES]; /* by face: +1 planes cleanly towards the right end, -1 towards the left
+                            * end, 0 either way or unknown */
+  GArray *defects;         /* BsDefect */
+  GRefString *photo_top;   /* path from the plan file's folder, or NULL; */
   GRefString *photo_underside;
   GRefString *unknown;
 } BsBoard;

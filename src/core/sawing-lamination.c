@@ -145,6 +145,23 @@ add_pith (const Milled *self, BsLamination *lamination)
   lamination->pith_z = self->is_on_edge ? across : self->board->pith_z;
 }
 
+/* A turn about the length keeps the ends: what planes cleanly towards the right end still does.
+ * What is not known of the board stays as it was wished. */
+static void
+add_run_out (const Milled *self, BsLamination *lamination)
+{
+  for (guint face = 0; face < BS_N_FACES; face++)
+    {
+      BsFace place = turn_face (self, (BsFace)face);
+      int run_out = self->board->run_out[face];
+
+      if (run_out != 0 && place == BS_FACE_TOP)
+        lamination->run_out_top = run_out;
+      if (run_out != 0 && place == BS_FACE_UNDERSIDE)
+        lamination->run_out_underside = run_out;
+    }
+}
+
 static BsLamination *
 mill (const BsPlan *plan, const BsSawWish *wish, const BsLamination *wished, const BsBoard *board,
       const BsCut *cut)
@@ -161,6 +178,7 @@ mill (const BsPlan *plan, const BsSawWish *wish, const BsLamination *wished, con
   self->bow = self->crook = self->cup = self->twist = self->taper = 0.0;
   self->moisture_pct = board->moisture_pct;
   add_pith (&piece, self);
+  add_run_out (&piece, self);
   g_array_set_size (self->defects, 0);
   add_defects (&piece, self);
   return self;

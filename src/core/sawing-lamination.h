@@ -9,8 +9,9 @@ G_BEGIN_DECLS
 /* From the board to the slab: docs/cutting-model.md, From the rack to the slab. */
 
 /* The lamination that a cut gives, milled: as wished, or as far as its board and piece reach;
- * straight and flat, with the board's wood, moisture, rings and defects where they come to lie.
- * Label, lightness and run-out stay those of the wish. The caller's. */
+ * straight and flat, with the board's wood, moisture, rings, run-out and defects where they come to
+ * lie. Label and lightness stay those of the wish, and run-out where the board's is not known. The
+ * caller's. */
 BsLamination *bs_saw_mill (const BsPlan *plan, const BsLamination *wished, const BsBoard *board,
                            const BsCut *cut);
 

@@ -36,7 +36,7 @@ typedef struct
   gboolean is_bold;
 } BsFlowCell;
 
-#define BS_FLOW_MAX_CELLS 6
+#define BS_FLOW_MAX_CELLS 12
 
 /* Pages of n_columns columns in an area of width and height. */
 BsFlow *bs_flow_new (double width, double height, guint n_columns, double text_size);

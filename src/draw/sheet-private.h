@@ -52,6 +52,9 @@ void bs_sheet_add_flattening (BsFlow *flow, const BsResults *results, const BsFo
 /* Moisture, movement over the year with the slots that it asks for, money and weight. */
 void bs_sheet_add_wood (BsFlow *flow, const BsResults *results);
 
+/* The rack as a list, to compare with the pile. Only for a plan with boards. */
+void bs_sheet_add_boards (BsFlow *flow, const BsPlan *plan);
+
 /* Each board with its pieces and the passes of the saw, to mark out from; then all pieces. Only for
  * a plan with cuts. */
 void bs_sheet_add_cutting (BsFlow *flow, const BsPlan *plan);

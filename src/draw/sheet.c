@@ -90,6 +90,8 @@ bs_sheet_new (BsResults *results, const BsSheetOptions *options)
   self->height = options->height - HEADER;
   self->flows = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_flow_free);
   add_buying (self, studies->purchase);
+  if (results->stack->plan->boards->len > 0)
+    bs_sheet_add_boards (add_flow (self, 1), results->stack->plan);
   if (results->stack->plan->cuts->len > 0)
     bs_sheet_add_cutting (add_flow (self, 1), results->stack->plan);
   add_flattening (self, studies->forecast);

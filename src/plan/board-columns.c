@@ -27,6 +27,12 @@
     key, title, hint, 0, NULL, FALSE                                                               \
   }
 
+#define RUN_OUT(key, title, face)                                                                  \
+  {                                                                                                \
+    key, title, N_ ("Towards which end, as the fibres rise there"),                                \
+        G_STRUCT_OFFSET (BsBoard, run_out[face]), NULL, FALSE                                      \
+  }
+
 const BsBoardColumnInfo bs_board_columns[BS_N_BOARD_COLUMNS] = {
   [BS_BOARD_LABEL] = OTHER ("label", N_ ("Label"), N_ ("What is written on the wood")),
   [BS_BOARD_WOOD]
@@ -64,6 +70,13 @@ const BsBoardColumnInfo bs_board_columns[BS_N_BOARD_COLUMNS] = {
   [BS_BOARD_PITH_Z]
   = NUMBER ("pith_z", N_ ("Pith, upwards"),
             N_ ("From the middle of the end grain; minus: below it"), pith_z, pith, FALSE),
+  [BS_BOARD_RUN_OUT_TOP] = RUN_OUT ("run_out_top", N_ ("Top planes cleanly"), BS_FACE_TOP),
+  [BS_BOARD_RUN_OUT_UNDERSIDE]
+  = RUN_OUT ("run_out_underside", N_ ("Underside planes cleanly"), BS_FACE_UNDERSIDE),
+  [BS_BOARD_RUN_OUT_FRONT]
+  = RUN_OUT ("run_out_front", N_ ("Front edge planes cleanly"), BS_FACE_LEFT),
+  [BS_BOARD_RUN_OUT_BACK]
+  = RUN_OUT ("run_out_back", N_ ("Back edge planes cleanly"), BS_FACE_RIGHT),
 };
 
 void
@@ -235,6 +248,41 @@ read_price (BsBoard *board, const char *text, const BsBoardReader *reader, GErro
   return TRUE;
 }
 
+/* Run-out: the end in the table's language, to be read in any, or as plan files have it. */
+
+static gboolean
+is_run_out (BsBoardColumn column)
+{
+  return column >= BS_BOARD_RUN_OUT_TOP && column <= BS_BOARD_RUN_OUT_BACK;
+}
+
+static const char *
+name_run_out (int run_out)
+{
+  static const char *const names[] = { "left", "", "right" };
+
+  return names[run_out + 1];
+}
+
+static gboolean
+read_run_out (BsBoard *board, const BsBoardColumnInfo *info, const char *text, GError **error)
+{
+  for (int run_out = -1; run_out <= 1; run_out++)
+    {
+      g_autofree char *number = g_strdup_printf ("%d", run_out);
+
+      if (g_ascii_strcasecmp (text, name_run_out (run_out)) != 0 && !g_str_equal (text, number))
+        continue;
+      G_STRUCT_MEMBER (int, board, info->offset) = run_out;
+      return TRUE;
+    }
+  /* Translators: %s is what was typed; left and right are written so in every language. */
+  g_autofree char *sentence = g_strdup_printf (
+      _ ("%s: expected is the end towards which it planes cleanly, left or right, or nothing."),
+      text);
+  return fail (error, sentence);
+}
+
 gboolean
 bs_board_read (BsBoard *board, BsBoardColumn column, const char *text, BsBoardReader *reader,
                GError **error)
@@ -244,6 +292,8 @@ bs_board_read (BsBoard *board, BsBoardColumn column, const char *text, BsBoardRe
   g_autofree char *bare = g_strstrip (g_strdup (text));
   if (bs_board_columns[column].limit != NULL)
     return read_number (board, &bs_board_columns[column], bare, reader, error);
+  if (is_run_out (column))
+    return read_run_out (board, &bs_board_columns[column], bare, error);
   if (column == BS_BOARD_PRICE)
     return read_price (board, bare, reader, error);
   if (column == BS_BOARD_WOOD && *bare != '\0')
@@ -292,6 +342,8 @@ bs_board_format (const BsBoard *board, BsBoardColumn column, const BsPlan *plan)
     return board->price_minor > 0
                ? bs_money_format_number ((double)board->price_minor, plan->currency)
                : g_strdup ("");
+  if (is_run_out (column))
+    return g_strdup (name_run_out (G_STRUCT_MEMBER (int, board, info->offset)));
   if (column == BS_BOARD_WOOD)
     return format_wood (board, plan);
   return g_strdup (board->label != NULL ? board->label : "");

@@ -25,17 +25,21 @@ typedef enum
   BS_BOARD_TWIST,
   BS_BOARD_PITH_Y,
   BS_BOARD_PITH_Z,
+  BS_BOARD_RUN_OUT_TOP,
+  BS_BOARD_RUN_OUT_UNDERSIDE,
+  BS_BOARD_RUN_OUT_FRONT,
+  BS_BOARD_RUN_OUT_BACK,
 } BsBoardColumn;
 
-#define BS_N_BOARD_COLUMNS 13
+#define BS_N_BOARD_COLUMNS 17
 
 typedef struct
 {
   const char *key;      /* in files */
   const char *title;    /* N_() */
   const char *hint;     /* N_() what it means and how it is measured, or NULL */
-  gsize offset;         /* in BsBoard, of a number; 0 for texts and the price */
-  const BsLimit *limit; /* of a number: the quantity and its range; NULL for texts */
+  gsize offset;         /* in BsBoard, of a number or a run-out; 0 for texts and the price */
+  const BsLimit *limit; /* of a number: the quantity and its range; else NULL */
   gboolean is_needed;   /* may not be left empty */
 } BsBoardColumnInfo;
 

@@ -4,7 +4,10 @@
 
 #include "words/boards.h"
 
+#include "core/board-measure.h"
+#include "core/money.h"
 #include "core/units.h"
+#include "words/buying.h"
 #include "words/timber.h"
 
 #include <glib/gi18n-lib.h>
@@ -51,6 +54,36 @@ bs_words_board_pieces (const BsBoardForecast *forecast, BsUnitSystem units)
 
   /* Translators: "2 lengths of 1500 mm; 3 strips of 64 mm": what is cut from a board */
   return g_strdup_printf (_ ("%s; %s"), lengths, strips);
+}
+
+/* NULL when no board has one. */
+static char *
+sum_prices (const BsBoardsSum *sum, const char *currency)
+{
+  g_autofree char *price = bs_money_format ((double)sum->price_minor, currency);
+
+  if (sum->n_priced == 0)
+    return NULL;
+  if (sum->n_priced == sum->n)
+    /* Translators: %s is money */
+    return g_strdup_printf (_ ("Prices together: %s."), price);
+  return g_strdup_printf (ngettext ("Price of the %u board that has one: %s.",
+                                    "Prices of the %u boards that have one, together: %s.",
+                                    sum->n_priced),
+                          sum->n_priced, price);
+}
+
+char *
+bs_words_boards_sum (const GPtrArray *boards, const char *currency)
+{
+  BsBoardsSum sum = bs_boards_sum (boards);
+  g_autofree char *measure = bs_words_measure (sum.board_feet, sum.volume);
+  g_autofree char *price = sum_prices (&sum, currency);
+  /* Translators: how many boards, and their board feet and cubic metres. */
+  g_autofree char *count
+      = g_strdup_printf (ngettext ("%u board: %s.", "%u boards: %s.", sum.n), sum.n, measure);
+
+  return price != NULL ? g_strjoin (" ", count, price, NULL) : g_steal_pointer (&count);
 }
 
 char **

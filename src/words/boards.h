@@ -11,6 +11,9 @@ G_BEGIN_DECLS
 /* "2 lengths of 3 strips, each 64 mm wide"; what a board that is too small counts as. */
 char *bs_words_board_pieces (const BsBoardForecast *forecast, BsUnitSystem units);
 
+/* "8 boards: 55.20 bd ft, 0.130 m³. Prices together: 413.00 EUR." */
+char *bs_words_boards_sum (const GPtrArray *boards, const char *currency);
+
 /* What to heed before it is milled, and what was not measured; NULL-terminated. Free with
  * g_strfreev. */
 char **bs_words_board_cautions (const BsBoardForecast *forecast, const BsPlan *plan);

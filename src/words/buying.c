@@ -298,13 +298,18 @@ bs_words_purchase_size (const BsPurchase *purchase, const BsPurchaseLine *line)
 }
 
 char *
-bs_words_purchase_measure (const BsPurchaseLine *line)
+bs_words_measure (double board_feet, double volume)
 {
-  g_autofree char *volume
-      = bs_units_format (line->volume, BS_QUANTITY_VOLUME, BS_UNIT_SYSTEM_METRIC);
+  g_autofree char *metric = bs_units_format (volume, BS_QUANTITY_VOLUME, BS_UNIT_SYSTEM_METRIC);
 
   /* Translators: board feet, and cubic metres with their unit. */
-  return g_strdup_printf (_ ("%.2f bd ft, %s"), line->board_feet, volume);
+  return g_strdup_printf (_ ("%.2f bd ft, %s"), board_feet, metric);
+}
+
+char *
+bs_words_purchase_measure (const BsPurchaseLine *line)
+{
+  return bs_words_measure (line->board_feet, line->volume);
 }
 
 char *

@@ -44,6 +44,9 @@ char *bs_words_purchase_width (const BsPurchase *purchase, const BsPurchaseLine 
 char *bs_words_purchase_size (const BsPurchase *purchase, const BsPurchaseLine *line);
 char *bs_words_purchase_measure (const BsPurchaseLine *line);
 
+/* "12.50 bd ft, 0.029 m³", of a volume in mm3. */
+char *bs_words_measure (double board_feet, double volume);
+
 /* "1.2 m × 150 mm of 8/4: long and wide enough for a Leg". */
 char *bs_words_purchase_offcut (const BsPurchase *purchase, const BsPurchaseOffcut *offcut);
 

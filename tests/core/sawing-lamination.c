@@ -198,6 +198,47 @@ test_defect (gconstpointer data)
     }
 }
 
+/* Which face of the board comes to lie where is derived by hand. On edge the board stands up on its
+ * front edge: seen from its left end, which stays at the left, the front edge goes down, the back
+ * edge up, the upper face to the front. The board is turned about its length, so what planes
+ * cleanly towards the right end goes on doing so. Wished: top +1, underside -1. */
+typedef struct
+{
+  const char *name;
+  BsLayup layup;
+  int board[BS_N_FACES]; /* front edge, back edge, top, underside */
+  int top, underside;
+} RunOut;
+
+static const RunOut run_outs[] = {
+  { "on-edge/back-edge-is-the-top", BS_LAYUP_ON_EDGE, { 0, -1, 0, 0 }, -1, -1 },
+  { "on-edge/front-edge-is-the-underside", BS_LAYUP_ON_EDGE, { 1, 0, 0, 0 }, 1, 1 },
+  { "on-edge/both", BS_LAYUP_ON_EDGE, { 1, -1, 0, 0 }, -1, 1 },
+  { "on-edge/wide-faces-are-glued", BS_LAYUP_ON_EDGE, { 0, 0, -1, 1 }, 1, -1 },
+  { "on-flat/top", BS_LAYUP_ON_FLAT, { 0, 0, -1, 0 }, -1, -1 },
+  { "on-flat/underside", BS_LAYUP_ON_FLAT, { 0, 0, 0, 1 }, 1, 1 },
+  { "on-flat/edges-are-glued", BS_LAYUP_ON_FLAT, { 1, -1, 0, 0 }, 1, -1 },
+  { "not-known", BS_LAYUP_ON_EDGE, { 0, 0, 0, 0 }, 1, -1 },
+};
+
+static void
+test_run_out (gconstpointer data)
+{
+  const RunOut *row = data;
+  BsBoard *board;
+  g_autoptr (BsPlan) plan = plan_new (row->layup, &board);
+  g_autoptr (BsLamination) lamination = NULL;
+  BsLamination *wished = plan->laminations->pdata[0];
+
+  wished->run_out_top = 1;
+  wished->run_out_underside = -1;
+  for (guint i = 0; i < BS_N_FACES; i++)
+    board->run_out[i] = row->board[i];
+  lamination = lay_out (plan);
+  g_assert_cmpint (lamination->run_out_top, ==, row->top);
+  g_assert_cmpint (lamination->run_out_underside, ==, row->underside);
+}
+
 /* A knot on the back edge would come up: the lamination is turned over, and not back again. */
 static void
 test_turned_to_show (void)
@@ -255,6 +296,11 @@ main (int argc, char **argv)
     {
       g_autofree char *path = g_strdup_printf ("/sawing-lamination/defect/%s", rows[i].name);
       g_test_add_data_func (path, &rows[i], test_defect);
+    }
+  for (guint i = 0; i < G_N_ELEMENTS (run_outs); i++)
+    {
+      g_autofree char *path = g_strdup_printf ("/sawing-lamination/run-out/%s", run_outs[i].name);
+      g_test_add_data_func (path, &run_outs[i], test_run_out);
     }
   g_test_add_func ("/sawing-lamination/turned-to-show", test_turned_to_show);
   g_test_add_func ("/sawing-lamination/cut-is-left-alone", test_cut_is_left_alone);

@@ -156,6 +156,53 @@ test_buying (void)
   g_assert_cmpint (g_unlink (filename), ==, 0);
 }
 
+static guint
+count_word (const char *text, const char *word)
+{
+  g_auto (GStrv) parts = g_strsplit (text, word, -1);
+
+  return g_strv_length (parts) - 1;
+}
+
+/* The rack as a list: a line for each board, the head once more on each page. A board of 2 in x 6
+ * in x 8 ft is 8 board feet and 8 x 144 x 25.4^3 mm3 = 0.018878 m3; 60 of them 480 and 1.13. */
+static void
+test_rack (void)
+{
+  g_autoptr (BsPlan) plan = yard_plan (6, 2000.0, 30.0, 60.0);
+  g_autoptr (BsResults) before = bs_evaluate (plan);
+  BsSheetOptions options = { .width = 770.0, .height = 523.0 };
+  g_autoptr (BsSheet) without = bs_sheet_new (before, &options);
+
+  for (guint i = 0; i < 60; i++)
+    {
+      g_autofree char *id = g_strdup_printf ("rack%02u", i);
+      BsBoard *board = bs_board_new (id);
+
+      board->thickness = 2.0 * BS_MM_PER_INCH;
+      board->width = 6.0 * BS_MM_PER_INCH;
+      board->length = 96.0 * BS_MM_PER_INCH;
+      board->price_minor = i < 59 ? 1000 : 0;
+      g_ptr_array_add (plan->boards, board);
+    }
+  g_autoptr (BsResults) results = bs_evaluate (plan);
+  g_autoptr (BsSheet) sheet = bs_sheet_new (results, &options);
+  guint n_more = bs_sheet_get_n_pages (sheet) - bs_sheet_get_n_pages (without);
+  g_assert_cmpuint (n_more, >=, 2);
+  g_assert_cmpuint (n_more, <=, 3);
+  if (!pdf_can_read ())
+    return;
+  g_autofree char *filename = write_pages (sheet, options.width, options.height);
+  g_autofree char *text = pdf_get_text (filename, 0);
+  g_assert_cmpuint (count_word (text, "Boards in the rack"), ==, 1);
+  g_assert_cmpuint (count_word (text, "Crook"), ==, n_more);
+  g_assert_cmpuint (count_word (text, "rack0") + count_word (text, "rack1"), ==, 20);
+  g_assert_cmpuint (count_word (text, "rack5"), ==, 10);
+  g_assert_nonnull (strstr (text, "60 boards: 480.00 bd ft, 1.13"));
+  g_assert_nonnull (strstr (text, "59 boards that have one, together: 590.00"));
+  g_assert_cmpint (g_unlink (filename), ==, 0);
+}
+
 /* A name, labels and a wood's words of any length and script break or shrink; the page stays as
  * wide. */
 static void
@@ -254,6 +301,7 @@ main (int argc, char **argv)
     g_test_add_data_func (rows[i].path, &rows[i], test_pages);
   g_test_add_func ("/sheet/workings", test_workings);
   g_test_add_func ("/sheet/buying", test_buying);
+  g_test_add_func ("/sheet/rack", test_rack);
   g_test_add_func ("/sheet/long-names", test_long_names);
   g_test_add_func ("/sheet/no-colour", test_no_colour);
   g_test_add_func ("/sheet/leaves-as-found", test_leaves_as_found);

@@ -55,6 +55,9 @@ describe_board (const BsBoard *board, GString *text)
   for (gsize i = 0; i < G_N_ELEMENTS (more); i++)
     if (!isnan (more[i].value))
       g_string_append_printf (text, "%s%g", more[i].mark, more[i].value);
+  for (gsize i = 0; i < BS_N_FACES; i++)
+    if (board->run_out[i] != 0)
+      g_string_append_printf (text, " r%zu%+d", i, board->run_out[i]);
 }
 
 /* Boards, then problems as !line or !line-column, with what makes their sentences apart. */
@@ -99,6 +102,16 @@ static const Row rows[] = {
     "label,wood,thickness,width,length,moisture,price,bow,crook,cup,twist,pith_y,pith_z\n"
     "A,sugar maple,8/4,150,2440,8.5,42.50,3,-2,1,0.5,10,-60\n",
     "A:maple-sugar 50.80x150.0x2440 p4250 m8.5 b3 c-2 u1 t0.5 y10 z-60" },
+  /* By face: 0 the front edge, 1 the back edge, 2 the top, 3 the underside. */
+  { "run-out",
+    "thickness,width,length,run_out_top,run_out_underside,run_out_front,run_out_back\n"
+    "50,150,2440,right,left,-1,1\n50,150,2440,LEFT,,0,Right\n",
+    ": 50.00x150.0x2440 r0-1 r1+1 r2+1 r3-1; : 50.00x150.0x2440 r1+1 r2-1" },
+  { "run-out-by-its-title", "thickness,width,length,Top planes cleanly\n50,150,2440,right\n",
+    ": 50.00x150.0x2440 r2+1" },
+  { "run-out-of-no-end",
+    "thickness,width,length,run_out_top\n50,150,2440,up\n50,150,2440,2\n50,150,2440,left\n",
+    ": 50.00x150.0x2440 r2-1; !2-Top planes cleanly; !3-Top planes cleanly", 2 },
   { "any-order", "Length,WIDTH, thickness ,Label\n2440,150,50,A\n", "A: 50.00x150.0x2440" },
   { "unit-in-brackets", "thickness (in),width (in),length (ft)\n2,6,8\n", ": 50.80x152.4x2438" },
   { "unit-after-line", "thickness_mm,width_mm,length_mm\n50,150,2440\n", ": 50.00x150.0x2440" },
@@ -210,7 +223,7 @@ static const Paste pastes[] = {
   { "with-a-header", "width\tthickness\tlength\n200\t30\t1000", 0, BS_BOARD_LABEL,
     ": 30.00x200.0x1000" },
   { "broken", "0\n160", 0, BS_BOARD_WIDTH, "secondB:maple-sugar 50.80x160.0x2000; !1-Width" },
-  { "too-many-cells", "1\t2\t3", 0, BS_BOARD_PITH_Z, "!1" },
+  { "too-many-cells", "left\tleft\tleft", 0, BS_BOARD_RUN_OUT_FRONT, "!1" },
 };
 
 static void
@@ -262,6 +275,8 @@ test_write (gconstpointer data)
   board->price_minor = 123450;
   board->bow = -3.175; /* 1/8 in: three decimals of an inch */
   board->pith_z = -60.0;
+  board->run_out[BS_FACE_TOP] = -1;
+  board->run_out[BS_FACE_RIGHT] = 1;
   bs_text_set (&board->label, "7; \"the good one\", wide");
   g_autofree char *text = bs_boards_csv_write (plan);
   g_autoptr (GError) error = NULL;
@@ -281,6 +296,8 @@ test_write (gconstpointer data)
   g_assert_cmpfloat_with_epsilon (again->pith_z, -60.0, 0.01);
   g_assert_cmpint (again->price_minor, ==, 123450);
   g_assert_true (isnan (again->crook));
+  for (guint i = 0; i < BS_N_FACES; i++)
+    g_assert_cmpint (again->run_out[i], ==, board->run_out[i]);
 }
 
 /* Where the comma is the decimal mark, semicolons separate, and 2.440 could mean thousands. */

@@ -30,7 +30,8 @@ static const char whole_plan[]
       " \"woods\": [{\"id\": \"ash\", \"name\": \"Ash\", \"kind\": \"hardwood\", \"sg_12\": 0.6,"
       "  \"later\": 9}],"
       " \"boards\": [{\"id\": \"b1\", \"wood\": \"ash\", \"length_mm\": 2000, \"width_mm\": 200,"
-      "  \"thickness_mm\": 50, \"price_minor\": 45000, \"later\": 10}],"
+      "  \"thickness_mm\": 50, \"price_minor\": 45000, \"run_out_top\": 1,"
+      "  \"run_out_back\": -1, \"later\": 10}],"
       " \"laminations\": [{\"id\": \"l1\", \"label\": \"A\", \"wood\": \"ash\", \"board\": \"b1\","
       "   \"length_mm\": 920, \"thickness_mm\": 40, \"height_mm\": 33.3, \"crook_mm\": -0.7,"
       "   \"run_out_top\": -1, \"lightness\": 71.25, \"later\": 11,"
@@ -93,6 +94,9 @@ test_values (void)
 
   const BsBoard *board = plan->boards->pdata[0];
   g_assert_cmpint (board->price_minor, ==, 45000);
+  g_assert_cmpint (board->run_out[BS_FACE_TOP], ==, 1);
+  g_assert_cmpint (board->run_out[BS_FACE_RIGHT], ==, -1);
+  g_assert_cmpint (board->run_out[BS_FACE_LEFT], ==, 0);
 
   const BsLamination *first = bs_plan_find_lamination (plan, "l1");
   g_assert_cmpstr (first->label, ==, "A");

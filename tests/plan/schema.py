@@ -156,6 +156,7 @@ BROKEN = {
     'lamination-as-text': (('laminations', 0), 'a1'),
     'laminations-as-object': (('laminations',), {}),
     'run-out': (('laminations', 0, 'run_out_top'), 2),
+    'run-out-of-a-board': (('boards', 0, 'run_out_back'), -2),
     'lightness': (('laminations', 0, 'lightness'), 101),
     'other-face': (('laminations', 3, 'defects', 0, 'face'), 'front'),
     'other-orientation': (('order', 0, 'orientation'), 'upside-down'),
@@ -185,6 +186,7 @@ def check_lumber():
     plan = {key: plan[key] for key in plan if key not in {'laminations', 'order', 'packs'}} | {
         'boards': [{'id': 'plank', 'length_mm': 2440, 'width_mm': 190, 'thickness_mm': 52,
                     'price_minor': 4200, 'bow_mm': -3, 'pith_z_mm': -40,
+                    'run_out_top': 1, 'run_out_underside': -1, 'run_out_front': 0, 'run_out_back': -1,
                     'defects': [{'kind': 'knot', 'face': 'top', 'x_from_mm': 900, 'x_to_mm': 940,
                                  'across_from_mm': 20, 'across_to_mm': 55, 'severity': 1}],
                     'photo_top': 'photos/plank.jpg'}],

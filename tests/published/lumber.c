@@ -23,6 +23,31 @@ test_board_foot (void)
   g_assert_cmpfloat_with_epsilon (bs_board_cubic_metres (50.0, 200.0, 2000.0), 0.02, 1e-12);
 }
 
+/* 2 in x 6 in x 8 ft is 8 board feet; 1/2 in x 12 in x 1 ft counts as 1 in thick, so 1, but holds
+ * half of 144 cubic inches. Together 8.5 x 144 x 25.4^3 = 20 057 766.3 mm3. */
+static void
+test_sum (void)
+{
+  g_autoptr (GPtrArray) boards = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_board_unref);
+  const double sizes[][3] = { { 2.0 * IN, 6.0 * IN, 8.0 * FT }, { 0.5 * IN, 12.0 * IN, FT } };
+
+  for (guint i = 0; i < G_N_ELEMENTS (sizes); i++)
+    {
+      BsBoard *board = bs_board_new ("board");
+      board->thickness = sizes[i][0];
+      board->width = sizes[i][1];
+      board->length = sizes[i][2];
+      board->price_minor = i == 0 ? 4250 : 0;
+      g_ptr_array_add (boards, board);
+    }
+  BsBoardsSum sum = bs_boards_sum (boards);
+  g_assert_cmpuint (sum.n, ==, 2);
+  g_assert_cmpfloat_with_epsilon (sum.board_feet, 9.0, 1e-9);
+  g_assert_cmpfloat_with_epsilon (sum.volume, 20057766.3, 0.1);
+  g_assert_cmpint (sum.price_minor, ==, 4250);
+  g_assert_cmpuint (sum.n_priced, ==, 1);
+}
+
 /* Worked examples of the same publication: 2 in x 6 1/4 in x 8 ft is 4 1/6, so 4 square feet and 8
  * board feet; 5 1/4 in x 8 1/2 ft is tallied as 5 in x 8 ft. */
 static void
@@ -334,6 +359,7 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/lumber/board-foot", test_board_foot);
+  g_test_add_func ("/lumber/sum", test_sum);
   g_test_add_func ("/lumber/tally-examples", test_tally_examples);
   g_test_add_func ("/lumber/halves-in-turn", test_halves_in_turn);
   g_test_add_func ("/lumber/quarters-add-up", test_quarters_add_up);
