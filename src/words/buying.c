@@ -240,7 +240,7 @@ bs_words_purchase_bound (const BsPurchase *purchase)
 {
   const BsCutPlan *cuts = purchase->cuts;
 
-  if (cuts == NULL || purchase->n_boards == 0)
+  if (cuts == NULL || isnan (bs_purchase_get_price (purchase)))
     return NULL;
   for (guint i = 0; i < purchase->shortfalls->len; i++)
     if (g_array_index (purchase->shortfalls, BsShortfall, i).n_missing > 0)
