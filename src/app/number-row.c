@@ -287,6 +287,8 @@ bs_number_row_show (BsNumberRow *self, const BsWorking *working, BsUnitSystem un
   g_autofree char *value = bs_words_value (working, working->value, working->quantity, units);
   g_autofree char *spread = note != NULL ? g_strdup (note) : format_spread (working, units);
 
+  if (isnan (self->working.value) != isnan (working->value)) /* a number comes or goes: no jump */
+    self->value_width = self->spread_width = 0;
   self->working = *working;
   self->working.currency = g_intern_string (working->currency); /* the plan may go */
   self->units = units;

@@ -87,15 +87,13 @@ add_entry (Legend *self, EntryKind kind, BsSpot spot, const char *words)
   self->x += sign + 1.2 * self->text + wide;
 }
 
-/* What the shades mean, and which they are. */
+/* What the shades mean. */
 static void
 add_shades (Legend *self, const BsPressure *pressure)
 {
   BsLettering style = { .size = 0.85 * self->text };
   BsHeat heat = bs_pressing_heat (pressure);
-  const char *words = self->palette->wood_is_tinted
-                          ? _ ("Pressure on the glue lines (shades: viridis)")
-                          : _ ("Pressure on the glue lines (even greys)");
+  const char *words = _ ("Pressure on the glue lines");
   double wide, high, bar = fmin (SHADES_WIDTH * self->text, self->width - 2.0 * self->text);
 
   bs_lettering_measure (self->cr, words, &style, &wide, &high);
