@@ -8,10 +8,12 @@
 #include "app/appearance.h"
 #include "app/form.h"
 #include "app/lamination-fields.h"
+#include "app/page.h"
 #include "core/text.h"
 #include "core/units.h"
 #include "draw/picture.h"
 #include "plan/edits.h"
+#include "words/sawing.h"
 
 struct _BsLaminationsPage
 {
@@ -21,6 +23,7 @@ struct _BsLaminationsPage
   GtkWidget *table;   /* GtkColumnView */
   GtkWidget *details; /* GtkBox, of the selected lamination */
   GtkWidget *picture; /* GtkDrawingArea in the details */
+  GtkWidget *origin;  /* in the details: which board it is cut from */
   GtkWidget *take_off;
   GtkWidget *make; /* while there are none */
 
@@ -208,12 +211,27 @@ draw_picture_cb (GtkDrawingArea *area, cairo_t *cr, int width, int height, gpoin
 }
 
 static void
+show_origin (BsLaminationsPage *self)
+{
+  const BsPlan *plan = bs_session_get_plan (self->session);
+  const char *selected = bs_session_get_selected (self->session);
+  const BsLamination *lamination
+      = selected != NULL ? bs_plan_find_lamination (plan, selected) : NULL;
+
+  if (self->origin == NULL || lamination == NULL)
+    return;
+  g_autofree char *text = bs_words_origin (plan, lamination);
+  gtk_label_set_text (GTK_LABEL (self->origin), text != NULL ? text : "");
+  gtk_widget_set_visible (self->origin, text != NULL);
+}
+
+static void
 show_details (BsLaminationsPage *self)
 {
   const char *selected = bs_session_get_selected (self->session);
   GtkWidget *child;
 
-  self->picture = NULL;
+  self->picture = self->origin = NULL;
   while ((child = gtk_widget_get_first_child (self->details)) != NULL)
     gtk_box_remove (GTK_BOX (self->details), child);
   gtk_widget_set_visible (self->details, selected != NULL);
@@ -236,6 +254,9 @@ show_details (BsLaminationsPage *self)
 
   /* Under one another: a defect's fields take the whole width. */
   GtkWidget *column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 18);
+  self->origin = bs_page_text_new (NULL, NULL);
+  show_origin (self);
+  gtk_box_append (GTK_BOX (column), self->origin);
   gtk_box_append (GTK_BOX (column),
                   bs_rows_editor_new (self->session, &bs_lamination_defects, selected));
   gtk_box_append (GTK_BOX (column), measures);
@@ -281,6 +302,7 @@ session_changed_cb (BsLaminationsPage *self, BsSession *session)
 
   if (self->picture != NULL)
     gtk_widget_queue_draw (self->picture);
+  show_origin (self);
   show_titles (self);
   gtk_widget_set_visible (self->make, bs_session_get_plan (session)->laminations->len == 0);
   g_autoptr (GPtrArray) ids = list_ids (bs_session_get_plan (session));
@@ -371,7 +393,7 @@ bs_laminations_page_dispose (GObject *object)
   BsLaminationsPage *self = BS_LAMINATIONS_PAGE (object);
   GtkWidget *child;
 
-  self->picture = NULL;
+  self->picture = self->origin = NULL;
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
     gtk_widget_unparent (child);
   g_clear_object (&self->selection);
