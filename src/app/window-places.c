@@ -36,8 +36,8 @@ static const struct
   { "shop", NC_ ("place", "Shop"), bs_shop_page_new },
 };
 
-/* At each side of a title in the list, as the style sheet says. */
-#define SIDE_PADDING 19
+/* At both sides of a title in the list together, as the style sheet says. */
+#define SIDE_PADDING 31
 
 /* A page is made when someone goes there: forms are many widgets. */
 static void
@@ -73,7 +73,7 @@ hold_width (GtkWidget *sidebar)
       widest = MAX (widest, width);
     }
   pango_font_description_free (bold);
-  gtk_widget_set_size_request (sidebar, widest + 2 * SIDE_PADDING, -1);
+  gtk_widget_set_size_request (sidebar, widest + SIDE_PADDING, -1);
 }
 
 /* In the list itself Tab would go from place to place, which is what the arrow keys are for. Here
