@@ -153,6 +153,7 @@ bs_number_row_measure (GtkWidget *widget, GtkOrientation orientation, int for_si
                        int *natural, int *minimum_baseline, int *natural_baseline)
 {
   BsNumberRow *self = BS_NUMBER_ROW (widget);
+  int title;
 
   grow_places (self);
   if (orientation == GTK_ORIENTATION_VERTICAL)
@@ -160,6 +161,11 @@ bs_number_row_measure (GtkWidget *widget, GtkOrientation orientation, int for_si
   else
     *minimum = MAX (measure_number_line (self), self->spread_width);
   *natural = *minimum;
+  if (orientation == GTK_ORIENTATION_HORIZONTAL) /* the title is cut off where it must be */
+    {
+      gtk_widget_measure (GTK_WIDGET (self->title), orientation, -1, NULL, &title, NULL, NULL);
+      *natural = MAX (*natural, title);
+    }
 }
 
 static void
