@@ -241,7 +241,7 @@ static const BsField offer_fields[] = {
   FIELD (BS_FIELD_WOOD, N_ ("Wood"), NULL, BsOffer, wood),
   FIELD (BS_FIELD_NUMBER, N_ ("Thickness"), N_ ("Rough, as it is sold: 52 mm, 8/4"), BsOffer,
          thickness, &bs_limits.board_thickness, .without_unit = TRUE),
-  FIELD (BS_FIELD_NUMBER, N_ ("From"), N_ ("Width of the narrowest board"), BsOffer, width_least,
+  FIELD (BS_FIELD_NUMBER, N_ ("Width"), N_ ("Width of the narrowest board"), BsOffer, width_least,
          &bs_limits.board_width, .without_unit = TRUE),
   FIELD (BS_FIELD_NUMBER, N_ ("To"), N_ ("Width of the widest board"), BsOffer, width_most,
          &bs_limits.board_width, .without_unit = TRUE),

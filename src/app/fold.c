@@ -39,26 +39,69 @@ measure_child (GtkWidget *child, GtkOrientation orientation, int for_size, int *
     gtk_widget_measure (child, orientation, for_size, minimum, natural, NULL, NULL);
 }
 
+/* By the window and not by the space given, so that all folds of a window agree; and by what the
+ * main child needs, since nothing may be cut off. */
+static gboolean
+must_fold (BsFold *self, int width)
+{
+  GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));
+  int window = root != NULL ? gtk_widget_get_width (GTK_WIDGET (root)) : 0;
+  int least, natural;
+
+  if (window == 0) /* that has no size yet */
+    window = width;
+  measure_child (self->children[0], GTK_ORIENTATION_HORIZONTAL, -1, &least, &natural);
+  return window < BS_FOLD_WIDTH || width - COLUMN_WIDTH < least;
+}
+
+static GtkSizeRequestMode
+bs_fold_get_request_mode (GtkWidget *widget)
+{
+  return GTK_SIZE_REQUEST_HEIGHT_FOR_WIDTH;
+}
+
 /* The least is what the folded form needs: a window can always be made narrow. */
+static void
+measure_width (BsFold *self, int *minimum, int *natural)
+{
+  int least, unused;
+
+  measure_child (self->children[0], GTK_ORIENTATION_HORIZONTAL, -1, minimum, natural);
+  for (int i = 1; i < N_CHILDREN; i++)
+    {
+      measure_child (self->children[i], GTK_ORIENTATION_HORIZONTAL, -1, &least, &unused);
+      *minimum = MAX (*minimum, least);
+    }
+  *natural = MAX (*minimum, *natural + COLUMN_WIDTH);
+}
+
+/* In the form that such a width gives: beside one another, the higher side decides. Where no width
+ * is said, the least of all is asked for, which is that of the wide form. */
+static void
+measure_height (BsFold *self, int width, int *minimum, int *natural)
+{
+  gboolean is_folded = width >= 0 && must_fold (self, width);
+  int column = is_folded ? width : COLUMN_WIDTH;
+  int main_width = is_folded || width < 0 ? width : width - COLUMN_WIDTH;
+  int least, first, wished, second, unused;
+
+  measure_child (self->children[0], GTK_ORIENTATION_VERTICAL, main_width, &least, natural);
+  measure_child (self->children[1], GTK_ORIENTATION_VERTICAL, column, &first, &wished);
+  measure_child (self->children[2], GTK_ORIENTATION_VERTICAL, column, &second, &unused);
+  *minimum = is_folded ? least + first + second : MAX (least, wished + second);
+  *natural = MAX (*minimum, *natural);
+}
+
 static void
 bs_fold_measure (GtkWidget *widget, GtkOrientation orientation, int for_size, int *minimum,
                  int *natural, int *minimum_baseline, int *natural_baseline)
 {
   BsFold *self = BS_FOLD (widget);
-  int least[N_CHILDREN], wished[N_CHILDREN];
 
-  for (int i = 0; i < N_CHILDREN; i++)
-    measure_child (self->children[i], orientation, for_size, &least[i], &wished[i]);
   if (orientation == GTK_ORIENTATION_HORIZONTAL)
-    {
-      *minimum = MAX (least[0], MAX (least[1], least[2]));
-      *natural = MAX (*minimum, wished[0] + COLUMN_WIDTH);
-    }
+    measure_width (self, minimum, natural);
   else
-    {
-      *minimum = least[0] + least[1] + least[2];
-      *natural = MAX (*minimum, wished[0]);
-    }
+    measure_height (self, for_size, minimum, natural);
 }
 
 static void
@@ -97,19 +140,6 @@ allocate_under (BsFold *self, int width, int height)
   allocate_child (self->children[0], 0, 0, width, height - first - second);
   allocate_child (self->children[1], 0, height - first - second, width, first);
   allocate_child (self->children[2], 0, height - second, width, second);
-}
-
-/* By the window and not by the space given, so that all folds of a window agree; and by what the
- * main child needs, since nothing may be cut off. */
-static gboolean
-must_fold (BsFold *self, int width)
-{
-  GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));
-  int window = root != NULL ? gtk_widget_get_width (GTK_WIDGET (root)) : width;
-  int least, natural;
-
-  measure_child (self->children[0], GTK_ORIENTATION_HORIZONTAL, -1, &least, &natural);
-  return window < BS_FOLD_WIDTH || width - COLUMN_WIDTH < least;
 }
 
 static void
@@ -202,6 +232,7 @@ bs_fold_class_init (BsFoldClass *class)
   object_class->dispose = bs_fold_dispose;
   object_class->get_property = bs_fold_get_property;
   object_class->set_property = bs_fold_set_property;
+  widget_class->get_request_mode = bs_fold_get_request_mode;
   widget_class->measure = bs_fold_measure;
   widget_class->size_allocate = bs_fold_size_allocate;
   widget_class->snapshot = bs_fold_snapshot;

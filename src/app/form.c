@@ -14,9 +14,17 @@ new_label (const char *text, const char *css_class)
   return label;
 }
 
+/* Figures stand in entries of one width, as wide as the widest of the form. */
+static gboolean
+is_figure (const BsField *field)
+{
+  return field->kind == BS_FIELD_NUMBER || field->kind == BS_FIELD_WHOLE
+         || field->kind == BS_FIELD_MONEY || (field->kind == BS_FIELD_OWN && field->is_figure);
+}
+
 static void
 attach_field (GtkGrid *grid, int row, BsSession *session, const BsRecord *record, const char *id,
-              const BsField *field)
+              const BsField *field, GtkSizeGroup *figures)
 {
   GtkWidget *label = new_label (_ (field->label), NULL);
   GtkWidget *editor = bs_field_editor_new (session, record, field, id);
@@ -27,6 +35,8 @@ attach_field (GtkGrid *grid, int row, BsSession *session, const BsRecord *record
   gtk_widget_set_halign (editor, field->kind == BS_FIELD_TEXT ? GTK_ALIGN_FILL : GTK_ALIGN_END);
   gtk_widget_set_valign (label, GTK_ALIGN_BASELINE);
   gtk_widget_set_valign (editor, GTK_ALIGN_BASELINE);
+  if (is_figure (field))
+    gtk_size_group_add_widget (figures, editor);
   if (field->hint != NULL)
     gtk_widget_set_tooltip_text (label, _ (field->hint));
   gtk_grid_attach (grid, label, 0, row, 1, 1);
@@ -38,6 +48,7 @@ bs_form_new (BsSession *session, const char *heading, const BsRecord *record, co
              const BsField *fields, guint n_fields)
 {
   GtkWidget *grid = gtk_grid_new ();
+  g_autoptr (GtkSizeGroup) figures = gtk_size_group_new (GTK_SIZE_GROUP_HORIZONTAL);
   int row = 0;
 
   gtk_widget_add_css_class (grid, "form");
@@ -47,7 +58,7 @@ bs_form_new (BsSession *session, const char *heading, const BsRecord *record, co
   if (heading != NULL)
     gtk_grid_attach (GTK_GRID (grid), new_label (_ (heading), "strong"), 0, row++, 2, 1);
   for (guint i = 0; i < n_fields; i++)
-    attach_field (GTK_GRID (grid), row++, session, record, id, &fields[i]);
+    attach_field (GTK_GRID (grid), row++, session, record, id, &fields[i], figures);
   return grid;
 }
 

@@ -8,12 +8,14 @@
 #include "app/appearance.h"
 #include "app/form.h"
 #include "app/lamination-fields.h"
+#include "app/page.h"
 #include "app/photos.h"
 #include "core/text.h"
 #include "core/units.h"
 #include "draw/picture.h"
 #include "draw/wide-faces.h"
 #include "plan/edits.h"
+#include "words/sawing.h"
 
 struct _BsLaminationsPage
 {
@@ -23,6 +25,8 @@ struct _BsLaminationsPage
   GtkWidget *table;   /* GtkColumnView */
   GtkWidget *details; /* GtkBox, of the selected lamination */
   GtkWidget *picture; /* GtkDrawingArea in the details */
+  GtkWidget *origin;  /* in the details: which board it is cut from */
+  GtkWidget *faces;   /* GtkDrawingArea in the details: its wide faces, when they have photos */
   GtkWidget *take_off;
   GtkWidget *make; /* while there are none */
 
@@ -209,6 +213,15 @@ draw_picture_cb (GtkDrawingArea *area, cairo_t *cr, int width, int height, gpoin
   bs_draw_end (cr, &placed, &scale, bs_appearance_find_palette (GTK_WIDGET (area)), BS_MARK_NONE);
 }
 
+static const BsLamination *
+find_selected (BsLaminationsPage *self)
+{
+  const char *selected = bs_session_get_selected (self->session);
+
+  return selected != NULL ? bs_plan_find_lamination (bs_session_get_plan (self->session), selected)
+                          : NULL;
+}
+
 /* FALSE when neither face has a photo. */
 static gboolean
 find_photos (BsLaminationsPage *self, const BsLamination *lamination,
@@ -228,17 +241,26 @@ static void
 draw_faces_cb (GtkDrawingArea *area, cairo_t *cr, int width, int height, gpointer data)
 {
   BsLaminationsPage *self = data;
-  const BsPlan *plan = bs_session_get_plan (self->session);
-  const char *selected = bs_session_get_selected (self->session);
-  const BsLamination *lamination
-      = selected != NULL ? bs_plan_find_lamination (plan, selected) : NULL;
+  const BsLamination *lamination = find_selected (self);
   BsFacePhoto photos[BS_N_WIDE_FACES];
 
-  if (lamination == NULL)
+  if (lamination == NULL || !find_photos (self, lamination, photos))
     return;
-  find_photos (self, lamination, photos);
-  bs_draw_wide_faces (cr, plan, lamination, photos, width, height,
+  bs_draw_wide_faces (cr, bs_session_get_plan (self->session), lamination, photos, width, height,
                       bs_appearance_find_palette (GTK_WIDGET (area)));
+}
+
+static void
+show_faces (BsLaminationsPage *self)
+{
+  const BsLamination *lamination = find_selected (self);
+  BsFacePhoto photos[BS_N_WIDE_FACES];
+
+  if (self->faces == NULL)
+    return;
+  gtk_widget_set_visible (self->faces,
+                          lamination != NULL && find_photos (self, lamination, photos));
+  gtk_widget_queue_draw (self->faces);
 }
 
 static GtkWidget *
@@ -257,12 +279,27 @@ faces_new (BsLaminationsPage *self)
 }
 
 static void
+show_origin (BsLaminationsPage *self)
+{
+  const BsPlan *plan = bs_session_get_plan (self->session);
+  const char *selected = bs_session_get_selected (self->session);
+  const BsLamination *lamination
+      = selected != NULL ? bs_plan_find_lamination (plan, selected) : NULL;
+
+  if (self->origin == NULL || lamination == NULL)
+    return;
+  g_autofree char *text = bs_words_origin (plan, lamination);
+  gtk_label_set_text (GTK_LABEL (self->origin), text != NULL ? text : "");
+  gtk_widget_set_visible (self->origin, text != NULL);
+}
+
+static void
 show_details (BsLaminationsPage *self)
 {
   const char *selected = bs_session_get_selected (self->session);
   GtkWidget *child;
 
-  self->picture = NULL;
+  self->picture = self->origin = self->faces = NULL;
   while ((child = gtk_widget_get_first_child (self->details)) != NULL)
     gtk_box_remove (GTK_BOX (self->details), child);
   gtk_widget_set_visible (self->details, selected != NULL);
@@ -285,11 +322,12 @@ show_details (BsLaminationsPage *self)
 
   /* Under one another: a defect's fields take the whole width. */
   GtkWidget *column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 18);
-  const BsLamination *lamination
-      = bs_plan_find_lamination (bs_session_get_plan (self->session), selected);
-  BsFacePhoto photos[BS_N_WIDE_FACES];
-  if (lamination != NULL && find_photos (self, lamination, photos))
-    gtk_box_append (GTK_BOX (column), faces_new (self));
+  self->origin = bs_page_text_new (NULL, NULL);
+  show_origin (self);
+  gtk_box_append (GTK_BOX (column), self->origin);
+  self->faces = faces_new (self);
+  show_faces (self);
+  gtk_box_append (GTK_BOX (column), self->faces);
   gtk_box_append (GTK_BOX (column),
                   bs_rows_editor_new (self->session, &bs_lamination_defects, selected));
   gtk_box_append (GTK_BOX (column), measures);
@@ -335,6 +373,8 @@ session_changed_cb (BsLaminationsPage *self, BsSession *session)
 
   if (self->picture != NULL)
     gtk_widget_queue_draw (self->picture);
+  show_origin (self);
+  show_faces (self);
   show_titles (self);
   gtk_widget_set_visible (self->make, bs_session_get_plan (session)->laminations->len == 0);
   g_autoptr (GPtrArray) ids = list_ids (bs_session_get_plan (session));
@@ -425,7 +465,7 @@ bs_laminations_page_dispose (GObject *object)
   BsLaminationsPage *self = BS_LAMINATIONS_PAGE (object);
   GtkWidget *child;
 
-  self->picture = NULL;
+  self->picture = self->origin = self->faces = NULL;
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
     gtk_widget_unparent (child);
   g_clear_object (&self->selection);

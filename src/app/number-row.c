@@ -153,6 +153,7 @@ bs_number_row_measure (GtkWidget *widget, GtkOrientation orientation, int for_si
                        int *natural, int *minimum_baseline, int *natural_baseline)
 {
   BsNumberRow *self = BS_NUMBER_ROW (widget);
+  int title;
 
   grow_places (self);
   if (orientation == GTK_ORIENTATION_VERTICAL)
@@ -160,6 +161,11 @@ bs_number_row_measure (GtkWidget *widget, GtkOrientation orientation, int for_si
   else
     *minimum = MAX (measure_number_line (self), self->spread_width);
   *natural = *minimum;
+  if (orientation == GTK_ORIENTATION_HORIZONTAL) /* the title is cut off where it must be */
+    {
+      gtk_widget_measure (GTK_WIDGET (self->title), orientation, -1, NULL, &title, NULL, NULL);
+      *natural = MAX (*natural, title);
+    }
 }
 
 static void
@@ -287,6 +293,8 @@ bs_number_row_show (BsNumberRow *self, const BsWorking *working, BsUnitSystem un
   g_autofree char *value = bs_words_value (working, working->value, working->quantity, units);
   g_autofree char *spread = note != NULL ? g_strdup (note) : format_spread (working, units);
 
+  if (isnan (self->working.value) != isnan (working->value)) /* a number comes or goes: no jump */
+    self->value_width = self->spread_width = 0;
   self->working = *working;
   self->working.currency = g_intern_string (working->currency); /* the plan may go */
   self->units = units;

@@ -38,7 +38,7 @@ get_working (const BsResults *results, guint row)
 
 /* Between and around the numbers, and the least width of one, in pixels. */
 #define SPACE 12
-#define ROW_WIDTH 160
+#define ROW_WIDTH 140
 
 struct _BsReadout
 {
@@ -141,31 +141,64 @@ changed_cb (BsReadout *self)
     }
 }
 
-static int
-count_columns (int width)
+/* The numbers stand in as many columns as there is room for, each as wide as what stands in it and
+ * an equal part of what is left. */
+typedef struct
 {
-  return CLAMP ((width - SPACE) / (ROW_WIDTH + SPACE), 1, N_ROWS);
+  int n;
+  int widths[N_ROWS]; /* -1 where no width is known */
+} Columns;
+
+static int
+measure_column (BsReadout *self, int column, int n)
+{
+  int most = ROW_WIDTH;
+
+  for (int i = column; i < N_ROWS; i += n)
+    {
+      int wished;
+
+      gtk_widget_measure (GTK_WIDGET (self->rows[i]), GTK_ORIENTATION_HORIZONTAL, -1, NULL, &wished,
+                          NULL, NULL);
+      most = MAX (most, wished);
+    }
+  return most;
 }
 
-/* -1 where no width is known. */
-static int
-row_width (int width)
+static Columns
+lay_columns (BsReadout *self, int width)
 {
-  return width >= 0 ? (width - SPACE) / count_columns (width) - SPACE : -1;
+  Columns columns = { .n = width < 0 ? 1 : N_ROWS };
+
+  for (;; columns.n--)
+    {
+      int left = width - SPACE;
+
+      for (int i = 0; i < columns.n; i++)
+        {
+          columns.widths[i] = measure_column (self, i, columns.n);
+          left -= columns.widths[i] + SPACE;
+        }
+      if (columns.n > 1 && left < 0)
+        continue;
+      for (int i = 0; i < columns.n; i++)
+        columns.widths[i] = width < 0 ? -1 : columns.widths[i] + left / columns.n;
+      return columns;
+    }
 }
 
-/* The most of `n` rows from the first on. */
+/* The height of a line of numbers, from the first on. */
 static int
-measure_rows (BsReadout *self, int first, int n, GtkOrientation orientation, int for_size)
+measure_line (BsReadout *self, int first, const Columns *columns)
 {
   int most = 0;
 
-  for (int i = first; i < MIN (first + n, N_ROWS); i++)
+  for (int i = first; i < MIN (first + columns->n, N_ROWS); i++)
     {
       int least;
 
-      gtk_widget_measure (GTK_WIDGET (self->rows[i]), orientation, for_size, &least, NULL, NULL,
-                          NULL);
+      gtk_widget_measure (GTK_WIDGET (self->rows[i]), GTK_ORIENTATION_VERTICAL,
+                          columns->widths[i - first], &least, NULL, NULL, NULL);
       most = MAX (most, least);
     }
   return most;
@@ -177,45 +210,64 @@ bs_readout_get_request_mode (GtkWidget *widget)
   return GTK_SIZE_REQUEST_HEIGHT_FOR_WIDTH;
 }
 
+static int
+measure_width (BsReadout *self)
+{
+  int most = ROW_WIDTH;
+
+  for (int i = 0; i < N_ROWS; i++)
+    {
+      int least;
+
+      gtk_widget_measure (GTK_WIDGET (self->rows[i]), GTK_ORIENTATION_HORIZONTAL, -1, &least, NULL,
+                          NULL, NULL);
+      most = MAX (most, least);
+    }
+  return most + 2 * SPACE;
+}
+
+static int
+measure_height (BsReadout *self, int width)
+{
+  Columns columns = lay_columns (self, width);
+  int height = SPACE;
+
+  for (int i = 0; i < N_ROWS; i += columns.n)
+    height += measure_line (self, i, &columns) + SPACE;
+  return height;
+}
+
 static void
 bs_readout_measure (GtkWidget *widget, GtkOrientation orientation, int for_size, int *minimum,
                     int *natural, int *minimum_baseline, int *natural_baseline)
 {
   BsReadout *self = BS_READOUT (widget);
-  int size;
 
-  if (orientation == GTK_ORIENTATION_HORIZONTAL)
-    size = MAX (measure_rows (self, 0, N_ROWS, orientation, -1), ROW_WIDTH) + 2 * SPACE;
-  else
-    {
-      int columns = count_columns (for_size);
-
-      size = SPACE;
-      for (int i = 0; i < N_ROWS; i += columns)
-        size += measure_rows (self, i, columns, orientation, row_width (for_size)) + SPACE;
-    }
-  *minimum = *natural = size;
+  *minimum = *natural = orientation == GTK_ORIENTATION_HORIZONTAL ? measure_width (self)
+                                                                  : measure_height (self, for_size);
 }
 
 static void
 bs_readout_size_allocate (GtkWidget *widget, int width, int height, int baseline)
 {
   BsReadout *self = BS_READOUT (widget);
-  int columns = count_columns (width);
-  int one_width = row_width (width);
-  int y = SPACE, row_height = 0;
+  Columns columns = lay_columns (self, width);
+  int y = SPACE;
 
-  for (int i = 0; i < N_ROWS; i++)
+  for (int first = 0; first < N_ROWS; first += columns.n)
     {
-      int x = SPACE + i % columns * (one_width + SPACE);
+      int line = measure_line (self, first, &columns);
+      int x = SPACE;
 
-      if (i % columns == 0)
+      for (int i = first; i < MIN (first + columns.n, N_ROWS); i++)
         {
-          y += i > 0 ? row_height + SPACE : 0;
-          row_height = measure_rows (self, i, columns, GTK_ORIENTATION_VERTICAL, one_width);
+          int wide = columns.widths[i - first];
+
+          gtk_widget_size_allocate (GTK_WIDGET (self->rows[i]),
+                                    &(GtkAllocation){ x, y, wide, line }, -1);
+          x += wide + SPACE;
         }
-      gtk_widget_size_allocate (GTK_WIDGET (self->rows[i]),
-                                &(GtkAllocation){ x, y, one_width, row_height }, -1);
+      y += line + SPACE;
     }
 }
 

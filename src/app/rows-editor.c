@@ -106,6 +106,7 @@ new_take_off_button (BsRowsEditor *self, guint index)
 {
   GtkWidget *button = gtk_button_new_from_icon_name ("list-remove-symbolic");
   gtk_button_set_has_frame (GTK_BUTTON (button), FALSE);
+  gtk_widget_add_css_class (button, "take-off");
   gtk_widget_set_valign (button, GTK_ALIGN_START);
   gtk_widget_set_tooltip_text (button, _ ("Take off"));
   /* Translators: %u is the number of a row in a table */

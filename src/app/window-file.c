@@ -8,7 +8,6 @@
 #include "app/question.h"
 #include "plan/document.h"
 
-#define ENDING ".broadstave"
 #define MIME_TYPE "application/x-broadstave-plan+json"
 #define APPLICATION_NAME "Broadstave"
 #define N_RECENT 10
@@ -67,7 +66,7 @@ filter_new (void)
   GtkFileFilter *filter = gtk_file_filter_new ();
 
   gtk_file_filter_set_name (filter, _ ("Plans"));
-  gtk_file_filter_add_pattern (filter, "*" ENDING);
+  gtk_file_filter_add_pattern (filter, "*" BS_PLAN_ENDING);
   return filter;
 }
 
@@ -97,11 +96,12 @@ static GFile *
 with_ending (GFile *file)
 {
   g_autofree char *name = g_file_get_basename (file);
-  g_autofree char *longer = g_strconcat (name, ENDING, NULL);
+  g_autofree char *longer = g_strconcat (name, BS_PLAN_ENDING, NULL);
   g_autoptr (GFile) folder = g_file_get_parent (file);
 
-  return g_str_has_suffix (name, ENDING) || folder == NULL ? g_object_ref (file)
-                                                           : g_file_get_child (folder, longer);
+  return g_str_has_suffix (name, BS_PLAN_ENDING) || folder == NULL
+             ? g_object_ref (file)
+             : g_file_get_child (folder, longer);
 }
 
 static void
@@ -130,7 +130,7 @@ save_async (BsWindow *self, gboolean as, GAsyncReadyCallback callback, gpointer 
   GtkFileChooser *chooser = chooser_new (self, _ ("Save the plan"), GTK_FILE_CHOOSER_ACTION_SAVE);
   const BsPlan *plan = bs_session_get_plan (self->session);
   const char *name = plan->name != NULL && plan->name[0] != '\0' ? plan->name : _ ("Slab");
-  g_autofree char *file_name = g_strconcat (name, ENDING, NULL);
+  g_autofree char *file_name = g_strconcat (name, BS_PLAN_ENDING, NULL);
   g_strdelimit (file_name, "/", '-');
   if (self->file == NULL || !gtk_file_chooser_set_file (chooser, self->file, NULL))
     gtk_file_chooser_set_current_name (chooser, file_name);

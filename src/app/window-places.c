@@ -36,6 +36,9 @@ static const struct
   { "shop", NC_ ("place", "Shop"), bs_shop_page_new },
 };
 
+/* At both sides of a title in the list together, as the style sheet says. */
+#define SIDE_PADDING 31
+
 /* A page is made when someone goes there: forms are many widgets. */
 static void
 place_chosen_cb (BsWindow *self)
@@ -49,6 +52,28 @@ place_chosen_cb (BsWindow *self)
     if (g_str_equal (places[i].name, name))
       gtk_box_append (GTK_BOX (frame), places[i].create (self->session));
   gtk_widget_set_hexpand (gtk_widget_get_first_child (frame), TRUE);
+}
+
+/* The place that is shown stands in bold: the list is as wide as that makes it anywhere, so that
+ * nothing jumps when one goes from place to place. */
+static void
+hold_width (GtkWidget *sidebar)
+{
+  g_autoptr (PangoLayout) layout = gtk_widget_create_pango_layout (sidebar, NULL);
+  PangoFontDescription *bold = pango_font_description_copy (
+      pango_context_get_font_description (gtk_widget_get_pango_context (sidebar)));
+  int widest = 0, width;
+
+  pango_font_description_set_weight (bold, PANGO_WEIGHT_BOLD);
+  pango_layout_set_font_description (layout, bold);
+  for (guint i = 0; i < G_N_ELEMENTS (places); i++)
+    {
+      pango_layout_set_text (layout, g_dpgettext2 (NULL, "place", places[i].title), -1);
+      pango_layout_get_pixel_size (layout, &width, NULL);
+      widest = MAX (widest, width);
+    }
+  pango_font_description_free (bold);
+  gtk_widget_set_size_request (sidebar, widest + SIDE_PADDING, -1);
 }
 
 /* In the list itself Tab would go from place to place, which is what the arrow keys are for. Here
@@ -75,6 +100,7 @@ bs_window_places_init (BsWindow *self)
   for (guint i = 0; i < G_N_ELEMENTS (places); i++)
     gtk_stack_add_titled (self->places, gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 0), places[i].name,
                           g_dpgettext2 (NULL, "place", places[i].title));
+  hold_width (self->sidebar);
   gtk_stack_set_visible_child_name (self->places, "glue-up");
   place_chosen_cb (self);
   g_signal_connect_object (self->places, "notify::visible-child", G_CALLBACK (place_chosen_cb),

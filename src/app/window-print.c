@@ -3,6 +3,7 @@
 #include "app/window-private.h"
 
 #include <glib/gi18n.h>
+#include <string.h>
 
 #include "app/paper-window.h"
 #include "app/photo-files.h"
@@ -264,6 +265,25 @@ export_chosen_cb (GtkNativeDialog *dialog, int response, gpointer user_data)
     bs_question_tell (GTK_WINDOW (self), _ ("The diagram is not written"), error->message);
 }
 
+/* The diagram is wished for beside its plan, and named like it. */
+static void
+propose_file (BsWindow *self, GtkFileChooser *chooser)
+{
+  if (self->file == NULL)
+    {
+      gtk_file_chooser_set_current_name (chooser, _ ("Glue-up.pdf"));
+      return;
+    }
+
+  g_autoptr (GFile) folder = g_file_get_parent (self->file);
+  g_autofree char *name = g_file_get_basename (self->file);
+  if (g_str_has_suffix (name, BS_PLAN_ENDING))
+    name[strlen (name) - strlen (BS_PLAN_ENDING)] = '\0';
+  g_autofree char *file_name = g_strconcat (name, ".pdf", NULL);
+  gtk_file_chooser_set_current_folder (chooser, folder, NULL);
+  gtk_file_chooser_set_current_name (chooser, file_name);
+}
+
 static void
 export_action (GtkWidget *widget, const char *name, GVariant *unused)
 {
@@ -279,7 +299,7 @@ export_action (GtkWidget *widget, const char *name, GVariant *unused)
                                                GTK_FILE_CHOOSER_ACTION_SAVE, NULL, NULL);
   gtk_native_dialog_set_modal (GTK_NATIVE_DIALOG (self->chooser), TRUE);
   gtk_file_chooser_add_filter (GTK_FILE_CHOOSER (self->chooser), filter);
-  gtk_file_chooser_set_current_name (GTK_FILE_CHOOSER (self->chooser), _ ("Glue-up.pdf"));
+  propose_file (self, GTK_FILE_CHOOSER (self->chooser));
   g_signal_connect (self->chooser, "response", G_CALLBACK (export_chosen_cb), g_object_ref (self));
   gtk_native_dialog_show (GTK_NATIVE_DIALOG (self->chooser));
 }

@@ -6,6 +6,9 @@
 #include "app/readout.h"
 #include "app/window.h"
 
+/* Of the name of a plan's file. */
+#define BS_PLAN_ENDING ".broadstave"
+
 G_BEGIN_DECLS
 
 struct _BsWindow

@@ -89,7 +89,8 @@ typedef struct
                  * edge) or +z (on flat) */
   double twist; /* how far one corner stands off with the other three down; > 0 when, seen
                  * from the left end, the right end is turned from +y towards +z */
-  double taper; /* height at the right end less height at the left end */
+  double taper; /* height at the right end less height at the left end; of these five: NAN where not
+                 * measured, which counts as none */
 
   double pith_y; /* the pith (centre of the growth rings), from the middle of the section; */
   double pith_z; /* mostly outside of it. NAN when unknown */

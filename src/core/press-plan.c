@@ -19,7 +19,7 @@ add_lamination (BsPressPlan *self, const BsPlaced *placed, guint course, GError 
                          .length = placed->length,
                          .thickness = placed->thickness,
                          .height = (placed->height_left + placed->height_right) / 2.0,
-                         .bow = placed->bow };
+                         .bow = isnan (placed->bow) ? 0.0 : placed->bow };
 
   if (placed->wood == NULL || isnan (placed->wood->moe_mpa))
     {

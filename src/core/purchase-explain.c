@@ -9,10 +9,12 @@
 
 #include "core/units.h"
 
+/* Without all prices nothing can be said: an offer without one counts as a gift. */
 static double
 get_bound (const BsPurchase *self)
 {
-  return self->cuts != NULL ? (double)self->cuts->bound_minor : NAN;
+  gboolean is_priced = self->cuts != NULL && !isnan (bs_purchase_get_price (self));
+  return is_priced ? (double)self->cuts->bound_minor : NAN;
 }
 
 void
@@ -53,7 +55,7 @@ bs_purchase_explain_bound (const BsPurchase *self, BsWorking *why)
       N_ ("Proven, for two stages of cuts and for the widths and allowances counted on."));
   why->currency = self->plan->currency;
   why->value = get_bound (self);
-  if (self->cuts == NULL)
+  if (isnan (why->value))
     return;
   bs_working_add (why, N_ ("price of this purchase"), "", bs_purchase_get_price (self),
                   BS_QUANTITY_MONEY, NULL);

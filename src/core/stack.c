@@ -38,6 +38,7 @@ bs_placed_new (const BsPlan *plan, const BsPlacement *placement, double y)
   int sign_y = bs_orientation_sign_y (turn);
   int sign_z = bs_orientation_sign_z (turn);
   gboolean on_edge = plan->slab.layup == BS_LAYUP_ON_EDGE;
+  double taper = isnan (lamination->taper) ? 0.0 : lamination->taper;
 
   BsPlaced self = {
     .lamination = lamination,
@@ -47,8 +48,8 @@ bs_placed_new (const BsPlan *plan, const BsPlacement *placement, double y)
     .y = y,
     .length = lamination->length,
     .thickness = lamination->thickness,
-    .height_left = lamination->height + (ends_change ? lamination->taper : 0.0),
-    .height_right = lamination->height + (ends_change ? 0.0 : lamination->taper),
+    .height_left = lamination->height + (ends_change ? taper : 0.0),
+    .height_right = lamination->height + (ends_change ? 0.0 : taper),
     .bow = sign_y * lamination->bow,
     .crook = sign_z * lamination->crook,
     .cup = (on_edge ? sign_y : sign_z) * lamination->cup,

@@ -15,9 +15,9 @@ typedef struct
   BsOrientation orientation;
   double x, y;              /* its left, front corner */
   double length, thickness; /* along x and y */
-  double height_left;       /* along z at the left end and at the right end */
-  double height_right;
-  double bow, crook, cup, twist; /* towards +y, +z, as in BsLamination */
+  double height_left;       /* along z at the left end and at the right end; a taper that was not */
+  double height_right;      /* measured counts as none */
+  double bow, crook, cup, twist; /* towards +y, +z, as in BsLamination; NAN not measured */
   double pith_y, pith_z;         /* from the middle of the section; NAN unknown */
   int run_out_top;               /* +1: its top planes cleanly towards the right end */
   int run_out_underside;

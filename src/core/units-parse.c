@@ -118,12 +118,26 @@ is_ambiguous (const char *text, gsize whole, char mark, gsize decimals)
   return *own != mark && whole >= 1 && whole <= 3 && *text != '0' && decimals == 3;
 }
 
+/* How many bytes the whole part of a number takes, digits in groups of three included: "12 500".
+ * What a fraction begins with is no group: "5 125/1000". */
+static gsize
+count_whole (const char *text)
+{
+  gsize whole = count_digits (text);
+
+  if (whole == 0 || whole > 3)
+    return whole;
+  while (text[whole] == ' ' && count_digits (text + whole + 1) == 3 && text[whole + 4] != '/')
+    whole += 4;
+  return whole;
+}
+
 /* A decimal number, its mark a point or a comma. */
 static gboolean
 read_decimal (Reader *reader, double *value, GError **error)
 {
   const char *text = reader->rest;
-  gsize whole = count_digits (text);
+  gsize whole = count_whole (text);
   gsize decimals = 0;
   gboolean has_mark = text[whole] == '.' || text[whole] == ',';
 
@@ -137,7 +151,9 @@ read_decimal (Reader *reader, double *value, GError **error)
                  error);
 
   reader->rest += whole + (has_mark ? 1 + decimals : 0);
-  g_autofree char *digits = g_strndup (text, (gsize)(reader->rest - text));
+  g_autofree char *typed = g_strndup (text, (gsize)(reader->rest - text));
+  g_auto (GStrv) groups = g_strsplit (typed, " ", -1);
+  g_autofree char *digits = g_strjoinv ("", groups);
   g_strdelimit (digits, ",", '.');
   *value = g_ascii_strtod (digits, NULL);
   return TRUE;

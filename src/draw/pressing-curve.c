@@ -87,15 +87,13 @@ add_entry (Legend *self, EntryKind kind, BsSpot spot, const char *words)
   self->x += sign + 1.2 * self->text + wide;
 }
 
-/* What the shades mean, and which they are. */
+/* What the shades mean. */
 static void
 add_shades (Legend *self, const BsPressure *pressure)
 {
   BsLettering style = { .size = 0.85 * self->text };
   BsHeat heat = bs_pressing_heat (pressure);
-  const char *words = self->palette->wood_is_tinted
-                          ? _ ("Pressure on the glue lines (shades: viridis)")
-                          : _ ("Pressure on the glue lines (even greys)");
+  const char *words = _ ("Pressure on the glue lines");
   double wide, high, bar = fmin (SHADES_WIDTH * self->text, self->width - 2.0 * self->text);
 
   bs_lettering_measure (self->cr, words, &style, &wide, &high);
@@ -213,20 +211,37 @@ draw_axis (const Curve *self)
     }
 }
 
+/* Words over the curve: it shows through faintly. */
+#define PLATE_ALPHA 0.85
+
+static void
+draw_on_plate (const Curve *self, const char *words, const BsColor *color, double x, double y,
+               double part_y)
+{
+  BsLettering small = { .size = 0.85 * self->scale->text_size };
+  double wide, high;
+
+  bs_lettering_measure (self->cr, words, &small, &wide, &high);
+  cairo_rectangle (self->cr, x - 0.5 * wide - 0.3 * small.size, y - part_y * high,
+                   wide + 0.6 * small.size, high);
+  bs_color_set_faded (&self->palette->ground, self->cr, PLATE_ALPHA);
+  cairo_fill (self->cr);
+  bs_color_set (color, self->cr);
+  bs_lettering_draw (self->cr, words, &small, x, y, 0.5, part_y);
+}
+
 /* Its words stand on the side where the curve mostly is not. */
 static void
 draw_limit (const Curve *self, double pressure_mpa, double mean_mpa, const char *words,
             const BsColor *color)
 {
-  BsLettering small = { .size = 0.85 * self->scale->text_size };
-
   if (!(pressure_mpa <= self->heat.to))
     return;
   bs_color_set (color, self->cr);
   draw_level (self, pressure_mpa, TRUE);
-  bs_lettering_draw (self->cr, words, &small,
-                     bs_pressing_scale_from_x (self->scale, 0.5 * self->scale->length),
-                     from_pressure (self, pressure_mpa), 0.5, mean_mpa > pressure_mpa ? 0.0 : 1.0);
+  draw_on_plate (self, words, color,
+                 bs_pressing_scale_from_x (self->scale, 0.5 * self->scale->length),
+                 from_pressure (self, pressure_mpa), mean_mpa > pressure_mpa ? 0.0 : 1.0);
 }
 
 /* A stroke for each joint; where it is open, it lies on the ground. */

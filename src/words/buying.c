@@ -240,7 +240,7 @@ bs_words_purchase_bound (const BsPurchase *purchase)
 {
   const BsCutPlan *cuts = purchase->cuts;
 
-  if (cuts == NULL || purchase->n_boards == 0)
+  if (cuts == NULL || isnan (bs_purchase_get_price (purchase)))
     return NULL;
   for (guint i = 0; i < purchase->shortfalls->len; i++)
     if (g_array_index (purchase->shortfalls, BsShortfall, i).n_missing > 0)
@@ -279,11 +279,11 @@ bs_words_purchase_width (const BsPurchase *purchase, const BsPurchaseLine *line)
 {
   BsUnitSystem units = purchase->plan->units;
   const BsOffer *offer = g_ptr_array_index (purchase->plan->offers, line->offer);
-  g_autofree char *least = bs_units_format (line->width, BS_QUANTITY_LENGTH, units);
+  g_autofree char *least = bs_units_format_number (line->width, BS_QUANTITY_LENGTH, units);
   g_autofree char *most = bs_units_format (offer->width_most, BS_QUANTITY_LENGTH, units);
 
   if (line->paid_width <= line->width)
-    return g_steal_pointer (&least);
+    return bs_units_format (line->width, BS_QUANTITY_LENGTH, units);
   /* Translators: the range that a number may well have: "86.9 to 88.4 mm". */
   return g_strdup_printf (_ ("%s to %s"), least, most);
 }

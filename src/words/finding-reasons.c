@@ -134,7 +134,7 @@ explain_clamps (const BsFinding *finding, const BsResults *results, const Findin
       /* Translators: force needed, force of all clamps, pressure recommended, pressure reached. */
       return g_strdup_printf (
           _ ("The recommended pressure takes %s; all your clamps that reach come to %s. They "
-             "press with %s on the mean; %s is the least that is recommended."),
+             "press with %s on the mean; for this wood %s is the least that is recommended."),
           v->first, v->second, v->reached, v->recommended);
     case BS_FINDING_CLAMP_REACH:
       if (finding->values[1] >= finding->values[0])

@@ -139,6 +139,9 @@ bs_words_finding_remedy (const BsFinding *finding, const BsResults *results)
   switch (finding->kind)
     {
     case BS_FINDING_TOO_FEW_LAMINATIONS:
+      if (results->stack->plan->laminations->len == 0)
+        return g_strdup (_ ("Say at Slab what is wanted. Buying then makes the laminations for it; "
+                            "those that you have already are added at Laminations."));
       return g_strdup (_ ("Bring laminations from the rack to the slab."));
     case BS_FINDING_THIN:
       return mend_thickness (results);

@@ -318,3 +318,34 @@ bs_words_cut (const BsPlan *plan, const BsCut *cut)
       bs_saw_piece_label (plan, cut->piece), length, width,
       board != NULL ? bs_saw_board_label (board) : cut->board, x, y, bs_words_cut_state (cut));
 }
+
+static const BsCut *
+find_cut (const BsPlan *plan, const char *piece)
+{
+  for (guint i = 0; i < plan->cuts->len; i++)
+    {
+      const BsCut *cut = &g_array_index (plan->cuts, BsCut, i);
+      if (g_strcmp0 (cut->piece, piece) == 0)
+        return cut;
+    }
+  return NULL;
+}
+
+char *
+bs_words_origin (const BsPlan *plan, const BsLamination *lamination)
+{
+  const BsCut *cut = find_cut (plan, lamination->id);
+  const char *id = cut != NULL ? cut->board : lamination->board;
+  const BsBoard *board = id != NULL ? bs_plan_find_board (plan, id) : NULL;
+
+  if (board == NULL)
+    return NULL;
+  if (cut == NULL)
+    /* Translators: the label of the board that a lamination was cut from. */
+    return g_strdup_printf (_ ("From board %s."), bs_saw_board_label (board));
+  g_autofree char *along = format_length (cut->x, plan->units);
+  g_autofree char *across = format_length (cut->y, plan->units);
+  /* Translators: the label of the board that a lamination is cut from, and two lengths. */
+  return g_strdup_printf (_ ("From board %s, %s from its left end and %s from its front edge."),
+                          bs_saw_board_label (board), along, across);
+}

@@ -38,4 +38,8 @@ char *bs_words_saw_sum (const BsSawRack *rack, BsUnitSystem units);
 /* All of a piece for those who cannot see it: what, how large, where, its state. */
 char *bs_words_cut (const BsPlan *plan, const BsCut *cut);
 
+/* Which board a lamination is cut from, and where on it, as far as that is known; NULL when it is
+ * not. */
+char *bs_words_origin (const BsPlan *plan, const BsLamination *lamination);
+
 G_END_DECLS

@@ -81,6 +81,27 @@ test_needs_room (Fixture *f, gconstpointer unused)
   g_assert_cmpfloat (show (f, BS_FOLD_WIDTH, f->first).origin.x, <, 1.0f);
 }
 
+/* Beside one another they need the height of the higher side and not that of all three, or a window
+ * that fits its screen would be made to grow out of it. */
+static void
+test_height_beside (Fixture *f, gconstpointer unused)
+{
+  int least;
+
+  gtk_widget_set_size_request (f->main, -1, 500);
+  gtk_widget_set_size_request (f->first, -1, 200);
+  gtk_widget_set_size_request (f->second, -1, 100);
+  show (f, BS_FOLD_WIDTH, f->first);
+  gtk_widget_measure (f->fold, GTK_ORIENTATION_VERTICAL, BS_FOLD_WIDTH, &least, NULL, NULL, NULL);
+  g_assert_cmpint (least, ==, 500);
+  gtk_widget_set_size_request (f->first, -1, 450);
+  gtk_widget_measure (f->fold, GTK_ORIENTATION_VERTICAL, BS_FOLD_WIDTH, &least, NULL, NULL, NULL);
+  g_assert_cmpint (least, ==, 550);
+  gtk_widget_set_size_request (f->main, 400, 500);
+  gtk_widget_measure (f->fold, GTK_ORIENTATION_VERTICAL, 500, &least, NULL, NULL, NULL);
+  g_assert_cmpint (least, ==, 1050);
+}
+
 static void
 test_child_replaced (Fixture *f, gconstpointer unused)
 {
@@ -103,6 +124,7 @@ main (int argc, char **argv)
   ADD ("wide", test_wide);
   ADD ("narrow", test_narrow);
   ADD ("needs-room", test_needs_room);
+  ADD ("height-beside", test_height_beside);
   ADD ("child-replaced", test_child_replaced);
   return g_test_run ();
 }

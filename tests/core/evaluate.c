@@ -226,6 +226,26 @@ test_perfect (void)
   g_assert_cmpfloat_with_epsilon (results->emc_low_pct, 7.72, 0.01);
 }
 
+/* Warp that was not measured counts as none: the slab has all its numbers, those of straight wood.
+ */
+static void
+test_unmeasured_warp (void)
+{
+  g_autoptr (BsPlan) straight = shop_new_pressed (0), unmeasured = shop_new_pressed (0);
+
+  for (guint i = 0; i < unmeasured->laminations->len; i++)
+    {
+      BsLamination *lamination = slab_at (unmeasured, i);
+      lamination->bow = lamination->crook = lamination->cup = lamination->twist = NAN;
+      lamination->taper = NAN;
+    }
+  g_autoptr (BsResults) wanted = bs_evaluate (straight), found = bs_evaluate (unmeasured);
+  g_assert_cmpfloat (wanted->flatten.thickness, >, 0.0);
+  g_assert_cmpfloat_with_epsilon (found->flatten.thickness, wanted->flatten.thickness, 1e-9);
+  g_assert_cmpfloat_with_epsilon (found->clamps.force_n, wanted->clamps.force_n, 1e-9);
+  g_assert_cmpfloat_with_epsilon (found->mass_kg, wanted->mass_kg, 1e-9);
+}
+
 int
 main (int argc, char *argv[])
 {
@@ -235,5 +255,6 @@ main (int argc, char *argv[])
   g_test_add_func ("/evaluate/other-side", test_other_side);
   g_test_add_func ("/evaluate/units-change-nothing", test_units_change_nothing);
   g_test_add_func ("/evaluate/keeps-its-plan", test_keeps_its_plan);
+  g_test_add_func ("/evaluate/unmeasured-warp", test_unmeasured_warp);
   return g_test_run ();
 }

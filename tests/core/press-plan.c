@@ -26,6 +26,7 @@ check_bare (void)
   const BsPressPiece *piece;
 
   slab_at (plan, 3)->bow = 2.0;
+  slab_at (plan, 4)->bow = NAN; /* not measured: none */
   stack = bs_stack_new (plan);
   self = press (stack);
   g_assert_cmpuint (self.pieces->len, ==, 10);
@@ -34,6 +35,7 @@ check_bare (void)
   g_assert_cmpuint (piece->course, ==, 3);
   g_assert_cmpfloat_with_epsilon (piece->e_along_mpa, 12100.0, 1e-9);
   g_assert_cmpfloat_with_epsilon (piece->bow, 2.0, 1e-12);
+  g_assert_cmpfloat_with_epsilon (piece[1].bow, 0.0, 1e-12);
   g_assert_cmpfloat_with_epsilon (self.problem.reach_needed, 400.0, 1e-9);
   g_assert_cmpfloat_with_epsilon (self.problem.least_mpa, 0.25, 1e-12);
   g_assert_cmpfloat_with_epsilon (self.problem.most_mpa, 7.0, 1e-12);

@@ -55,6 +55,7 @@ def check_pdf():
         size = re.search(r'^Page size:\s+(\S+) x (\S+) pts', run('pdfinfo', path), re.MULTILINE)
         assert sorted(round(float(side)) for side in size.groups()) in ([595, 842], [612, 792]), \
             size[0]
+        desk.SHOTS.mkdir(exist_ok=True)
         run('pdftoppm', '-r', '80', '-png', path, desk.SHOTS / 'paper')
         run('pdffonts', path)
 

@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "words/buying.h"
 
+#include <math.h>
 #include <string.h>
 
 #include "yards.h"
@@ -140,6 +141,21 @@ test_bound (void)
   g_assert_nonnull (strstr (open, "at most 20" THIN "%")); /* 1 - 9876 / 12345 */
 }
 
+/* Where a price is not known nothing is proven of it. */
+static void
+test_bound_without_price (void)
+{
+  g_autoptr (BsPlan) plan = yard_plan (3, 2000.0, 30.0, 60.0);
+  BsWorking why;
+
+  yard_offer (plan, 2500.0, 230.0, 52.0, 0);
+  g_autoptr (BsPurchase) purchase = bs_purchase_new (plan, 0, NULL);
+  g_assert_cmpint (purchase->n_boards, >, 0);
+  g_assert_null (bs_words_purchase_bound (purchase));
+  bs_purchase_explain_bound (purchase, &why);
+  g_assert_true (isnan (why.value));
+}
+
 /* Two layers are spoken of where one is not to be had or dearer, and only there. */
 static void
 test_layers (void)
@@ -195,6 +211,7 @@ main (int argc, char **argv)
     }
   g_test_add_func ("/buying-words/summary", test_summary);
   g_test_add_func ("/buying-words/bound", test_bound);
+  g_test_add_func ("/buying-words/bound-without-price", test_bound_without_price);
   g_test_add_func ("/buying-words/layers", test_layers);
   g_test_add_func ("/buying-words/offcut", test_offcut);
   return g_test_run ();

@@ -191,6 +191,18 @@ test_touching_laminations (void)
       g_assert_cmpstr (labels[i], !=, labels[k]);
 }
 
+/* Where there are no laminations at all none can be brought from the rack. */
+static void
+test_no_laminations_anywhere (void)
+{
+  g_autoptr (BsPlan) plan = bs_plan_new ();
+  g_autoptr (BsResults) results = bs_evaluate (plan);
+  g_autofree char *remedy = bs_words_finding_remedy (&rows[0].finding, results);
+
+  g_assert_nonnull (strstr (remedy, "Buying"));
+  g_assert_null (strstr (remedy, "rack"));
+}
+
 /* A shop without clamps is told so, not that it owns none of some number that nothing was known
  * for. */
 static void
@@ -230,6 +242,7 @@ main (int argc, char *argv[])
   g_test_add_func ("/words/findings/all-kinds", test_all_kinds_have_a_row);
   g_test_add_func ("/words/findings/inches", test_inches);
   g_test_add_func ("/words/findings/touching-laminations", test_touching_laminations);
+  g_test_add_func ("/findings/no-laminations-anywhere", test_no_laminations_anywhere);
   g_test_add_func ("/words/findings/no-clamps-named", test_no_clamps_named);
   g_test_add_func ("/words/findings/hearts-on-flat", test_hearts_on_flat);
   return g_test_run ();

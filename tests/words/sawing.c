@@ -41,6 +41,23 @@ test_board (void)
   g_assert_true (g_str_has_prefix (sum, "1 board of "));
 }
 
+/* The one with a cut is traced to its place, one that was milled before to its board. */
+static void
+test_origin (void)
+{
+  g_autoptr (BsPlan) plan = plan_new ();
+  BsLamination *milled = plan->laminations->pdata[0];
+  g_autofree char *unknown = bs_words_origin (plan, milled);
+  g_autofree char *cut = bs_words_origin (plan, plan->laminations->pdata[1]);
+
+  g_assert_null (unknown);
+  g_assert_cmpstr (cut, ==,
+                   "From board 3, 25\u202fmm from its left end and 0\u202fmm from its front edge.");
+  bs_text_set (&milled->board, "board-1");
+  g_autofree char *board = bs_words_origin (plan, milled);
+  g_assert_cmpstr (board, ==, "From board 3.");
+}
+
 /* The upper face looks to the front, where the neighbour is glued on. */
 static void
 test_piece (void)
@@ -114,6 +131,7 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/words/sawing/board", test_board);
+  g_test_add_func ("/words/sawing/origin", test_origin);
   g_test_add_func ("/words/sawing/piece", test_piece);
   g_test_add_func ("/words/sawing/lack", test_lack);
   g_test_add_func ("/words/sawing/not-planned", test_not_planned);
