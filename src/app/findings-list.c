@@ -55,7 +55,7 @@ update_heading (BsFindingsList *self, const BsResults *results, guint n_photos)
   guint n_stop = 0;
   g_autofree char *all = NULL, *text = NULL;
 
-  for (guint i = 0; i < n; i++)
+  for (guint i = 0; i < results->findings->len; i++)
     if (g_array_index (results->findings, BsFinding, i).severity == BS_SEVERITY_STOP)
       n_stop++;
   if (n == 0)
