@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 #include <math.h>
 
+#include "app/background.h"
 #include "app/form.h"
 #include "app/number-row.h"
 #include "core/units.h"
@@ -161,6 +162,7 @@ work (GTask *task, gpointer source, gpointer plan, GCancellable *cancellable)
 {
   BsProgress progress = { report, task };
 
+  bs_background_enter ();
   g_task_return_pointer (task, bs_clamp_proposal_new (plan, &progress),
                          (GDestroyNotify)bs_clamp_proposal_free);
 }

@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 #include <math.h>
 
+#include "app/background.h"
 #include "core/sawing-move.h"
 #include "words/sawing.h"
 
@@ -162,6 +163,8 @@ plan_anew (GTask *task, gpointer source, gpointer data, GCancellable *cancellabl
 {
   const Order *order = data;
   GError *error = NULL;
+
+  bs_background_enter ();
   BsPlan *moved
       = bs_saw_move_and_plan (order->plan, order->cut, order->board, order->x, order->y, &error);
 
