@@ -113,7 +113,6 @@ static const BsAction actions[] = {
   { "clamp.turn-over", BS_ACTION_GROUP_CLAMP, N_ ("From above to below, or back"), { "t" } },
   { "clamp.take-off", BS_ACTION_GROUP_CLAMP, N_ ("Take off"), { "Delete" } },
   { "clamp.add", BS_ACTION_GROUP_CLAMP, N_ ("Add one in the widest gap"), { "Insert" } },
-  { "clamp.keep", BS_ACTION_GROUP_CLAMP, N_ ("Put it back while it is dragged"), { "Escape" } },
   { "clamp.choose-line(-1)",
     BS_ACTION_GROUP_CLAMP,
     N_ ("Glue line nearer to the front"),

@@ -7,6 +7,7 @@
 
 #include "app/appearance.h"
 #include "app/board-hold.h"
+#include "app/hand.h"
 #include "core/limits.h"
 #include "plan/edits.h"
 #include "words/words.h"
@@ -30,10 +31,10 @@ struct _BsBoardCanvas
 
   BsBoardScale scale;
   int selected; /* defect, or -1 */
-  /* while something is held, or a new one waits for its kind */
-  gboolean is_held, is_waiting;
-  BsHold hold;
-  BsDefect shown; /* the held or waiting defect as it would be */
+  BsHand hand;
+  BsHold hold;         /* what is pressed or held */
+  gboolean is_waiting; /* a new one, for its kind */
+  BsDefect shown;      /* the held or waiting defect as it would be */
 };
 
 G_DEFINE_FINAL_TYPE (BsBoardCanvas, bs_board_canvas, GTK_TYPE_WIDGET)
@@ -186,58 +187,64 @@ show_menu (BsBoardCanvas *self, const BsDefect *defect, gboolean is_new)
 
 /* The pointer. */
 
-static void
-drag_begin_cb (BsBoardCanvas *self, double x, double y, GtkGestureDrag *drag)
+static gboolean
+press (gpointer canvas, double x, double y)
 {
+  BsBoardCanvas *self = canvas;
   const BsBoard *board = get_board (self);
 
-  gtk_widget_grab_focus (GTK_WIDGET (self));
+  gtk_widget_grab_focus (canvas);
   if (board == NULL || !bs_hold_begin (&self->hold, &self->scale, board, self->selected, x, y))
-    {
-      gtk_gesture_set_state (GTK_GESTURE (drag), GTK_EVENT_SEQUENCE_DENIED);
-      return;
-    }
-  self->is_held = TRUE;
+    return FALSE;
   self->selected = self->hold.defect;
-  self->shown = bs_hold_drag (&self->hold, &self->scale, board, x, y);
-  gtk_widget_queue_draw (GTK_WIDGET (self));
+  gtk_widget_queue_draw (canvas);
+  return TRUE;
+}
+
+static gboolean
+take (gpointer canvas, double x, double y)
+{
+  return get_board (canvas) != NULL;
 }
 
 static void
-drag_update_cb (BsBoardCanvas *self, double dx, double dy, GtkGestureDrag *drag)
+carry (gpointer canvas)
 {
-  const BsBoard *board = get_board (self);
-  double x, y;
+  BsBoardCanvas *self = canvas;
 
-  if (!self->is_held || board == NULL)
-    return;
-  gtk_gesture_drag_get_start_point (drag, &x, &y);
-  self->shown = bs_hold_drag (&self->hold, &self->scale, board, x + dx, y + dy);
-  gtk_widget_queue_draw (GTK_WIDGET (self));
+  self->shown = bs_hold_drag (&self->hold, &self->scale, get_board (self),
+                              (double)self->hand.pointer.x, (double)self->hand.pointer.y);
+  gtk_widget_queue_draw (canvas);
 }
 
 static void
-drag_end_cb (BsBoardCanvas *self, double dx, double dy, GtkGestureDrag *drag)
+put_back (gpointer canvas)
 {
-  gboolean was_dragged = MAX (fabs (dx), fabs (dy)) >= LEAST_DRAWN;
+  bs_hand_let_go (&BS_BOARD_CANVAS (canvas)->hand);
+  gtk_widget_queue_draw (canvas);
+}
 
-  if (!self->is_held)
-    return;
-  self->is_held = FALSE;
-  if (was_dragged && self->hold.kind == BS_HOLD_NEW)
+static void
+drop (gpointer canvas)
+{
+  BsBoardCanvas *self = canvas;
+
+  put_back (self);
+  if (self->hold.kind == BS_HOLD_NEW)
     show_menu (self, &self->shown, TRUE);
-  else if (was_dragged)
+  else
     push_defect (self, self->hold.defect, &self->shown,
                  self->hold.kind == BS_HOLD_BODY ? _ ("Move a defect") : _ ("Resize a defect"));
-  gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
-static void
-drag_cancel_cb (BsBoardCanvas *self, GdkEventSequence *sequence, GtkGesture *drag)
-{
-  self->is_held = FALSE;
-  gtk_widget_queue_draw (GTK_WIDGET (self));
-}
+static const BsHandKind hand = {
+  .least = LEAST_DRAWN,
+  .press = press,
+  .take = take,
+  .carry = carry,
+  .drop = drop,
+  .put_back = put_back,
+};
 
 static void
 menu_pressed_cb (BsBoardCanvas *self, int n_press, double x, double y, GtkGestureClick *click)
@@ -307,8 +314,6 @@ key_pressed_cb (BsBoardCanvas *self, guint key, guint code, GdkModifierType modi
     strike_out (self);
   else if ((key == GDK_KEY_Return || key == GDK_KEY_Menu) && defect != NULL)
     show_menu (self, defect, FALSE);
-  else if (key == GDK_KEY_Escape && self->is_held)
-    self->is_held = FALSE;
   else
     return nudge (self, board, key, modifiers);
   gtk_widget_queue_draw (GTK_WIDGET (self));
@@ -376,13 +381,13 @@ bs_board_canvas_snapshot (GtkWidget *widget, GtkSnapshot *snapshot)
   };
   cairo_t *cr = gtk_snapshot_append_cairo (
       snapshot, &GRAPHENE_RECT_INIT (0.0f, 0.0f, (float)width, (float)height));
-  if (self->is_held)
+  if (self->hand.is_full)
     draw_held (self, cr, &look, palette);
   else
     bs_draw_board (cr, &look, &self->scale, palette);
   if (self->is_waiting)
     draw_frame (self, cr, board, &self->shown, FALSE, palette);
-  else if (!self->is_held && get_selected (self, board) != NULL)
+  else if (!self->hand.is_full && get_selected (self, board) != NULL)
     draw_frame (self, cr, board, get_selected (self, board), TRUE, palette);
   cairo_destroy (cr);
 }
@@ -405,7 +410,7 @@ bs_board_canvas_size_allocate (GtkWidget *widget, int width, int height, int bas
 static void
 changed_cb (BsBoardCanvas *self)
 {
-  self->is_held = FALSE;
+  bs_hand_put_back (&self->hand);
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
@@ -446,7 +451,6 @@ bs_board_canvas_class_init (BsBoardCanvasClass *class)
 static void
 bs_board_canvas_init (BsBoardCanvas *self)
 {
-  GtkGesture *drag = gtk_gesture_drag_new ();
   GtkGesture *menu = gtk_gesture_click_new ();
   GtkEventController *keys = gtk_event_controller_key_new ();
 
@@ -456,12 +460,7 @@ bs_board_canvas_init (BsBoardCanvas *self)
   gtk_widget_set_parent (self->menu, GTK_WIDGET (self));
   g_signal_connect_swapped (self->menu, "closed", G_CALLBACK (menu_closed_cb), self);
 
-  g_signal_connect_swapped (drag, "drag-begin", G_CALLBACK (drag_begin_cb), self);
-  g_signal_connect_swapped (drag, "drag-update", G_CALLBACK (drag_update_cb), self);
-  g_signal_connect_swapped (drag, "drag-end", G_CALLBACK (drag_end_cb), self);
-  g_signal_connect_swapped (drag, "cancel", G_CALLBACK (drag_cancel_cb), self);
-  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (drag));
-
+  bs_hand_init (&self->hand, GTK_WIDGET (self), &hand);
   gtk_gesture_single_set_button (GTK_GESTURE_SINGLE (menu), GDK_BUTTON_SECONDARY);
   g_signal_connect_swapped (menu, "pressed", G_CALLBACK (menu_pressed_cb), self);
   gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (menu));
@@ -494,7 +493,7 @@ bs_board_canvas_set_board (BsBoardCanvas *self, const char *id)
   g_free (self->id);
   self->id = g_strdup (id);
   self->selected = -1;
-  self->is_held = FALSE;
+  bs_hand_put_back (&self->hand);
   const BsBoard *board = get_board (self);
   g_autofree char *name
       /* Translators: %s is the label of a board */

@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 #include <math.h>
 
+#include "app/background.h"
 #include "app/form.h"
 #include "app/number-row.h"
 #include "core/units.h"
@@ -48,16 +49,6 @@ attach (GtkWidget *grid, const char *text, int column, int row, const char *css_
   gtk_grid_attach (GTK_GRID (grid), label, column, row, 1, 1);
 }
 
-static double
-sum_forces (const BsLayout *layout)
-{
-  double force = 0.0;
-
-  for (guint i = 0; i < layout->n_clamps; i++)
-    force += layout->clamps[i].force;
-  return force;
-}
-
 static void
 attach_layout (GtkWidget *grid, const char *title, int column, const BsLayout *layout,
                BsUnitSystem units)
@@ -68,7 +59,7 @@ attach_layout (GtkWidget *grid, const char *title, int column, const BsLayout *l
     BsQuantity quantity;
   } figures[] = {
     { layout->n_clamps, BS_QUANTITY_COUNT },
-    { sum_forces (layout), BS_QUANTITY_FORCE },
+    { bs_layout_sum_forces (layout), BS_QUANTITY_FORCE },
     { layout->least_mpa, BS_QUANTITY_PRESSURE },
     { layout->greatest_mpa, BS_QUANTITY_PRESSURE },
   };
@@ -161,6 +152,7 @@ work (GTask *task, gpointer source, gpointer plan, GCancellable *cancellable)
 {
   BsProgress progress = { report, task };
 
+  bs_background_enter ();
   g_task_return_pointer (task, bs_clamp_proposal_new (plan, &progress),
                          (GDestroyNotify)bs_clamp_proposal_free);
 }

@@ -8,6 +8,7 @@
 #include "app/actions.h"
 #include "app/appearance.h"
 #include "app/clamp-edits.h"
+#include "app/hand.h"
 #include "app/live-pressure.h"
 #include "core/units.h"
 #include "draw/pressing.h"
@@ -19,6 +20,8 @@
 #define CURVE_HEIGHT 170.0
 #define LEAST_WIDTH 420
 
+#define LEAST_MOVED 1.0 /* pixels */
+
 #define TIGHTEN_BY 0.05 /* part of a kind's greatest force, for one press of a key */
 
 struct _BsClampingCanvas
@@ -29,9 +32,10 @@ struct _BsClampingCanvas
   BsPressingScale scale;
   BsPressingChoice choice;
   double legend_height;
+  BsHand hand;
   BsPlan *held_plan; /* while a clamp is dragged: the plan that it is dragged in */
   guint held;        /* its place there */
-  double held_x;     /* where it was, mm */
+  double grip;       /* from where it was to where it was taken hold of, pixels */
 };
 
 G_DEFINE_FINAL_TYPE (BsClampingCanvas, bs_clamping_canvas, GTK_TYPE_WIDGET)
@@ -198,78 +202,90 @@ fit_x (BsClampingCanvas *self, double x)
   return step * CLAMP (round (x / step), floor (from / step) + 1.0, ceil (to / step) - 1.0);
 }
 
-static void
-let_go (BsClampingCanvas *self)
+static gboolean
+press (gpointer canvas, double x, double y)
 {
-  g_clear_pointer (&self->held_plan, bs_plan_unref);
-}
-
-static void
-drag_begin_cb (GtkGestureDrag *drag, double x, double y, BsClampingCanvas *self)
-{
+  BsClampingCanvas *self = canvas;
   const BsResults *results = get_results (self);
   int clamp = bs_pressing_scale_find_clamp (&self->scale, results, x, y);
   int line = bs_pressing_scale_find_line (&self->scale, results, x, y);
 
-  gtk_widget_grab_focus (GTK_WIDGET (self));
+  gtk_widget_grab_focus (canvas);
+  if (clamp >= 0)
+    choose_clamp (self, clamp);
+  else if (line >= 0)
+    choose_line (self, line);
+  return clamp >= 0;
+}
+
+static gboolean
+take (gpointer canvas, double x, double y)
+{
+  BsClampingCanvas *self = canvas;
+  const BsResults *results = get_results (self);
+  int clamp = self->choice.clamp;
+
   if (clamp < 0)
-    {
-      if (line >= 0)
-        choose_line (self, line);
-      gtk_gesture_set_state (GTK_GESTURE (drag), GTK_EVENT_SEQUENCE_DENIED);
-      return;
-    }
-  choose_clamp (self, clamp);
-  let_go (self);
+    return FALSE;
   self->held_plan = bs_clamp_edits_begin (bs_session_get_plan (self->session), results);
   self->held = (guint)clamp;
-  self->held_x = g_array_index (results->set_clamps, BsLayoutClamp, clamp).x;
+  self->grip
+      = x - g_array_index (results->set_clamps, BsLayoutClamp, clamp).x * self->scale.per_mm_along;
+  return TRUE;
 }
 
 static void
-drag_update_cb (GtkGestureDrag *drag, double dx, double dy, BsClampingCanvas *self)
+carry (gpointer canvas)
 {
+  BsClampingCanvas *self = canvas;
   guint moved_to;
 
-  if (self->held_plan == NULL || self->held >= self->held_plan->placed_clamps->len)
+  if (self->held >= self->held_plan->placed_clamps->len)
     return;
-  double x = fit_x (self, self->held_x + dx / self->scale.per_mm_along);
-  g_autoptr (BsPlan) moved = bs_edit_move_clamp (self->held_plan, self->held, x, &moved_to);
+  double x = ((double)self->hand.pointer.x - self->grip) / self->scale.per_mm_along;
+  g_autoptr (BsPlan) moved
+      = bs_edit_move_clamp (self->held_plan, self->held, fit_x (self, x), &moved_to);
   self->choice.clamp = (int)moved_to;
   bs_session_set_preview (self->session, moved);
 }
 
 static void
-drag_end_cb (GtkGestureDrag *drag, double dx, double dy, BsClampingCanvas *self)
+let_go (BsClampingCanvas *self)
 {
-  if (self->held_plan == NULL)
-    return;
-  let_go (self);
-  if (!bs_session_has_preview (self->session))
-    return;
-  if (fabs (dx) < 1.0)
-    {
-      bs_session_set_preview (self->session, NULL);
-      return;
-    }
-  g_autoptr (BsPlan) moved = bs_plan_ref (get_results (self)->stack->plan);
-  bs_session_push (self->session, moved, _ ("Move a clamp"), NULL);
+  g_clear_pointer (&self->held_plan, bs_plan_unref);
+  bs_hand_let_go (&self->hand);
 }
 
 static void
-drag_cancel_cb (BsClampingCanvas *self)
+put_back (gpointer canvas)
 {
-  if (self->held_plan == NULL)
-    return;
+  BsClampingCanvas *self = canvas;
+
   let_go (self);
+  self->choice.clamp = (int)self->held;
   bs_session_set_preview (self->session, NULL);
 }
 
 static void
-keep_action (GtkWidget *widget, const char *name, GVariant *target)
+drop (gpointer canvas)
 {
-  drag_cancel_cb (BS_CLAMPING_CANVAS (widget));
+  BsClampingCanvas *self = canvas;
+  g_autoptr (BsPlan) moved = bs_plan_ref (get_results (self)->stack->plan);
+  gboolean is_edit = bs_session_has_preview (self->session);
+
+  let_go (self);
+  if (is_edit)
+    bs_session_push (self->session, moved, _ ("Move a clamp"), NULL);
 }
+
+static const BsHandKind hand = {
+  .least = LEAST_MOVED,
+  .press = press,
+  .take = take,
+  .carry = carry,
+  .drop = drop,
+  .put_back = put_back,
+};
 
 /* Keys. */
 
@@ -391,7 +407,6 @@ install_actions (GtkWidgetClass *class)
   gtk_widget_class_install_action (class, "clamp.turn-over", NULL, turn_over_action);
   gtk_widget_class_install_action (class, "clamp.take-off", NULL, take_off_action);
   gtk_widget_class_install_action (class, "clamp.add", NULL, add_action);
-  gtk_widget_class_install_action (class, "clamp.keep", NULL, keep_action);
 }
 
 static void
@@ -399,7 +414,7 @@ bs_clamping_canvas_dispose (GObject *object)
 {
   BsClampingCanvas *self = BS_CLAMPING_CANVAS (object);
 
-  let_go (self);
+  bs_hand_put_back (&self->hand);
   g_clear_object (&self->session);
   G_OBJECT_CLASS (bs_clamping_canvas_parent_class)->dispose (object);
 }
@@ -422,16 +437,10 @@ bs_clamping_canvas_class_init (BsClampingCanvasClass *class)
 static void
 bs_clamping_canvas_init (BsClampingCanvas *self)
 {
-  GtkGesture *drag = gtk_gesture_drag_new ();
-
   self->choice = (BsPressingChoice){ -1, -1 };
   gtk_widget_set_focusable (GTK_WIDGET (self), TRUE);
   gtk_widget_set_overflow (GTK_WIDGET (self), GTK_OVERFLOW_HIDDEN);
-  g_signal_connect (drag, "drag-begin", G_CALLBACK (drag_begin_cb), self);
-  g_signal_connect (drag, "drag-update", G_CALLBACK (drag_update_cb), self);
-  g_signal_connect (drag, "drag-end", G_CALLBACK (drag_end_cb), self);
-  g_signal_connect_swapped (drag, "cancel", G_CALLBACK (drag_cancel_cb), self);
-  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (drag));
+  bs_hand_init (&self->hand, GTK_WIDGET (self), &hand);
   bs_actions_add_shortcuts (GTK_WIDGET (self), "clamp.");
 }
 

@@ -275,15 +275,9 @@ new_forget_button (BsSession *session)
 static GtkWidget *
 new_words (BsSession *session, const char *css_class)
 {
-  GtkWidget *label = gtk_label_new (NULL);
+  GtkWidget *label = bs_page_text_new (NULL, css_class);
 
   g_object_set_data_full (G_OBJECT (label), SESSION, g_object_ref (session), g_object_unref);
-  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
-  gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
-  gtk_label_set_selectable (GTK_LABEL (label), TRUE);
-  gtk_widget_set_focusable (label, FALSE); /* or all of it is selected at once */
-  if (css_class != NULL)
-    gtk_widget_add_css_class (label, css_class);
   return label;
 }
 

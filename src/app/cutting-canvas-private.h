@@ -3,6 +3,7 @@
 #pragma once
 
 #include "app/cutting-canvas.h"
+#include "app/hand.h"
 #include "core/sawing-rack.h"
 #include "draw/cutting.h"
 
@@ -29,8 +30,7 @@ typedef struct
 {
   int cut;      /* in `plan`; -1: nothing is held */
   BsPlan *plan; /* as it was when it was picked up */
-  graphene_point_t grip, pointer;
-  GtkGesture *gesture; /* borrowed */
+  graphene_point_t grip;
   BsCuttingTarget target;
   GCancellable *planning; /* of the thread that plans the others anew, or NULL */
   gboolean is_dropped;    /* let go, while that thread works */
@@ -55,6 +55,7 @@ struct _BsCuttingCanvas
   double per_mm, text_size;
   const BsPalette *palette;
   int width;
+  BsHand hand;
   BsCuttingHold hold;
 };
 
@@ -76,8 +77,7 @@ const BsCuttingRow *bs_cutting_canvas_find_row (BsCuttingCanvas *self, double y)
 void bs_cutting_canvas_get_view (BsCuttingCanvas *self, double *from, double *page);
 
 /* cutting-hold.c */
-void bs_cutting_hold_init (BsCuttingCanvas *self);
-void bs_cutting_hold_cancel (BsCuttingCanvas *self);
+extern const BsHandKind bs_cutting_hand;
 /* Puts a piece of the present plan down somewhere at once, as if it had been dragged there. */
 void bs_cutting_hold_put (BsCuttingCanvas *self, int cut, const char *board, double x, double y);
 /* Draws what is held, over everything. */

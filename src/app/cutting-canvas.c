@@ -300,7 +300,7 @@ bs_cutting_canvas_dispose (GObject *object)
 {
   BsCuttingCanvas *self = BS_CUTTING_CANVAS (object);
 
-  bs_cutting_hold_cancel (self);
+  bs_hand_put_back (&self->hand);
   for (guint i = 0; i < self->pieces->len; i++)
     gtk_widget_unparent (self->pieces->pdata[i]);
   g_ptr_array_set_size (self->pieces, 0);
@@ -382,7 +382,7 @@ bs_cutting_canvas_init (BsCuttingCanvas *self)
   gtk_widget_set_overflow (GTK_WIDGET (self), GTK_OVERFLOW_HIDDEN);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   _ ("Pieces to cut, board by board"), -1);
-  bs_cutting_hold_init (self);
+  bs_hand_init (&self->hand, GTK_WIDGET (self), &bs_cutting_hand);
 }
 
 GtkWidget *

@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 #include <math.h>
 
+#include "app/background.h"
 #include "core/sawing-move.h"
 #include "words/sawing.h"
 
@@ -16,15 +17,8 @@
 /* How near a stop catches a piece, in pixels. */
 #define CATCH 9.0
 
-/* How near the view's edge the view begins to scroll, and how far at each motion, in pixels. */
-#define SCROLL_ZONE 36.0
+/* How far the view scrolls at each motion near its edge, in pixels. */
 #define SCROLL_STEP 18.0
-
-static gboolean
-is_holding (BsCuttingCanvas *self)
-{
-  return self->hold.cut >= 0;
-}
 
 static const BsCut *
 get_held (const BsCuttingHold *hold)
@@ -58,15 +52,15 @@ let_go (BsCuttingCanvas *self)
   hold->is_dropped = FALSE;
   hold->is_possible = FALSE;
   g_clear_pointer (&hold->plan, bs_plan_unref);
-  gtk_widget_set_cursor (GTK_WIDGET (self), NULL);
+  bs_hand_let_go (&self->hand);
   gtk_widget_queue_draw (GTK_WIDGET (self));
 }
 
-void
-bs_cutting_hold_cancel (BsCuttingCanvas *self)
+static void
+put_back (gpointer canvas)
 {
-  if (!is_holding (self))
-    return;
+  BsCuttingCanvas *self = canvas;
+
   let_go (self);
   bs_session_set_preview (self->session, NULL);
   bs_cutting_canvas_tell (self, NULL);
@@ -133,7 +127,7 @@ show_refused (BsCuttingCanvas *self, const char *reason)
   bs_session_set_preview (self->session, hold->plan);
   bs_cutting_canvas_select (self, hold->cut);
   if (is_dropped)
-    bs_cutting_hold_cancel (self);
+    put_back (self);
   bs_cutting_canvas_tell (self, reason);
 }
 
@@ -162,6 +156,8 @@ plan_anew (GTask *task, gpointer source, gpointer data, GCancellable *cancellabl
 {
   const Order *order = data;
   GError *error = NULL;
+
+  bs_background_enter ();
   BsPlan *moved
       = bs_saw_move_and_plan (order->plan, order->cut, order->board, order->x, order->y, &error);
 
@@ -252,9 +248,9 @@ find_held_rect (BsCuttingCanvas *self)
   const BsCuttingHold *hold = &self->hold;
   const BsCut *cut = get_held (hold);
 
-  return GRAPHENE_RECT_INIT (hold->pointer.x - hold->grip.x, hold->pointer.y - hold->grip.y,
-                             (float)(cut->length * self->per_mm),
-                             (float)(cut->width * self->per_mm));
+  return GRAPHENE_RECT_INIT (
+      self->hand.pointer.x - hold->grip.x, self->hand.pointer.y - hold->grip.y,
+      (float)(cut->length * self->per_mm), (float)(cut->width * self->per_mm));
 }
 
 static void
@@ -293,11 +289,12 @@ bs_cutting_hold_put (BsCuttingCanvas *self, int cut, const char *board, double x
 {
   const BsCut *held = &g_array_index (self->plan->cuts, BsCut, cut);
 
-  if (is_holding (self) || bs_session_has_preview (self->session)
+  if (self->hand.is_full || bs_session_has_preview (self->session)
       || (g_str_equal (held->board, board) && fabs (held->x - x) < 1e-6
           && fabs (held->y - y) < 1e-6))
     return;
   begin (self, cut);
+  bs_hand_hold (&self->hand);
   self->hold.is_dropped = TRUE;
   set_target (self, board, x, y);
 }
@@ -307,7 +304,7 @@ bs_cutting_hold_snapshot (BsCuttingCanvas *self, GtkSnapshot *snapshot)
 {
   const BsCuttingHold *hold = &self->hold;
 
-  if (!is_holding (self) || hold->is_dropped)
+  if (!self->hand.is_full || hold->is_dropped)
     return;
   graphene_rect_t at = find_held_rect (self), around;
   const BsCutStyle style = bs_cutting_canvas_get_style (self);
@@ -320,7 +317,7 @@ bs_cutting_hold_snapshot (BsCuttingCanvas *self, GtkSnapshot *snapshot)
   gtk_snapshot_pop (snapshot);
 }
 
-/* The gesture. */
+/* The hand. */
 
 static int
 find_piece_at (BsCuttingCanvas *self, double x, double y)
@@ -338,74 +335,61 @@ find_piece_at (BsCuttingCanvas *self, double x, double y)
   return -1;
 }
 
-static void
-pick_up (BsCuttingCanvas *self, int cut, double x, double y)
-{
-  BsCuttingHold *hold = &self->hold;
-  graphene_rect_t at
-      = bs_cutting_canvas_get_rect (self, &g_array_index (self->plan->cuts, BsCut, cut));
-
-  hold->grip = GRAPHENE_POINT_INIT ((float)x - at.origin.x, (float)y - at.origin.y);
-  begin (self, cut);
-  gtk_widget_set_cursor_from_name (GTK_WIDGET (self), "grabbing");
-}
-
 /* Follows the pointer over the edge of the view. */
 static void
 scroll (BsCuttingCanvas *self)
 {
-  double from, page, y = self->hold.pointer.y, by = 0.0;
+  double from, page;
 
   if (self->vertical == NULL)
     return;
   bs_cutting_canvas_get_view (self, &from, &page);
-  if (y - from < SCROLL_ZONE)
-    by = -SCROLL_STEP;
-  else if (y - from > page - SCROLL_ZONE)
-    by = SCROLL_STEP;
-  gtk_adjustment_set_value (self->vertical, gtk_adjustment_get_value (self->vertical) + by);
+  int way = bs_hand_find_scroll ((double)self->hand.pointer.y - from, page);
+  gtk_adjustment_set_value (self->vertical,
+                            gtk_adjustment_get_value (self->vertical) + way * SCROLL_STEP);
 }
 
-static void
-drag_begin_cb (GtkGestureDrag *gesture, double x, double y, BsCuttingCanvas *self)
+static gboolean
+press (gpointer canvas, double x, double y)
 {
-  int cut = is_holding (self) ? -1 : find_piece_at (self, x, y);
+  BsCuttingCanvas *self = canvas;
+  int cut = find_piece_at (self, x, y);
 
   if (cut < 0)
-    {
-      gtk_gesture_set_state (GTK_GESTURE (gesture), GTK_EVENT_SEQUENCE_DENIED);
-      return;
-    }
+    return FALSE;
   bs_cutting_canvas_tell (self, NULL);
   bs_cutting_canvas_select (self, cut);
   gtk_widget_grab_focus (self->pieces->pdata[cut]);
+  return TRUE;
+}
+
+static gboolean
+take (gpointer canvas, double x, double y)
+{
+  BsCuttingCanvas *self = canvas;
+  int cut = bs_cutting_canvas_get_selected (self);
+
+  if (cut < 0 || bs_session_has_preview (self->session))
+    return FALSE;
+  graphene_rect_t at
+      = bs_cutting_canvas_get_rect (self, &g_array_index (self->plan->cuts, BsCut, cut));
+  self->hold.grip = GRAPHENE_POINT_INIT ((float)x - at.origin.x, (float)y - at.origin.y);
+  begin (self, cut);
+  return TRUE;
 }
 
 static void
-drag_update_cb (GtkGestureDrag *gesture, double dx, double dy, BsCuttingCanvas *self)
+carry (gpointer canvas)
 {
-  int selected = bs_cutting_canvas_get_selected (self);
-  double x, y;
-
-  gtk_gesture_drag_get_start_point (gesture, &x, &y);
-  if (!is_holding (self))
-    {
-      if (selected < 0 || bs_session_has_preview (self->session)
-          || !gtk_drag_check_threshold (GTK_WIDGET (self), 0, 0, (int)dx, (int)dy))
-        return;
-      gtk_gesture_set_state (GTK_GESTURE (gesture), GTK_EVENT_SEQUENCE_CLAIMED);
-      pick_up (self, selected, x, y);
-    }
-  self->hold.pointer = GRAPHENE_POINT_INIT ((float)(x + dx), (float)(y + dy));
-  scroll (self);
-  follow_pointer (self);
+  scroll (canvas);
+  follow_pointer (canvas);
 }
 
 static void
-drag_end_cb (GtkGestureDrag *gesture, double dx, double dy, BsCuttingCanvas *self)
+drop (gpointer canvas)
 {
-  if (!is_holding (self))
-    return;
+  BsCuttingCanvas *self = canvas;
+
   self->hold.is_dropped = TRUE;
   if (self->hold.planning != NULL)
     return; /* pushed when it is done */
@@ -415,45 +399,15 @@ drag_end_cb (GtkGestureDrag *gesture, double dx, double dy, BsCuttingCanvas *sel
     {
       g_autofree char *reason = g_strdup (self->message);
 
-      bs_cutting_hold_cancel (self);
+      put_back (self);
       bs_cutting_canvas_tell (self, reason);
     }
 }
 
-static void
-cancel_cb (GtkGesture *gesture, GdkEventSequence *sequence, BsCuttingCanvas *self)
-{
-  bs_cutting_hold_cancel (self);
-}
-
-static gboolean
-key_pressed_cb (GtkEventControllerKey *keys, guint key, guint code, GdkModifierType modifiers,
-                BsCuttingCanvas *self)
-{
-  if (!is_holding (self))
-    return GDK_EVENT_PROPAGATE;
-  if (key == GDK_KEY_Escape)
-    {
-      bs_cutting_hold_cancel (self);
-      gtk_gesture_set_state (self->hold.gesture, GTK_EVENT_SEQUENCE_DENIED);
-    }
-  return GDK_EVENT_STOP; /* nothing else changes the plan under the hand */
-}
-
-void
-bs_cutting_hold_init (BsCuttingCanvas *self)
-{
-  GtkGesture *drag = gtk_gesture_drag_new ();
-  GtkEventController *keys = gtk_event_controller_key_new ();
-
-  self->hold.gesture = drag;
-  g_signal_connect (drag, "drag-begin", G_CALLBACK (drag_begin_cb), self);
-  g_signal_connect (drag, "drag-update", G_CALLBACK (drag_update_cb), self);
-  g_signal_connect (drag, "drag-end", G_CALLBACK (drag_end_cb), self);
-  g_signal_connect (drag, "cancel", G_CALLBACK (cancel_cb), self);
-  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (drag));
-
-  gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);
-  g_signal_connect (keys, "key-pressed", G_CALLBACK (key_pressed_cb), self);
-  gtk_widget_add_controller (GTK_WIDGET (self), keys);
-}
+const BsHandKind bs_cutting_hand = {
+  .press = press,
+  .take = take,
+  .carry = carry,
+  .drop = drop,
+  .put_back = put_back,
+};

@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/cutting-search.h"
 
+#include "app/background.h"
+
 struct _BsCuttingSearch
 {
   GObject parent_instance;
@@ -52,6 +54,8 @@ work (GTask *task, gpointer source, gpointer plan, GCancellable *cancellable)
 {
   const BsSawEffort effort = { .progress = { report, task }, .better = better, .data = task };
   GError *error = NULL;
+
+  bs_background_enter ();
   BsSawPlan *found = bs_saw_solve (plan, &effort, &error);
 
   if (found != NULL)

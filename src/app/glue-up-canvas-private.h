@@ -4,6 +4,7 @@
 
 #include "app/glue-up-canvas.h"
 #include "app/glue-up-layout.h"
+#include "app/hand.h"
 #include "app/lamination-strip.h"
 
 G_BEGIN_DECLS
@@ -28,9 +29,7 @@ typedef struct
   BsPlan *plan;          /* as it was when it was picked up */
   BsStack *rest;         /* the slab without it */
   graphene_point_t grip; /* of the pointer on it, as parts of its size */
-  graphene_point_t pointer;
-  GtkGesture *gesture; /* borrowed */
-  int target;          /* gap in the rest of the slab, or -1: the rack */
+  int target;            /* gap in the rest of the slab, or -1: the rack */
 } BsHold;
 
 struct _BsGlueUpCanvas
@@ -57,6 +56,7 @@ struct _BsGlueUpCanvas
   gint64 slide_start; /* frame time, µs; 0: nothing slides */
   gboolean is_drawn;  /* every picture is as it should be; these two, and those of the strips */
   gboolean is_under_drawn, is_over_drawn;
+  BsHand hand;
   BsHold hold;
 };
 
@@ -93,8 +93,7 @@ BsSeat *bs_glue_up_seats_get_focused (BsGlueUpCanvas *self);
 BsSeat *bs_glue_up_seats_find_next (BsGlueUpCanvas *self, BsSeat *from, GtkDirectionType direction);
 
 /* glue-up-hold.c */
-void bs_glue_up_hold_init (BsGlueUpCanvas *self);
-void bs_glue_up_hold_cancel (BsGlueUpCanvas *self);
+extern const BsHandKind bs_glue_up_hand;
 /* At each frame: follows the pointer when the view scrolls under it. */
 void bs_glue_up_hold_tick (BsGlueUpCanvas *self);
 /* Where the held one is drawn. */

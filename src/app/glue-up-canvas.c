@@ -292,7 +292,7 @@ bs_glue_up_canvas_dispose (GObject *object)
 {
   BsGlueUpCanvas *self = BS_GLUE_UP_CANVAS (object);
 
-  bs_glue_up_hold_cancel (self);
+  bs_hand_put_back (&self->hand);
   g_clear_pointer (&self->menu, gtk_widget_unparent);
   g_ptr_array_set_size (self->seats, 0);
   g_clear_pointer (&self->under, gsk_render_node_unref);
@@ -356,7 +356,7 @@ bs_glue_up_canvas_init (BsGlueUpCanvas *self)
   gtk_widget_set_overflow (GTK_WIDGET (self), GTK_OVERFLOW_HIDDEN);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   _ ("Laminations from front to back, then the rack"), -1);
-  bs_glue_up_hold_init (self);
+  bs_hand_init (&self->hand, GTK_WIDGET (self), &bs_glue_up_hand);
 }
 
 void

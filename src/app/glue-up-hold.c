@@ -11,15 +11,8 @@
 
 #define TARGET_RACK (-1)
 
-/* How near the view's edge the view begins to scroll, and how far in a frame, in pixels. */
-#define SCROLL_ZONE 48.0
+/* How far the view scrolls in a frame, in pixels. */
 #define SCROLL_STEP 12.0
-
-static gboolean
-is_holding (BsGlueUpCanvas *self)
-{
-  return self->hold.seat != NULL;
-}
 
 /* The plan with it put down at a target. */
 static BsPlan *
@@ -53,11 +46,9 @@ describe_edit (const BsHold *hold, int target)
 static int
 find_target (BsGlueUpCanvas *self)
 {
-  const BsHold *hold = &self->hold;
-
-  if (bs_glue_up_layout_is_in_rack (&self->layout, hold->pointer.y))
+  if (bs_glue_up_layout_is_in_rack (&self->layout, self->hand.pointer.y))
     return TARGET_RACK;
-  return bs_scale_find_gap (&self->layout.section, hold->rest,
+  return bs_scale_find_gap (&self->layout.section, self->hold.rest,
                             bs_glue_up_hold_place (self).origin.x);
 }
 
@@ -79,22 +70,41 @@ bs_glue_up_hold_place (BsGlueUpCanvas *self)
   const BsHold *hold = &self->hold;
   graphene_rect_t at = hold->seat->goal;
 
-  at.origin.x = hold->pointer.x - hold->grip.x * at.size.width;
+  at.origin.x = self->hand.pointer.x - hold->grip.x * at.size.width;
   if (hold->seat->is_in_rack)
-    at.origin.y = hold->pointer.y - hold->grip.y * at.size.height;
+    at.origin.y = self->hand.pointer.y - hold->grip.y * at.size.height;
   return at;
 }
 
-static void
-pick_up (BsGlueUpCanvas *self, BsSeat *seat, double x, double y)
+/* The hand. */
+
+static gboolean
+press (gpointer canvas, double x, double y)
 {
+  BsGlueUpCanvas *self = canvas;
+  BsSeat *seat = bs_glue_up_seats_find_at (self, x, y);
+
+  if (seat == NULL)
+    return FALSE;
+  bs_session_select (self->session, seat->id);
+  gtk_widget_grab_focus (GTK_WIDGET (seat->strip));
+  return TRUE;
+}
+
+static gboolean
+take (gpointer canvas, double x, double y)
+{
+  BsGlueUpCanvas *self = canvas;
   BsHold *hold = &self->hold;
+  BsSeat *seat = bs_glue_up_seats_get_selected (self);
   int place;
 
+  if (seat == NULL)
+    return FALSE;
   bs_history_end_merge (bs_session_get_history (self->session));
   hold->seat = seat;
   hold->plan = bs_plan_ref (bs_session_get_plan (self->session));
-  hold->pointer = GRAPHENE_POINT_INIT ((float)x, (float)y);
+  self->hand.pointer = GRAPHENE_POINT_INIT ((float)x, (float)y);
   hold->grip = GRAPHENE_POINT_INIT (
       ((float)x - seat->now.origin.x) / seat->now.size.width,
       seat->is_in_rack ? ((float)y - seat->now.origin.y) / seat->now.size.height : 0.5f);
@@ -103,9 +113,16 @@ pick_up (BsGlueUpCanvas *self, BsSeat *seat, double x, double y)
   g_autoptr (BsPlan) rest
       = place >= 0 ? bs_edit_set_aside (hold->plan, place) : bs_plan_ref (hold->plan);
   hold->rest = bs_stack_new (rest);
-  gtk_widget_set_cursor_from_name (GTK_WIDGET (self), "grabbing");
   bs_glue_up_seats_start_tick (self);
   bs_glue_up_canvas_invalidate (self);
+  return TRUE;
+}
+
+static void
+carry (gpointer canvas)
+{
+  update_target (canvas);
+  gtk_widget_queue_draw (canvas);
 }
 
 /* Lets go; what follows slides from where it was held. */
@@ -118,22 +135,23 @@ let_go (BsGlueUpCanvas *self)
   hold->seat = NULL;
   g_clear_pointer (&hold->plan, bs_plan_unref);
   g_clear_pointer (&hold->rest, bs_stack_free);
-  gtk_widget_set_cursor (GTK_WIDGET (self), NULL);
+  bs_hand_let_go (&self->hand);
   bs_glue_up_canvas_invalidate (self);
 }
 
-void
-bs_glue_up_hold_cancel (BsGlueUpCanvas *self)
+static void
+put_back (gpointer canvas)
 {
-  if (!is_holding (self))
-    return;
+  BsGlueUpCanvas *self = canvas;
+
   let_go (self);
   bs_session_set_preview (self->session, NULL);
 }
 
 static void
-drop (BsGlueUpCanvas *self)
+drop (gpointer canvas)
 {
+  BsGlueUpCanvas *self = canvas;
   g_autoptr (BsPlan) plan = bs_plan_ref (bs_session_get_results (self->session)->stack->plan);
   g_autofree char *label = describe_edit (&self->hold, self->hold.target);
   gboolean is_edit = plan != bs_session_get_plan (self->session);
@@ -145,17 +163,13 @@ drop (BsGlueUpCanvas *self)
     bs_session_set_preview (self->session, NULL);
 }
 
-/* How far to scroll when the pointer is at this place of the view. */
-static double
-find_scroll (GtkAdjustment *adjustment, double at)
-{
-  double view = gtk_adjustment_get_page_size (adjustment);
-  double in_view = at - gtk_adjustment_get_value (adjustment);
-
-  if (in_view < SCROLL_ZONE)
-    return -SCROLL_STEP;
-  return in_view > view - SCROLL_ZONE ? SCROLL_STEP : 0.0;
-}
+const BsHandKind bs_glue_up_hand = {
+  .press = press,
+  .take = take,
+  .carry = carry,
+  .drop = drop,
+  .put_back = put_back,
+};
 
 void
 bs_glue_up_hold_tick (BsGlueUpCanvas *self)
@@ -165,94 +179,13 @@ bs_glue_up_hold_tick (BsGlueUpCanvas *self)
   if (adjustment == NULL)
     return;
   double before = gtk_adjustment_get_value (adjustment);
-  gtk_adjustment_set_value (adjustment, before + find_scroll (adjustment, self->hold.pointer.x));
+  int way = bs_hand_find_scroll ((double)self->hand.pointer.x - before,
+                                 gtk_adjustment_get_page_size (adjustment));
+  gtk_adjustment_set_value (adjustment, before + way * SCROLL_STEP);
   double by = gtk_adjustment_get_value (adjustment) - before;
   if (by > 0.0 || by < 0.0)
     {
-      self->hold.pointer.x += (float)by;
-      update_target (self);
-      gtk_widget_queue_draw (GTK_WIDGET (self));
+      self->hand.pointer.x += (float)by;
+      carry (self);
     }
-}
-
-/* The gesture. */
-
-static void
-drag_begin_cb (GtkGestureDrag *gesture, double x, double y, BsGlueUpCanvas *self)
-{
-  BsSeat *seat = bs_glue_up_seats_find_at (self, x, y);
-
-  if (seat == NULL)
-    {
-      gtk_gesture_set_state (GTK_GESTURE (gesture), GTK_EVENT_SEQUENCE_DENIED);
-      return;
-    }
-  bs_session_select (self->session, seat->id);
-  gtk_widget_grab_focus (GTK_WIDGET (seat->strip));
-}
-
-static void
-drag_update_cb (GtkGestureDrag *gesture, double dx, double dy, BsGlueUpCanvas *self)
-{
-  double x, y;
-
-  gtk_gesture_drag_get_start_point (gesture, &x, &y);
-  if (!is_holding (self))
-    {
-      BsSeat *seat = bs_glue_up_seats_get_selected (self);
-
-      if (seat == NULL || !gtk_drag_check_threshold (GTK_WIDGET (self), 0, 0, (int)dx, (int)dy))
-        return;
-      gtk_gesture_set_state (GTK_GESTURE (gesture), GTK_EVENT_SEQUENCE_CLAIMED);
-      pick_up (self, seat, x, y);
-    }
-  self->hold.pointer = GRAPHENE_POINT_INIT ((float)(x + dx), (float)(y + dy));
-  update_target (self);
-  gtk_widget_queue_draw (GTK_WIDGET (self));
-}
-
-static void
-drag_end_cb (GtkGestureDrag *gesture, double dx, double dy, BsGlueUpCanvas *self)
-{
-  if (is_holding (self))
-    drop (self);
-}
-
-static void
-cancel_cb (GtkGesture *gesture, GdkEventSequence *sequence, BsGlueUpCanvas *self)
-{
-  bs_glue_up_hold_cancel (self);
-}
-
-static gboolean
-key_pressed_cb (GtkEventControllerKey *keys, guint key, guint code, GdkModifierType modifiers,
-                BsGlueUpCanvas *self)
-{
-  if (!is_holding (self))
-    return GDK_EVENT_PROPAGATE;
-  if (key == GDK_KEY_Escape)
-    {
-      bs_glue_up_hold_cancel (self);
-      gtk_gesture_set_state (self->hold.gesture, GTK_EVENT_SEQUENCE_DENIED);
-    }
-  return GDK_EVENT_STOP; /* nothing else changes the plan under the hand */
-}
-
-void
-bs_glue_up_hold_init (BsGlueUpCanvas *self)
-{
-  GtkGesture *drag = gtk_gesture_drag_new ();
-
-  GtkEventController *keys = gtk_event_controller_key_new ();
-
-  self->hold.gesture = drag;
-  g_signal_connect (drag, "drag-begin", G_CALLBACK (drag_begin_cb), self);
-  g_signal_connect (drag, "drag-update", G_CALLBACK (drag_update_cb), self);
-  g_signal_connect (drag, "drag-end", G_CALLBACK (drag_end_cb), self);
-  g_signal_connect (drag, "cancel", G_CALLBACK (cancel_cb), self);
-  gtk_widget_add_controller (GTK_WIDGET (self), GTK_EVENT_CONTROLLER (drag));
-
-  gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);
-  g_signal_connect (keys, "key-pressed", G_CALLBACK (key_pressed_cb), self);
-  gtk_widget_add_controller (GTK_WIDGET (self), keys);
 }

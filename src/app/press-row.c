@@ -5,24 +5,11 @@
 #include <glib/gi18n.h>
 
 #include "app/number-row.h"
+#include "app/page.h"
 #include "core/units.h"
 #include "words/schedule.h"
 
 #define NUMBER_WIDTH 186
-
-GtkWidget *
-bs_press_text_new (const char *text, const char *css_class)
-{
-  GtkWidget *label = gtk_label_new (text);
-
-  gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
-  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
-  gtk_label_set_selectable (GTK_LABEL (label), TRUE);
-  gtk_widget_set_focusable (label, FALSE); /* or all of it is selected at once */
-  if (css_class != NULL)
-    gtk_widget_add_css_class (label, css_class);
-  return label;
-}
 
 /* limit_s: what the glue allows; 0: nothing is said of it. */
 static void
@@ -69,11 +56,11 @@ bs_press_row_new (const BsSchedule *schedule, const BsStagesPlan *presses, guint
   g_autofree char *title = bs_words_press_title (schedule, presses, number);
   g_autofree char *text = bs_words_press (schedule, presses, number);
 
-  gtk_box_append (GTK_BOX (box), bs_press_text_new (title, "strong"));
+  gtk_box_append (GTK_BOX (box), bs_page_text_new (title, "strong"));
   if (stage->limit != BS_STAGE_LIMIT_NONE)
     gtk_box_append (GTK_BOX (box),
-                    bs_press_text_new (bs_words_stage_limit (stage->limit), "strong"));
-  gtk_box_append (GTK_BOX (box), bs_press_text_new (text, NULL));
+                    bs_page_text_new (bs_words_stage_limit (stage->limit), "strong"));
+  gtk_box_append (GTK_BOX (box), bs_page_text_new (text, NULL));
   gtk_box_append (GTK_BOX (box), numbers_new (schedule, stage));
   return box;
 }

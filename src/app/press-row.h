@@ -12,7 +12,4 @@ G_BEGIN_DECLS
  * of the press, from 0. */
 GtkWidget *bs_press_row_new (const BsSchedule *schedule, const BsStagesPlan *presses, guint number);
 
-/* A label that wraps and can be copied from. */
-GtkWidget *bs_press_text_new (const char *text, const char *css_class);
-
 G_END_DECLS

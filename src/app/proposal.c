@@ -4,6 +4,7 @@
 
 #include <gio/gio.h>
 
+#include "app/background.h"
 #include "plan/edits.h"
 
 /* One search: shared by the thread and the proposal. */
@@ -97,6 +98,7 @@ look (GTask *task, gpointer source, gpointer data, GCancellable *cancellable)
   Search *search = data;
   BsProgress progress = { report, search };
 
+  bs_background_enter ();
   g_task_return_pointer (
       task, bs_order_solve (search->problem, &search->effort, improved, search, &progress, NULL),
       (GDestroyNotify)bs_order_result_unref);

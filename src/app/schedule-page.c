@@ -116,14 +116,14 @@ show_remedies (BsSchedulePage *self, const BsSchedule *schedule)
   empty_box (self->remedies);
   gtk_widget_set_visible (GTK_WIDGET (self->remedies), !bs_schedule_is_possible (schedule));
   gtk_box_append (self->remedies,
-                  bs_press_text_new (bs_words_remedies_heading (schedule), "strong"));
+                  bs_page_text_new (bs_words_remedies_heading (schedule), "strong"));
   for (guint i = 0; i < schedule->remedies->len; i++)
     {
       const BsStagesRemedy *remedy = &g_array_index (schedule->remedies, BsStagesRemedy, i);
       g_autofree char *text = bs_words_stages_remedy (remedy, schedule->stack->plan->units);
       g_autofree char *line = g_strdup_printf ("•  %s", text);
 
-      gtk_box_append (self->remedies, bs_press_text_new (line, NULL));
+      gtk_box_append (self->remedies, bs_page_text_new (line, NULL));
     }
 }
 
@@ -209,7 +209,7 @@ bs_schedule_page_init (BsSchedulePage *self)
 {
   self->progress = gtk_progress_bar_new ();
   self->result = gtk_box_new (GTK_ORIENTATION_VERTICAL, 18);
-  self->summary = GTK_LABEL (bs_press_text_new (NULL, NULL));
+  self->summary = GTK_LABEL (bs_page_text_new (NULL, NULL));
   self->remedies = GTK_BOX (gtk_box_new (GTK_ORIENTATION_VERTICAL, 6));
   self->elapsed = bs_number_row_new ();
   self->picture = gtk_drawing_area_new ();
@@ -244,10 +244,10 @@ build (BsSchedulePage *self)
   bs_page_add_wide (self->page, bs_packs_editor_new (self->session));
   bs_page_add_wide (
       self->page,
-      bs_press_text_new (_ ("The times are those of the hands in Shop: time yourselves once and "
-                            "type them there. Try the hardest press dry, with a watch, before any "
-                            "glue is spread, and go by the adhesive's data sheet."),
-                         "faint"));
+      bs_page_text_new (_ ("The times are those of the hands in Shop: time yourselves once and "
+                           "type them there. Try the hardest press dry, with a watch, before any "
+                           "glue is spread, and go by the adhesive's data sheet."),
+                        "faint"));
   gtk_widget_set_parent (self->page, GTK_WIDGET (self));
 }
 

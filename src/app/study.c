@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/study.h"
 
+#include "app/background.h"
 #include "core/clamp-advice.h"
 #include "core/forecast.h"
 #include "core/purchase.h"
@@ -142,6 +143,7 @@ work (GTask *task, gpointer source, gpointer plan, GCancellable *cancellable)
   BsStudy *self = source;
   BsProgress progress = { report, task, take_better };
 
+  bs_background_enter ();
   g_task_return_pointer (task, self->kind->work_out (plan, &progress), self->kind->free);
 }
 

@@ -24,6 +24,16 @@ bs_layout_clear (BsLayout *self)
   *self = (BsLayout){ 0 };
 }
 
+double
+bs_layout_sum_forces (const BsLayout *self)
+{
+  double force = 0.0;
+
+  for (guint i = 0; i < self->n_clamps; i++)
+    force += self->clamps[i].force;
+  return force;
+}
+
 /* The place of each clamp in the order of tightening: nearest to the middle first. */
 void
 bs_layout_order_turns (BsLayoutClamp *clamps, guint n)

@@ -68,6 +68,9 @@ typedef struct
 
 void bs_layout_clear (BsLayout *self);
 
+/* Of all its clamps, N. */
+double bs_layout_sum_forces (const BsLayout *self);
+
 /* Finds it; `layout` is overwritten, to be cleared by the caller. Spread evenly if that does, else
  * with places moved. FALSE with an error of BS_PRESS_ERROR for a stack that cannot be pressed. */
 gboolean bs_layout_find (const BsLayoutProblem *problem, const BsProgress *progress,

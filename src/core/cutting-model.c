@@ -26,8 +26,8 @@ ticks (double mm)
   return (gint64)llround (mm * TICKS_PER_MM);
 }
 
-static gint64
-common_divisor (gint64 a, gint64 b)
+gint64
+bs_cut_common_divisor (gint64 a, gint64 b)
 {
   while (b != 0)
     {
@@ -67,18 +67,20 @@ find_unit (const BsCutting *input, guint axis)
           const BsCutDefect *defect = &stock->defects[k];
           double trim = trim_of (input, axis);
           has_spots = TRUE;
-          unit
-              = common_divisor (unit, ticks ((axis == 0 ? defect->x_from : defect->y_from) - trim));
-          unit = common_divisor (unit, ticks ((axis == 0 ? defect->x_to : defect->y_to) - trim));
+          unit = bs_cut_common_divisor (
+              unit, ticks ((axis == 0 ? defect->x_from : defect->y_from) - trim));
+          unit = bs_cut_common_divisor (unit,
+                                        ticks ((axis == 0 ? defect->x_to : defect->y_to) - trim));
         }
     }
   for (guint i = 0; i < input->n_pins; i++)
-    unit = common_divisor (
+    unit = bs_cut_common_divisor (
         unit, ticks ((axis == 0 ? input->pins[i].x : input->pins[i].y) - trim_of (input, axis)));
   for (guint i = 0; i < input->n_parts; i++)
-    unit = common_divisor (unit, ticks (gross_of (input, &input->parts[i], axis) + input->kerf));
+    unit = bs_cut_common_divisor (unit,
+                                  ticks (gross_of (input, &input->parts[i], axis) + input->kerf));
   if (has_spots)
-    unit = common_divisor (unit, ticks (input->kerf));
+    unit = bs_cut_common_divisor (unit, ticks (input->kerf));
   unit = MAX (unit, 1);
   return most / unit > MAX_UNITS ? COARSE_TICKS : unit;
 }

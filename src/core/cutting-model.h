@@ -136,6 +136,9 @@ const BsCutBlock *bs_cut_model_next_block (const BsCutSheet *sheet, gint32 from)
  */
 double bs_cut_model_offcut (const BsCutModel *self, const BsCutSheet *sheet, gint32 used);
 
+/* The greatest that divides both: of lengths in ticks, of prices. That of 0 and b is b. */
+gint64 bs_cut_common_divisor (gint64 a, gint64 b);
+
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsCutModel, bs_cut_model_free)
 
 G_END_DECLS

@@ -5,18 +5,6 @@
 /* A longer table takes more time than it saves. */
 #define MAX_LENGTH 2000000
 
-static gint64
-common_divisor (gint64 a, gint64 b)
-{
-  while (b != 0)
-    {
-      gint64 rest = a % b;
-      a = b;
-      b = rest;
-    }
-  return a;
-}
-
 void
 bs_cut_sums_init (BsCutSums *self, const BsCutModel *model, gint64 most)
 {
@@ -24,7 +12,7 @@ bs_cut_sums_init (BsCutSums *self, const BsCutModel *model, gint64 most)
 
   *self = (BsCutSums){ .most = most };
   for (guint i = 0; i < model->n_stock; i++)
-    self->unit = common_divisor (self->unit, model->stock[i].price);
+    self->unit = bs_cut_common_divisor (self->unit, model->stock[i].price);
   if (self->unit == 0 || most / self->unit >= MAX_LENGTH)
     {
       self->unit = 0;

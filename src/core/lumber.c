@@ -180,3 +180,20 @@ bs_part_unref (BsPart *self)
 {
   g_atomic_rc_box_release_full (self, clear_part);
 }
+
+static void
+clear_cut (gpointer data)
+{
+  BsCut *self = data;
+  bs_text_clear (&self->board);
+  bs_text_clear (&self->piece);
+  bs_text_clear (&self->unknown);
+}
+
+GArray *
+bs_cuts_new (void)
+{
+  GArray *cuts = g_array_new (FALSE, TRUE, sizeof (BsCut));
+  g_array_set_clear_func (cuts, clear_cut);
+  return cuts;
+}

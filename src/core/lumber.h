@@ -133,6 +133,9 @@ BsPart *bs_part_new (const char *id);
 BsPart *bs_part_copy (const BsPart *self);
 void bs_part_unref (BsPart *self);
 
+/* Of BsCut, without any; it owns their texts. */
+GArray *bs_cuts_new (void);
+
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsBoard, bs_board_unref)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsOffer, bs_offer_unref)
 G_DEFINE_AUTOPTR_CLEANUP_FUNC (BsPart, bs_part_unref)

@@ -354,7 +354,10 @@ bs_order_cost_explain (const BsOrderCost *cost, BsWorking *why)
                        "from your wishes."));
   why->value = cost->total / (double)BS_ORDER_POINT;
   for (guint i = 0; i < BS_N_ORDER_TERMS; i++)
-    bs_working_add (why, bs_order_term_name ((BsOrderTerm)i), symbols[i],
-                    cost->terms[i] / (double)BS_ORDER_POINT, BS_QUANTITY_RATIO,
-                    N_ ("common practice, no source"));
+    {
+      bs_working_add (why, bs_order_term_name ((BsOrderTerm)i), symbols[i],
+                      cost->terms[i] / (double)BS_ORDER_POINT, BS_QUANTITY_RATIO,
+                      N_ ("common practice, no source"));
+      why->terms[i].explanation = bs_order_term_explanation ((BsOrderTerm)i);
+    }
 }

@@ -25,23 +25,6 @@ new_order (void)
 }
 
 static void
-clear_cut (gpointer data)
-{
-  BsCut *cut = data;
-  bs_text_clear (&cut->board);
-  bs_text_clear (&cut->piece);
-  bs_text_clear (&cut->unknown);
-}
-
-static GArray *
-new_cuts (void)
-{
-  GArray *cuts = g_array_new (FALSE, TRUE, sizeof (BsCut));
-  g_array_set_clear_func (cuts, clear_cut);
-  return cuts;
-}
-
-static void
 clear_pack (gpointer data)
 {
   BsPack *pack = data;
@@ -176,7 +159,7 @@ bs_plan_new (void)
   self->boards = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_board_unref);
   self->offers = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_offer_unref);
   self->parts = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_part_unref);
-  self->cuts = new_cuts ();
+  self->cuts = bs_cuts_new ();
   self->laminations = g_ptr_array_new_with_free_func ((GDestroyNotify)bs_lamination_unref);
   self->order = new_order ();
   self->packs = new_packs ();
@@ -308,7 +291,7 @@ bs_plan_copy (const BsPlan *self)
   copy->boards = copy_parts (self->boards);
   copy->offers = copy_parts (self->offers);
   copy->parts = copy_parts (self->parts);
-  copy->cuts = new_cuts ();
+  copy->cuts = bs_cuts_new ();
   copy->pins = copy_pins (self->pins);
   for (guint i = 0; i < self->cuts->len; i++)
     bs_plan_add_cut (copy, &g_array_index (self->cuts, BsCut, i));

@@ -32,16 +32,6 @@ typedef struct
   BsCutting cutting;
 } Job;
 
-static void
-clear_cut (gpointer data)
-{
-  BsCut *cut = data;
-
-  bs_text_clear (&cut->board);
-  bs_text_clear (&cut->piece);
-  bs_text_clear (&cut->unknown);
-}
-
 static const BsCut *
 get_cut (const Job *self, guint i)
 {
@@ -358,8 +348,7 @@ describe (const Job *job, const BsCutPlan *found)
 {
   BsSawPlan *self = g_new0 (BsSawPlan, 1);
 
-  self->cuts = g_array_new (FALSE, TRUE, sizeof (BsCut));
-  g_array_set_clear_func (self->cuts, clear_cut);
+  self->cuts = bs_cuts_new ();
   for (guint i = 0; i < job->kept->len; i++)
     add_cut (self, get_cut (job, g_array_index (job->kept, guint, i)));
   for (guint i = 0; i < found->pieces->len; i++)

@@ -41,7 +41,8 @@ typedef struct
   const char *symbol; /* "A"; the one that the formula uses */
   double value;
   BsQuantity quantity;
-  const char *source; /* N_() or a citation; NULL when it follows from the plan */
+  const char *source;      /* N_() or a citation; NULL when it follows from the plan */
+  const char *explanation; /* N_() a sentence on what it counts; NULL where the name says it */
 } BsTerm;
 
 #define BS_WORKING_MAX_TERMS 12

@@ -211,37 +211,28 @@ draw_axis (const Curve *self)
     }
 }
 
-/* Words over the curve: it shows through faintly. */
-#define PLATE_ALPHA 0.85
-
-static void
-draw_on_plate (const Curve *self, const char *words, const BsColor *color, double x, double y,
-               double part_y)
-{
-  BsLettering small = { .size = 0.85 * self->scale->text_size };
-  double wide, high;
-
-  bs_lettering_measure (self->cr, words, &small, &wide, &high);
-  cairo_rectangle (self->cr, x - 0.5 * wide - 0.3 * small.size, y - part_y * high,
-                   wide + 0.6 * small.size, high);
-  bs_color_set_faded (&self->palette->ground, self->cr, PLATE_ALPHA);
-  cairo_fill (self->cr);
-  bs_color_set (color, self->cr);
-  bs_lettering_draw (self->cr, words, &small, x, y, 0.5, part_y);
-}
-
-/* Its words stand on the side where the curve mostly is not. */
+/* Its words stand on the side where the curve mostly is not, clear of its line and of the axis's.
+ */
 static void
 draw_limit (const Curve *self, double pressure_mpa, double mean_mpa, const char *words,
             const BsColor *color)
 {
+  BsLettering small = { .size = 0.85 * self->scale->text_size };
+  double wide, high, gap = 0.3 * small.size;
+
   if (!(pressure_mpa <= self->heat.to))
     return;
+  bs_lettering_measure (self->cr, words, &small, &wide, &high);
+  double x = bs_pressing_scale_from_x (self->scale, 0.5 * self->scale->length) - 0.5 * wide;
+  double y = from_pressure (self, pressure_mpa);
+  double top = mean_mpa > pressure_mpa ? y + gap : y - gap - high;
+
+  bs_color_set (&self->palette->ground, self->cr);
+  cairo_rectangle (self->cr, x - gap, top, wide + 2.0 * gap, high);
+  cairo_fill (self->cr);
   bs_color_set (color, self->cr);
   draw_level (self, pressure_mpa, TRUE);
-  draw_on_plate (self, words, color,
-                 bs_pressing_scale_from_x (self->scale, 0.5 * self->scale->length),
-                 from_pressure (self, pressure_mpa), mean_mpa > pressure_mpa ? 0.0 : 1.0);
+  bs_lettering_draw (self->cr, words, &small, x, top, 0.0, 0.0);
 }
 
 /* A stroke for each joint; where it is open, it lies on the ground. */
@@ -303,9 +294,9 @@ bs_draw_pressing_curve (cairo_t *cr, const BsPressure *pressure, guint line,
   self.heat.to = fmax (1.25 * problem->least_mpa, pressure->layout.greatest_mpa);
   cairo_save (cr);
   draw_axis (&self);
-  draw_pressures (&self, bs_pressure_get_line (pressure, line));
   draw_limit (&self, problem->least_mpa, mean, _ ("the adhesive’s least"), &palette->caution);
   draw_limit (&self, problem->most_mpa, mean, _ ("the wood’s strength"), &palette->stop);
+  draw_pressures (&self, bs_pressure_get_line (pressure, line));
   draw_title (&self, line);
   cairo_restore (cr);
 }

@@ -213,21 +213,12 @@ bs_words_clamp_trial_effect (const BsClampAdvice *advice, const BsClampTrial *tr
       after, was, is);
 }
 
-static double
-sum_forces (const BsLayout *layout)
-{
-  double force = 0.0;
-
-  for (guint i = 0; i < layout->n_clamps; i++)
-    force += layout->clamps[i].force;
-  return force;
-}
-
 /* "9 clamps with 48 kN in all". */
 static char *
 count_clamps (const BsLayout *layout, BsUnitSystem units)
 {
-  g_autofree char *force = bs_units_format (sum_forces (layout), BS_QUANTITY_FORCE, units);
+  g_autofree char *force
+      = bs_units_format (bs_layout_sum_forces (layout), BS_QUANTITY_FORCE, units);
 
   /* Translators: number of clamps, a force. */
   return g_strdup_printf (

@@ -150,18 +150,3 @@ bs_words_fixing (const BsResults *results)
       g_return_val_if_reached (NULL);
     }
 }
-
-char *
-bs_words_slot (const BsSlot *slot, BsUnitSystem units)
-{
-  g_autofree char *distance = bs_units_format (slot->distance, BS_QUANTITY_LENGTH, units);
-  g_autofree char *length = bs_units_format (slot->length, BS_QUANTITY_LENGTH, units);
-  g_autofree char *towards = bs_units_format (slot->towards, BS_QUANTITY_LENGTH, units);
-  g_autofree char *away = bs_units_format (slot->away, BS_QUANTITY_LENGTH, units);
-
-  return g_strdup_printf (
-      /* Translators: four lengths. */
-      _ ("At %s from where the slab is fixed: a slot %s long across the grain, which leaves the "
-         "screw %s towards the fixed spot and %s away from it."),
-      distance, length, towards, away);
-}

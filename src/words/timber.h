@@ -21,9 +21,6 @@ char *bs_words_movement_formula (const BsMovement *movement, BsUnitSystem units)
 /* How the slab is held, which is what its slots are for. */
 char *bs_words_fixing (const BsResults *results);
 
-/* One slot: how long, and where the screw stands in it. */
-char *bs_words_slot (const BsSlot *slot, BsUnitSystem units);
-
 /* What to heed before a piece is milled, a sentence for each flag. */
 char **bs_words_milling (const BsRough *piece, const BsMillingShop *shop, BsUnitSystem units);
 

@@ -50,6 +50,8 @@ append_term (GString *text, const BsWorking *working, const BsTerm *term, BsUnit
   else
     /* Translators: name of a value, value, where it comes from. */
     g_string_append_printf (text, _ ("%s: %s (%s)\n"), _ (term->name), value, source);
+  if (term->explanation != NULL && fabs (term->value) > 0.0)
+    g_string_append_printf (text, "    %s\n", _ (term->explanation));
 }
 
 char *

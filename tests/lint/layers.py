@@ -21,7 +21,8 @@ LAYERS = {
               'unistd.h', 'sys/')),
     'draw': (('core/', 'words/', 'draw/'), ('glib.h', 'glib/', 'cairo', 'pango/')),
     'app': (('core/', 'words/', 'plan/', 'draw/', 'app/'),
-            ('glib.h', 'glib/', 'glib-object.h', 'gio/', 'cairo', 'pango/', 'gtk/', 'gdk/', 'graphene.h')),
+            ('glib.h', 'glib/', 'glib-object.h', 'gio/', 'cairo', 'pango/', 'gtk/', 'gdk/', 'graphene.h',
+             'sys/resource.h')),
 }
 
 

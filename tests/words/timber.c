@@ -76,17 +76,6 @@ test_movement_not_known (void)
   g_assert_nonnull (strstr (sentences[0], "cannot be told"));
 }
 
-static void
-test_slot (void)
-{
-  BsSlot slot = { 300.0, .towards = 1.2, .away = 2.0, .length = 10.2, .middle = 300.4 };
-  g_autofree char *text = bs_words_slot (&slot, BS_UNIT_SYSTEM_METRIC);
-
-  g_assert_nonnull (strstr (text, "At 300" THIN "mm"));
-  g_assert_nonnull (strstr (text, "10.2" THIN "mm long"));
-  g_assert_nonnull (strstr (text, "1.2" THIN "mm towards"));
-}
-
 /* A sentence for each flag, and no other. */
 static void
 test_milling (void)
@@ -322,7 +311,6 @@ main (int argc, char *argv[])
   g_test_add_func ("/words/timber/movement", test_movement);
   g_test_add_func ("/words/timber/movement-on-flat", test_movement_on_flat);
   g_test_add_func ("/words/timber/movement-not-known", test_movement_not_known);
-  g_test_add_func ("/words/timber/slot", test_slot);
   g_test_add_func ("/words/timber/milling", test_milling);
   g_test_add_func ("/words/timber/need", test_need);
   g_test_add_func ("/words/timber/layers", test_layers);
