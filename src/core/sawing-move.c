@@ -39,6 +39,10 @@ tell_lack (const BsPlan *plan, const BsCut *cut, const BsBoard *board)
 
   switch (lack.kind)
     {
+    case BS_SAW_LACK_USED:
+      /* Translators: a board, a piece. */
+      return g_strdup_printf (_ ("Board %s was milled before, and nothing of it is left for %s."),
+                              label, piece);
     case BS_SAW_LACK_WOOD:
       /* Translators: a piece, a board. */
       return g_strdup_printf (_ ("%s is to be of another wood than board %s."), piece, label);

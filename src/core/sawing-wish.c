@@ -172,6 +172,23 @@ bs_saw_straighten (const BsPlan *plan, const BsBoard *board, double length)
   return fabs (piece.crook);
 }
 
+gboolean
+bs_saw_is_used_up (const BsPlan *plan, const BsBoard *board)
+{
+  gboolean is_milled = FALSE;
+
+  for (guint i = 0; i < plan->laminations->len && !is_milled; i++)
+    {
+      const BsLamination *lamination = g_ptr_array_index (plan->laminations, i);
+
+      is_milled = g_strcmp0 (lamination->board, board->id) == 0
+                  && bs_saw_count_cuts (plan, lamination->id) == 0;
+    }
+  for (guint i = 0; i < plan->cuts->len && is_milled; i++)
+    is_milled = !g_str_equal (g_array_index (plan->cuts, BsCut, i).board, board->id);
+  return is_milled;
+}
+
 BsSawLack
 bs_saw_board_lack (const BsPlan *plan, const BsBoard *board, const BsSawWish *wish)
 {
@@ -183,6 +200,8 @@ bs_saw_board_lack (const BsPlan *plan, const BsBoard *board, const BsSawWish *wi
 
   if (wish->wood != NULL && g_strcmp0 (wish->wood, board->wood) != 0)
     return (BsSawLack){ BS_SAW_LACK_WOOD, NAN, NAN };
+  if (bs_saw_is_used_up (plan, board))
+    return (BsSawLack){ BS_SAW_LACK_USED, NAN, NAN };
   if (wish->rough_length > length + ROUNDING)
     return (BsSawLack){ BS_SAW_LACK_LENGTH, wish->rough_length, length };
   if (wish->rough_width > width + ROUNDING)

@@ -59,6 +59,7 @@ double bs_saw_straighten (const BsPlan *plan, const BsBoard *board, double lengt
 typedef enum
 {
   BS_SAW_LACK_NONE,      /* some board could take it, but all are taken up */
+  BS_SAW_LACK_USED,      /* of one board: it was milled before */
   BS_SAW_LACK_WOOD,      /* no board of its wood */
   BS_SAW_LACK_LENGTH,    /* `most` is what the best of them has, without trims, */
   BS_SAW_LACK_WIDTH,     /* without trims and what straightens its edge, */
@@ -70,6 +71,10 @@ typedef struct
   BsSawLackKind kind;
   double needed, most;
 } BsSawLack;
+
+/* Laminations that were milled before name the board and it has no cuts: how they lay in it is not
+ * known, so nothing else can come from it. */
+gboolean bs_saw_is_used_up (const BsPlan *plan, const BsBoard *board);
 
 /* What this board lacks for a wish. */
 BsSawLack bs_saw_board_lack (const BsPlan *plan, const BsBoard *board, const BsSawWish *wish);

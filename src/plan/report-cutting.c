@@ -6,9 +6,9 @@
 #include "plan/json-text.h"
 
 static const char *const lack_names[] = {
-  [BS_SAW_LACK_NONE] = "room",           [BS_SAW_LACK_WOOD] = "wood",
-  [BS_SAW_LACK_LENGTH] = "length",       [BS_SAW_LACK_WIDTH] = "width",
-  [BS_SAW_LACK_THICKNESS] = "thickness",
+  [BS_SAW_LACK_NONE] = "room",   [BS_SAW_LACK_USED] = "used",
+  [BS_SAW_LACK_WOOD] = "wood",   [BS_SAW_LACK_LENGTH] = "length",
+  [BS_SAW_LACK_WIDTH] = "width", [BS_SAW_LACK_THICKNESS] = "thickness",
 };
 
 static JsonArray *

@@ -18,6 +18,27 @@ format_length (double mm, BsUnitSystem units)
   return bs_units_format (mm, BS_QUANTITY_LENGTH, units);
 }
 
+/* What was made of a board that is used up. */
+static char *
+describe_milled (const BsBoard *board, const BsPlan *plan)
+{
+  GString *labels = g_string_new (NULL);
+  char *text;
+
+  for (guint i = 0; i < plan->laminations->len; i++)
+    {
+      const BsLamination *lamination = g_ptr_array_index (plan->laminations, i);
+
+      if (g_strcmp0 (lamination->board, board->id) == 0)
+        g_string_append_printf (labels, "%s%s", labels->len > 0 ? ", " : "",
+                                bs_saw_piece_label (plan, lamination->id));
+    }
+  /* Translators: what is done with a board; %s: labels of laminations, "A1, A2". */
+  text = g_strdup_printf (_ ("milled before into %s"), labels->str);
+  g_string_free (labels, TRUE);
+  return text;
+}
+
 /* What is done with a board that can be sawn. */
 static char *
 describe_work (const BsSawing *sawing, guint n_cuts, BsUnitSystem units)
@@ -44,7 +65,9 @@ bs_words_sawn_board (const BsSawnBoard *board, const BsPlan *plan)
   g_autofree char *width = bs_units_format_number (lumber->width, BS_QUANTITY_LENGTH, plan->units);
   g_autofree char *thickness = format_length (lumber->thickness, plan->units);
   g_autofree char *fault = bs_sawn_board_tell_fault (board, plan);
-  g_autofree char *work = describe_work (board->sawing, board->cuts->len, plan->units);
+  g_autofree char *work = bs_saw_is_used_up (plan, lumber)
+                              ? describe_milled (lumber, plan)
+                              : describe_work (board->sawing, board->cuts->len, plan->units);
 
   /* Translators: a board's label, its length, width and thickness, and what is done with it:
    * "Board 3: 3100 × 238 × 52 mm, crosscut first". */
@@ -225,8 +248,9 @@ bs_words_saw_lack (const BsPlan *plan, const BsSawWish *wish)
 
   switch (lack.kind)
     {
+    case BS_SAW_LACK_USED:
     case BS_SAW_LACK_WOOD:
-      return g_strdup (_ ("no board in the rack is of its wood"));
+      return g_strdup (_ ("no board that is left is of its wood"));
     case BS_SAW_LACK_LENGTH:
       /* Translators: two lengths. */
       return g_strdup_printf (_ ("it needs %s of length, the longest board gives %s"), needed,
@@ -240,8 +264,9 @@ bs_words_saw_lack (const BsPlan *plan, const BsSawWish *wish)
           most);
     case BS_SAW_LACK_NONE:
     default:
-      return g_strdup (plan->cuts->len == 0 ? _ ("not planned yet")
-                                            : _ ("no board has room left for it"));
+      return g_strdup (plan->cuts->len == 0
+                           ? _ ("not planned yet")
+                           : _ ("no room beside the cuts as they lie; plan them anew"));
     }
 }
 

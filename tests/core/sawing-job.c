@@ -51,7 +51,8 @@ test_four_of_one_board (void)
   g_assert_true (found->is_bound && found->is_price_least);
 }
 
-/* What was milled before gets no place. */
+/* What was milled before gets no place, and its board gives nothing else: the dearer one is sawn.
+ */
 static void
 test_milled_is_not_planned (void)
 {
@@ -59,6 +60,7 @@ test_milled_is_not_planned (void)
   g_autoptr (BsPlan) cut = NULL;
 
   rack_add_board (plan, 2000.0, 200.0, 52.0, 3000);
+  rack_add_board (plan, 2000.0, 200.0, 52.0, 4000);
   for (int i = 0; i < 2; i++)
     rack_add_lamination (plan, 900.0, 45.0, 60.0);
   bs_text_set (&((BsLamination *)plan->laminations->pdata[0])->board, "board-1");
@@ -66,6 +68,7 @@ test_milled_is_not_planned (void)
   cut = solve (plan, NULL);
   g_assert_cmpuint (cut->cuts->len, ==, 1);
   g_assert_cmpstr (g_array_index (cut->cuts, BsCut, 0).piece, ==, "lamination-2");
+  g_assert_cmpstr (g_array_index (cut->cuts, BsCut, 0).board, ==, "board-2");
   g_assert_cmpint (count_missing (cut), ==, 0);
 }
 

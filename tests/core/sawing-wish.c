@@ -156,11 +156,44 @@ test_lack (gconstpointer data)
   g_assert_cmpfloat_with_epsilon (lack.most, row->most, 1e-9);
 }
 
+/* A board that a lamination without a cut names was milled before; one with a cut of its own can
+ * still be sawn, and so can the board once the lamination names another. */
+static void
+test_used_up (void)
+{
+  g_autoptr (BsPlan) plan = rack_plan_new ();
+  BsBoard *board = rack_add_board (plan, 2000.0, 200.0, 52.0, 0);
+  BsLamination *lamination = bs_lamination_new ("milled");
+  BsCut cut = { .length = 500.0, .width = 60.0 };
+
+  bs_text_set (&lamination->board, board->id);
+  g_ptr_array_add (plan->laminations, lamination);
+  rack_add_part (plan, 1, 900.0, 60.0, 45.0);
+  g_autoptr (GArray) wishes = bs_saw_wishes_new (plan);
+  const BsSawWish *part = &g_array_index (wishes, BsSawWish, wishes->len - 1);
+
+  g_assert_true (bs_saw_is_used_up (plan, board));
+  g_assert_cmpint (bs_saw_board_lack (plan, board, part).kind, ==, BS_SAW_LACK_USED);
+  g_assert_cmpint (bs_saw_lack (plan, part).kind, ==, BS_SAW_LACK_WOOD);
+
+  bs_text_set (&cut.board, board->id);
+  bs_text_set (&cut.piece, "milled");
+  bs_plan_add_cut (plan, &cut);
+  g_assert_false (bs_saw_is_used_up (plan, board));
+  g_array_set_size (plan->cuts, 0);
+  bs_text_set (&lamination->board, "another");
+  g_assert_false (bs_saw_is_used_up (plan, board));
+  g_assert_cmpint (bs_saw_lack (plan, part).kind, ==, BS_SAW_LACK_NONE);
+  bs_text_clear (&cut.board);
+  bs_text_clear (&cut.piece);
+}
+
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/sawing-wish/round-up", test_round_up);
+  g_test_add_func ("/sawing-wish/used-up", test_used_up);
   g_test_add_func ("/sawing-wish/kerf", test_kerf);
   g_test_add_func ("/sawing-wish/rough-size", test_rough_size);
   g_test_add_func ("/sawing-wish/demands", test_demands);

@@ -57,7 +57,7 @@ def check_milled():
     with desk.Desk(BAKERY) as program:
         program.click_on('label', 'Cutting')
         desk.wait('nothing to cut', lambda: see(program, 'Nothing is left to cut: every'))
-        assert not see(program, 'no place') and not see(program, 'no board has room')
+        assert not see(program, 'no place') and not see(program, 'no room beside')
         program.shoot('cutting-milled')
 
 

@@ -105,7 +105,7 @@ test_not_planned (void)
 
   g_array_set_size (plan->cuts, 0);
   before = bs_words_saw_lack (plan, wish);
-  g_assert_cmpstr (planned, ==, "no board has room left for it");
+  g_assert_cmpstr (planned, ==, "no room beside the cuts as they lie; plan them anew");
   g_assert_cmpstr (before, ==, "not planned yet");
 }
 
