@@ -17,7 +17,8 @@
 /* How near a stop catches a piece, in pixels. */
 #define CATCH 9.0
 
-/* How far the view scrolls at each motion near its edge, in pixels. */
+/* How near the view's edge the view begins to scroll, and how far at each motion, in pixels. */
+#define SCROLL_ZONE 36.0
 #define SCROLL_STEP 18.0
 
 static const BsCut *
@@ -344,7 +345,7 @@ scroll (BsCuttingCanvas *self)
   if (self->vertical == NULL)
     return;
   bs_cutting_canvas_get_view (self, &from, &page);
-  int way = bs_hand_find_scroll ((double)self->hand.pointer.y - from, page);
+  int way = bs_hand_find_scroll ((double)self->hand.pointer.y - from, page, SCROLL_ZONE);
   gtk_adjustment_set_value (self->vertical,
                             gtk_adjustment_get_value (self->vertical) + way * SCROLL_STEP);
 }

@@ -11,7 +11,8 @@
 
 #define TARGET_RACK (-1)
 
-/* How far the view scrolls in a frame, in pixels. */
+/* How near the view's edge the view begins to scroll, and how far in a frame, in pixels. */
+#define SCROLL_ZONE 48.0
 #define SCROLL_STEP 12.0
 
 /* The plan with it put down at a target. */
@@ -180,7 +181,7 @@ bs_glue_up_hold_tick (BsGlueUpCanvas *self)
     return;
   double before = gtk_adjustment_get_value (adjustment);
   int way = bs_hand_find_scroll ((double)self->hand.pointer.x - before,
-                                 gtk_adjustment_get_page_size (adjustment));
+                                 gtk_adjustment_get_page_size (adjustment), SCROLL_ZONE);
   gtk_adjustment_set_value (adjustment, before + way * SCROLL_STEP);
   double by = gtk_adjustment_get_value (adjustment) - before;
   if (by > 0.0 || by < 0.0)

@@ -4,9 +4,6 @@
 
 #include <math.h>
 
-/* How near the view's edge the view begins to scroll, in pixels. */
-#define SCROLL_ZONE 36.0
-
 static gboolean
 is_beyond_click (const BsHand *self, double dx, double dy)
 {
@@ -45,11 +42,11 @@ bs_hand_put_back (BsHand *self)
 }
 
 int
-bs_hand_find_scroll (double in_view, double page)
+bs_hand_find_scroll (double in_view, double page, double zone)
 {
-  if (in_view < SCROLL_ZONE)
+  if (in_view < zone)
     return -1;
-  return in_view > page - SCROLL_ZONE ? 1 : 0;
+  return in_view > page - zone ? 1 : 0;
 }
 
 static void

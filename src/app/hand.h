@@ -48,7 +48,7 @@ void bs_hand_let_go (BsHand *self);
 void bs_hand_put_back (BsHand *self);
 
 /* Which way to scroll a view, -1, 0 or 1, when the pointer is so far from the beginning of what is
- * seen of it. */
-int bs_hand_find_scroll (double in_view, double page);
+ * seen of it; `zone`: how near the edge it begins. */
+int bs_hand_find_scroll (double in_view, double page, double zone);
 
 G_END_DECLS
