@@ -36,7 +36,7 @@ carry (gpointer application)
   g_ptr_array_add (words, NULL);
 
   meter_run (application, "frame while carrying, 60 laminations, 1600 x 1000",
-             g_steal_pointer (&words));
+             g_steal_pointer (&words), NULL);
   return G_SOURCE_REMOVE;
 }
 

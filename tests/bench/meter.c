@@ -13,6 +13,7 @@ static struct
   gint64 woke, woke_at; /* by the clock, and by the processor */
   gboolean is_running;
   const char *title;
+  GSourceFunc next;
 } meter;
 
 static gint64
@@ -74,7 +75,10 @@ ended_cb (GObject *subprocess, GAsyncResult *result, gpointer application)
   g_print ("%s: %u frames\n", meter.title, meter.frames->len);
   print_times ("by the clock", meter.frames);
   print_times ("processor time of the main thread", meter.work);
-  g_application_quit (G_APPLICATION (application));
+  if (meter.next != NULL)
+    g_idle_add (meter.next, application);
+  else
+    g_application_quit (G_APPLICATION (application));
 }
 
 void
@@ -86,7 +90,7 @@ meter_init (void)
 }
 
 void
-meter_run (GApplication *application, const char *title, GPtrArray *words)
+meter_run (GApplication *application, const char *title, GPtrArray *words, GSourceFunc next)
 {
   g_autoptr (GPtrArray) owned = words;
   g_autoptr (GError) error = NULL;
@@ -95,7 +99,10 @@ meter_run (GApplication *application, const char *title, GPtrArray *words)
 
   if (command == NULL)
     g_error ("%s", error->message);
+  g_array_set_size (meter.frames, 0);
+  g_array_set_size (meter.work, 0);
   meter.title = title;
+  meter.next = next;
   meter.is_running = TRUE;
   meter.woke = g_get_monotonic_time ();
   meter.woke_at = get_processor_time ();

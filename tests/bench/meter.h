@@ -13,7 +13,8 @@ G_BEGIN_DECLS
 void meter_init (void);
 
 /* Runs a command (words, NULL-terminated; taken over) that moves the pointer or presses keys, takes
- * times as long as it runs, prints them under a title and quits the application. */
-void meter_run (GApplication *application, const char *title, GPtrArray *words);
+ * times as long as it runs, and prints them under a title. Then it goes on with `next`; NULL: it
+ * quits the application. */
+void meter_run (GApplication *application, const char *title, GPtrArray *words, GSourceFunc next);
 
 G_END_DECLS
