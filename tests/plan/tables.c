@@ -35,8 +35,8 @@ test_wood_handbook (void)
   g_assert_true (beech->is_from_memory); /* its hardness */
 }
 
-/* Density 710 kg/m3 at 12 % (EN 350, from memory) is a specific gravity of 710 / 1120. Stiffness as in
- * DIN 68364, side hardness 1450 lbf as usually published; both from memory. */
+/* Density 710 kg/m3 at 12 % (EN 350, from memory) is a specific gravity of 710 / 1120. Stiffness as
+ * in DIN 68364, side hardness 1450 lbf as usually published; both from memory. */
 static void
 test_wood_by_density (void)
 {
