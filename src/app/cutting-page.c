@@ -64,6 +64,7 @@ show_numbers (BsCuttingPage *self)
   bs_saw_explain_kerf (rack, plan, &why);
   bs_number_row_show (BS_NUMBER_ROW (self->kerf), &why, plan->units, NULL);
   gtk_label_set_text (self->sum, sum);
+  gtk_widget_set_visible (GTK_WIDGET (self->sum), rack->n_taken > 0);
 }
 
 /* The message: what is being done, or what there is to say about the cuts. */

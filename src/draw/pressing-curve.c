@@ -211,10 +211,21 @@ draw_axis (const Curve *self)
     }
 }
 
-/* Its words stand on the side where the curve mostly is not, clear of its line and of the axis's.
- */
 static void
-draw_limit (const Curve *self, double pressure_mpa, double mean_mpa, const char *words,
+draw_limit (const Curve *self, double pressure_mpa, const BsColor *color)
+{
+  if (!(pressure_mpa <= self->heat.to))
+    return;
+  bs_color_set (color, self->cr);
+  draw_level (self, pressure_mpa, TRUE);
+}
+
+/* Over the curve, which shows through faintly; clear of the limit's line, on the side where the
+ * curve mostly is not. */
+#define PLATE_ALPHA 0.85
+
+static void
+name_limit (const Curve *self, double pressure_mpa, double mean_mpa, const char *words,
             const BsColor *color)
 {
   BsLettering small = { .size = 0.85 * self->scale->text_size };
@@ -227,11 +238,10 @@ draw_limit (const Curve *self, double pressure_mpa, double mean_mpa, const char 
   double y = from_pressure (self, pressure_mpa);
   double top = mean_mpa > pressure_mpa ? y + gap : y - gap - high;
 
-  bs_color_set (&self->palette->ground, self->cr);
+  bs_color_set_faded (&self->palette->ground, self->cr, PLATE_ALPHA);
   cairo_rectangle (self->cr, x - gap, top, wide + 2.0 * gap, high);
   cairo_fill (self->cr);
   bs_color_set (color, self->cr);
-  draw_level (self, pressure_mpa, TRUE);
   bs_lettering_draw (self->cr, words, &small, x, top, 0.0, 0.0);
 }
 
@@ -294,9 +304,11 @@ bs_draw_pressing_curve (cairo_t *cr, const BsPressure *pressure, guint line,
   self.heat.to = fmax (1.25 * problem->least_mpa, pressure->layout.greatest_mpa);
   cairo_save (cr);
   draw_axis (&self);
-  draw_limit (&self, problem->least_mpa, mean, _ ("the adhesive’s least"), &palette->caution);
-  draw_limit (&self, problem->most_mpa, mean, _ ("the wood’s strength"), &palette->stop);
+  draw_limit (&self, problem->least_mpa, &palette->caution);
+  draw_limit (&self, problem->most_mpa, &palette->stop);
   draw_pressures (&self, bs_pressure_get_line (pressure, line));
+  name_limit (&self, problem->least_mpa, mean, _ ("the adhesive’s least"), &palette->caution);
+  name_limit (&self, problem->most_mpa, mean, _ ("the wood’s strength"), &palette->stop);
   draw_title (&self, line);
   cairo_restore (cr);
 }

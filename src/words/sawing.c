@@ -316,10 +316,8 @@ bs_words_saw_sum (const BsSawRack *rack, BsUnitSystem units)
   g_autofree char *waste
       = bs_units_format (get_share_pct (rack, rack->waste_area), BS_QUANTITY_PERCENT, units);
 
-  if (rack->n_taken == 0 && rack->n_missing == 0)
-    return g_strdup (_ ("Nothing is left to cut."));
   if (rack->n_taken == 0)
-    return g_strdup (_ ("Nothing is cut yet."));
+    return g_strdup ("");
   /* Translators: an area and four shares in per cent. */
   return g_strdup_printf (
       ngettext ("%u board of %s is %s pieces, %s kerfs, %s offcuts and %s other waste.",

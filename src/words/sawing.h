@@ -32,7 +32,8 @@ char *bs_words_saw_lack (const BsPlan *plan, const BsSawWish *wish);
  * or along it. NULL: there are none. */
 char *bs_words_saw_passes (const BsSawing *sawing, gboolean is_rip, BsUnitSystem units);
 
-/* "7 boards of 3.24 m²: 76.5 % pieces, 3.4 % kerfs, 2 % offcuts, 18.1 % other waste". */
+/* "7 boards of 3.24 m²: 76.5 % pieces, 3.4 % kerfs, 2 % offcuts, 18.1 % other waste"; empty while
+ * nothing is cut. */
 char *bs_words_saw_sum (const BsSawRack *rack, BsUnitSystem units);
 
 /* All of a piece for those who cannot see it: what, how large, where, its state. */
