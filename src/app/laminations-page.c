@@ -190,29 +190,6 @@ append_columns (BsLaminationsPage *self)
 
 /* The selected lamination. */
 
-static void
-draw_picture_cb (GtkDrawingArea *area, cairo_t *cr, int width, int height, gpointer data)
-{
-  BsLaminationsPage *self = data;
-  const BsLamination *lamination = NULL;
-  const char *selected = bs_session_get_selected (self->session);
-  const BsPlan *plan = bs_session_get_plan (self->session);
-
-  if (selected != NULL)
-    lamination = bs_plan_find_lamination (plan, selected);
-  if (lamination == NULL)
-    return;
-
-  BsPlacement as_marked = { .lamination = lamination->id };
-  BsPlaced placed = bs_placed_new (plan, &as_marked, 0.0);
-  double per_mm = MIN ((width - 12.0) / placed.thickness, (height - 12.0) / placed.height_left);
-  BsScale scale
-      = { .per_mm_across = per_mm, .per_mm_along = per_mm, .hairline = 1.0, .text_size = 12.0 };
-  cairo_translate (cr, (width - per_mm * placed.thickness) / 2.0,
-                   height - (height - per_mm * placed.height_left) / 2.0);
-  bs_draw_end (cr, &placed, &scale, bs_appearance_find_palette (GTK_WIDGET (area)), BS_MARK_NONE);
-}
-
 static const BsLamination *
 find_selected (BsLaminationsPage *self)
 {
@@ -220,6 +197,25 @@ find_selected (BsLaminationsPage *self)
 
   return selected != NULL ? bs_plan_find_lamination (bs_session_get_plan (self->session), selected)
                           : NULL;
+}
+
+static void
+draw_picture_cb (GtkDrawingArea *area, cairo_t *cr, int width, int height, gpointer data)
+{
+  BsLaminationsPage *self = data;
+  const BsLamination *lamination = find_selected (self);
+
+  if (lamination == NULL)
+    return;
+
+  BsPlacement as_marked = { .lamination = lamination->id };
+  BsPlaced placed = bs_placed_new (bs_session_get_plan (self->session), &as_marked, 0.0);
+  double per_mm = MIN ((width - 12.0) / placed.thickness, (height - 12.0) / placed.height_left);
+  BsScale scale
+      = { .per_mm_across = per_mm, .per_mm_along = per_mm, .hairline = 1.0, .text_size = 12.0 };
+  cairo_translate (cr, (width - per_mm * placed.thickness) / 2.0,
+                   height - (height - per_mm * placed.height_left) / 2.0);
+  bs_draw_end (cr, &placed, &scale, bs_appearance_find_palette (GTK_WIDGET (area)), BS_MARK_NONE);
 }
 
 /* FALSE when neither face has a photo. */
@@ -281,14 +277,11 @@ faces_new (BsLaminationsPage *self)
 static void
 show_origin (BsLaminationsPage *self)
 {
-  const BsPlan *plan = bs_session_get_plan (self->session);
-  const char *selected = bs_session_get_selected (self->session);
-  const BsLamination *lamination
-      = selected != NULL ? bs_plan_find_lamination (plan, selected) : NULL;
+  const BsLamination *lamination = find_selected (self);
 
   if (self->origin == NULL || lamination == NULL)
     return;
-  g_autofree char *text = bs_words_origin (plan, lamination);
+  g_autofree char *text = bs_words_origin (bs_session_get_plan (self->session), lamination);
   gtk_label_set_text (GTK_LABEL (self->origin), text != NULL ? text : "");
   gtk_widget_set_visible (self->origin, text != NULL);
 }

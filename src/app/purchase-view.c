@@ -116,18 +116,12 @@ show_numbers (BsPurchaseView *self, const BsPurchase *purchase)
 static void
 show_offcuts (BsPurchaseView *self, const BsPurchase *purchase)
 {
-  GString *text = g_string_new (NULL);
+  g_auto (GStrv) lines = bs_words_purchase_offcuts (purchase);
+  g_autofree char *text = g_strjoinv ("\n", lines);
 
-  for (guint i = 0; i < purchase->offcuts->len; i++)
-    {
-      g_autofree char *offcut = bs_words_purchase_offcut (
-          purchase, &g_array_index (purchase->offcuts, BsPurchaseOffcut, i));
-      g_string_append_printf (text, "%s%s", i > 0 ? "\n" : "", offcut);
-    }
-  gtk_label_set_text (GTK_LABEL (self->offcuts), text->str);
+  gtk_label_set_text (GTK_LABEL (self->offcuts), text);
   gtk_widget_set_visible (self->offcuts, purchase->offcuts->len > 0);
   gtk_widget_set_visible (self->offcuts_heading, purchase->offcuts->len > 0);
-  g_string_free (text, TRUE);
 }
 
 /* The picture: the boards that are sawn, under one another at one scale. */

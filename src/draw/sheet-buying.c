@@ -87,14 +87,12 @@ add_wants (BsFlow *flow, const BsPurchase *purchase)
 static void
 add_offcuts (BsFlow *flow, const BsPurchase *purchase)
 {
-  if (purchase->offcuts->len > 0)
+  g_auto (GStrv) lines = bs_words_purchase_offcuts (purchase);
+
+  if (lines[0] != NULL)
     bs_flow_add_heading (flow, _ ("Offcuts"));
-  for (guint i = 0; i < purchase->offcuts->len; i++)
-    {
-      g_autofree char *offcut = bs_words_purchase_offcut (
-          purchase, &g_array_index (purchase->offcuts, BsPurchaseOffcut, i));
-      bs_flow_add_text (flow, offcut, BS_FLOW_PLAIN, BS_FLOW_SIGN_NONE);
-    }
+  for (guint i = 0; lines[i] != NULL; i++)
+    bs_flow_add_text (flow, lines[i], BS_FLOW_PLAIN, BS_FLOW_SIGN_NONE);
 }
 
 void

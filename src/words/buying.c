@@ -312,8 +312,8 @@ bs_words_purchase_measure (const BsPurchaseLine *line)
   return bs_words_measure (line->board_feet, line->volume);
 }
 
-char *
-bs_words_purchase_offcut (const BsPurchase *purchase, const BsPurchaseOffcut *offcut)
+static char *
+describe_offcut (const BsPurchase *purchase, const BsPurchaseOffcut *offcut)
 {
   BsUnitSystem units = purchase->plan->units;
   const BsCutBoard *board = &g_array_index (purchase->cuts->boards, BsCutBoard, offcut->board);
@@ -329,4 +329,36 @@ bs_words_purchase_offcut (const BsPurchase *purchase, const BsPurchaseOffcut *of
       /* Translators: length, width and thickness of an offcut, then the name of a part. */
       _ ("%s long, %s wide, %s: enough for another “%s”"), length, width, class,
       get_name (&g_array_index (purchase->wanted, BsWant, offcut->want)));
+}
+
+char **
+bs_words_purchase_offcuts (const BsPurchase *purchase)
+{
+  g_autoptr (GPtrArray) alike = g_ptr_array_new_with_free_func (g_free);
+  g_autoptr (GHashTable) counts = g_hash_table_new (g_str_hash, g_str_equal);
+  GStrvBuilder *lines = g_strv_builder_new ();
+
+  for (guint i = 0; i < purchase->offcuts->len; i++)
+    {
+      char *text
+          = describe_offcut (purchase, &g_array_index (purchase->offcuts, BsPurchaseOffcut, i));
+      guint count = GPOINTER_TO_UINT (g_hash_table_lookup (counts, text)) + 1;
+
+      g_ptr_array_add (alike, text);
+      g_hash_table_insert (counts, text, GUINT_TO_POINTER (count));
+    }
+  for (guint i = 0; i < alike->len; i++)
+    {
+      const char *text = alike->pdata[i];
+      guint count = GPOINTER_TO_UINT (g_hash_table_lookup (counts, text));
+      /* Translators: how many offcuts, and what each is: "3 × 1.2 m long, 150 mm wide, 8/4". */
+      g_autofree char *line = count > 1 ? g_strdup_printf (_ ("%u × %s"), count, text) : NULL;
+
+      if (count > 0)
+        g_strv_builder_add (lines, line != NULL ? line : text);
+      g_hash_table_remove (counts, text);
+    }
+  char **all = g_strv_builder_end (lines);
+  g_strv_builder_unref (lines);
+  return all;
 }

@@ -47,7 +47,8 @@ char *bs_words_purchase_measure (const BsPurchaseLine *line);
 /* "12.50 bd ft, 0.029 m³", of a volume in mm3. */
 char *bs_words_measure (double board_feet, double volume);
 
-/* "1.2 m × 150 mm of 8/4: long and wide enough for a Leg". */
-char *bs_words_purchase_offcut (const BsPurchase *purchase, const BsPurchaseOffcut *offcut);
+/* "3 × 1.2 m long, 150 mm wide, 8/4: enough for another “Leg”": a line for offcuts that are alike,
+ * the longest first. NULL-terminated; free with g_strfreev (). */
+char **bs_words_purchase_offcuts (const BsPurchase *purchase);
 
 G_END_DECLS

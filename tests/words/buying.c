@@ -188,13 +188,17 @@ test_offcut (void)
   yard_part (plan, "leg", 1, 800.0, 60.0, 30.0);
   yard_offer (plan, 3000.0, 80.0, 52.0, 5000);
   g_autoptr (BsPurchase) purchase = bs_purchase_new (plan, 0, NULL);
-  BsPurchaseOffcut offcut = { 0, 947.0, 80.0, 1 };
-  g_autofree char *serves = bs_words_purchase_offcut (purchase, &offcut);
-  g_assert_cmpstr (serves, ==,
-                   "947" THIN "mm long, 80" THIN "mm wide, 52" THIN "mm: enough for another “leg”");
-  offcut.want = -1;
-  g_autofree char *plain = bs_words_purchase_offcut (purchase, &offcut);
-  g_assert_cmpstr (plain, ==, "947" THIN "mm long, 80" THIN "mm wide, 52" THIN "mm");
+  const BsPurchaseOffcut offcuts[]
+      = { { 0, 947.0, 80.0, 1 }, { 0, 947.0, 80.0, -1 }, { 0, 947.0, 80.0, 1 } };
+
+  g_array_set_size (purchase->offcuts, 0);
+  g_array_append_vals (purchase->offcuts, offcuts, G_N_ELEMENTS (offcuts));
+  g_auto (GStrv) lines = bs_words_purchase_offcuts (purchase);
+  g_assert_cmpuint (g_strv_length (lines), ==, 2);
+  g_assert_cmpstr (lines[0], ==,
+                   "2 × 947" THIN "mm long, 80" THIN "mm wide, 52" THIN
+                   "mm: enough for another “leg”");
+  g_assert_cmpstr (lines[1], ==, "947" THIN "mm long, 80" THIN "mm wide, 52" THIN "mm");
 }
 
 int
