@@ -5,9 +5,9 @@
 #ifdef __linux__
 #include <sys/resource.h>
 
-/* About a tenth of the window's share while both work, all of it while the window rests: the
- * pressures still follow the hand. */
-#define NICENESS 10
+/* About half of the window's share while both work, all of it while the window rests: what follows
+ * the hand still does so when other programs want the processors too. */
+#define NICENESS 3
 
 void
 bs_background_enter (void)
