@@ -34,27 +34,22 @@ class Unbought:
         self.folder.cleanup()
 
 
-def see(program, text):
-    return any(text in node.name for node in desk.walk(program.app)
-               if node.getRoleName() == 'label' and node.name)
-
-
 def go_to_buying(program):
     program.click_on('label', 'Buying')
-    desk.wait('what to buy', lambda: see(program, 'to buy for'))
+    desk.wait('what to buy', lambda: program.sees('to buy for'))
 
 
 def check_buy():
     """What to buy is there without asking; bought, it stands in the rack; one undo leads back."""
     with Unbought() as path, desk.Desk(path) as program:
         go_to_buying(program)
-        desk.wait('a proof', lambda: see(program, 'Proven: it cannot be done for less'))
+        desk.wait('a proof', lambda: program.sees('Proven: it cannot be done for less'))
         program.shoot('buying')
         program.wait_seen('push button', 'Put these boards in the rack').queryAction().doAction(0)
-        desk.wait('nothing more to buy', lambda: see(program, 'every lamination has its board'))
+        desk.wait('nothing more to buy', lambda: program.sees('every lamination has its board'))
         program.wait_seen('push button', 'Undo: Put boards in the rack')
         program.click_on('label', 'Cutting')
-        desk.wait('the cuts', lambda: see(program, 'Everything has a place.'))
+        desk.wait('the cuts', lambda: program.sees('Everything has a place.'))
         program.shoot('buying-cut')
         program.key('ctrl+z')
         desk.wait('unbought', lambda: 'changed' not in program.get_title())
@@ -71,7 +66,7 @@ def check_typed():
         program.key('ctrl+a')
         program.type('much')
         program.key('Return')
-        desk.wait('a complaint', lambda: see(program, 'A price is expected'))
+        desk.wait('a complaint', lambda: program.sees('A price is expected'))
         program.key('ctrl+a')
         program.type('1.50')
         program.key('Return')

@@ -28,6 +28,7 @@ def find_picture(program):
     return None
 
 
+@desk.patient
 def get_clamp(program):
     """Number, of how many, place in mm and force in kN of the chosen clamp, as they are read out."""
     found = re.match(r'Clamp (\d+) of (\d+): at ([\d.]+)\s*mm, ([\d.]+)\s*kN',
@@ -35,6 +36,7 @@ def get_clamp(program):
     return found and (int(found[1]), int(found[2]), float(found[3]), float(found[4]))
 
 
+@desk.patient
 def get_spot(program, x_mm):
     """Where a clamp's upper head is, in pixels of the window."""
     box = find_picture(program).queryComponent().getExtents(pyatspi.WINDOW_COORDS)
@@ -42,6 +44,7 @@ def get_spot(program, x_mm):
     return round(left + (right - left) * x_mm / LENGTH), box.y + 58
 
 
+@desk.patient
 def get_pressure(program):
     """The number in the column at the right, as it is read out."""
     for node in desk.walk(program.app):

@@ -11,6 +11,7 @@ BAKERY = desk.EXAMPLES / 'bakery-counter.broadstave'
 COUNTER = desk.EXAMPLES / 'school-counter.broadstave'
 
 
+@desk.patient
 def get_pieces(program):
     """What is read out of every piece."""
     for node in desk.walk(program.app):
@@ -40,24 +41,19 @@ def get_middle(program, begin, within='on board'):
     return box.x + box.width // 2, box.y + box.height // 2
 
 
-def see(program, text):
-    return any(text in (node.name or '') for node in desk.walk(program.app)
-               if node.getRoleName() == 'label')
-
-
 def plan_cuts(program):
     program.click_on('label', 'Cutting')
     program.click_on('push button', 'Plan the cuts')
     desk.wait('a place for all pieces', lambda: len(get_pieces(program)) == 27)
-    desk.wait('the proof', lambda: see(program, 'Proven: nothing costs less'))
+    desk.wait('the proof', lambda: program.sees('Proven: nothing costs less'))
 
 
 def check_milled():
     """Laminations milled long ago need no place."""
     with desk.Desk(BAKERY) as program:
         program.click_on('label', 'Cutting')
-        desk.wait('nothing to cut', lambda: see(program, 'Nothing is left to cut: every'))
-        assert not see(program, 'no place') and not see(program, 'no room beside')
+        desk.wait('nothing to cut', lambda: program.sees('Nothing is left to cut: every'))
+        assert not program.sees('no place') and not program.sees('no room beside')
         program.shoot('cutting-milled')
 
 
@@ -79,7 +75,7 @@ def check_drag():
         target = get_middle(program, '', 'on board 4,')[1] + 90  # board 5 is under board 4
         program.pick_up(*start)
         program.carry(*start, start[0], target, steps=20)
-        desk.wait('the cost', lambda: see(program, 'Boards:') and see(program, 'now'))
+        desk.wait('the cost', lambda: program.sees('Boards:') and program.sees('now'))
         program.shoot('cutting-carried')
         program.drop()
         desk.wait('the other board', lambda: get_board(program, 'A') == '5')
@@ -122,10 +118,10 @@ def check_keys():
                                      for p in get_pieces(program)))
         program.shoot('cutting-keys')
         program.click_on('push button', 'Lay out the laminations')
-        desk.wait('laid out', lambda: see(program, '14 laminations now have their boards'))
+        desk.wait('laid out', lambda: program.sees('14 laminations now have their boards'))
         program.wait_seen('push button', 'Undo: Lay out 14 laminations')
         program.click_on('push button', 'Plan the rest')
-        desk.wait('the proof', lambda: see(program, 'Proven: nothing costs less'))
+        desk.wait('the proof', lambda: program.sees('Proven: nothing costs less'))
         assert len(get_pieces(program)) == 27
 
 

@@ -3,6 +3,7 @@
 """The program with its window, driven as a person would: by pointer and keys, seen through what it
 shows to assistive technology. Runs inside display.sh."""
 
+import functools
 import os
 import re
 import subprocess
@@ -10,7 +11,7 @@ import time
 from pathlib import Path
 
 import pyatspi
-from gi.repository import Atspi
+from gi.repository import Atspi, GLib
 
 SOURCE = Path(os.environ['BROADSTAVE_SOURCE'])
 BUILD = Path(os.environ['BROADSTAVE_BUILD'])
@@ -18,7 +19,7 @@ PROGRAM = BUILD / 'src' / 'app' / 'broadstave'
 EXAMPLES = SOURCE / 'data' / 'examples'
 SHOTS = BUILD / 'shots'
 
-PATIENCE_S = 60
+PATIENCE_S = 120
 
 # The program is a good deal slower under the sanitizers than the 0.8 s that an answer may take by
 # default.
@@ -26,14 +27,28 @@ Atspi.set_timeout(PATIENCE_S * 1000, PATIENCE_S * 1000)
 
 
 def wait(what, condition):
-    """The first true answer of a condition; fails after a while."""
+    """The first true answer of a condition; fails after a while. What goes from the window while it
+    is being read is no answer."""
     until = time.monotonic() + PATIENCE_S
+    gone = None
     while time.monotonic() < until:
-        answer = condition()
+        try:
+            answer = condition()
+        except GLib.GError as problem:
+            answer, gone = None, problem
         if answer:
             return answer
         time.sleep(0.02)
-    raise AssertionError(f'waited in vain: {what}')
+    raise AssertionError(f'waited in vain: {what}') from gone
+
+
+def patient(question):
+    """A question to the window that is asked again where what it reads is just being replaced."""
+    @functools.wraps(question)
+    def ask(*arguments):
+        answers = wait(question.__name__, lambda: [question(*arguments)])
+        return answers[0]
+    return ask
 
 
 def xdotool(*words):
@@ -96,6 +111,7 @@ class Desk:
 
     # What is seen.
 
+    @patient
     def find(self, role, name):
         """The first thing of that role whose name begins so, or None."""
         for node in walk(self.app):
@@ -103,9 +119,16 @@ class Desk:
                 return node
         return None
 
+    @patient
+    def sees(self, text):
+        """Whether a label holds that."""
+        return any(text in node.name for node in walk(self.app)
+                   if node.getRoleName() == 'label' and node.name)
+
     def get_title(self):
         return self.app[0].name if self.app.childCount else None
 
+    @patient
     def get_items(self):
         """The laminations as they are read out, from front to back, then the rack."""
         for node in walk(self.app):
@@ -125,6 +148,7 @@ class Desk:
         box = item.queryComponent().getExtents(pyatspi.WINDOW_COORDS)
         return box.x + box.width // 2, box.y + box.height // 2
 
+    @patient
     def get_focused(self):
         for node in walk(self.app):
             if node.getState().contains(pyatspi.STATE_FOCUSED):

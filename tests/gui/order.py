@@ -9,17 +9,12 @@ COUNTER = desk.EXAMPLES / 'bakery-counter.broadstave'
 ORDER = 'A1 A2 B1 B2 C1 C2 D1 D2 E1 E2 F1 F2 G1 G2 H1 H2'
 
 
-def see(program, text):
-    return any(text in node.name for node in desk.walk(program.app)
-               if node.getRoleName() == 'label' and node.name)
-
-
 def look(program):
     """By keys alone: opens the pane and looks."""
     program.key('ctrl+r')
     program.wait_seen('push button', 'Look for an order')
     program.key('ctrl+l')
-    desk.wait('the proof', lambda: see(program, 'Proved: no order is better.'))
+    desk.wait('the proof', lambda: program.sees('Proved: no order is better.'))
 
 
 def get_cost(program):
@@ -37,7 +32,7 @@ def check_use():
         program.click_on('push button', 'Use this order')
         desk.wait('another order', lambda: program.get_order() != ORDER)
         desk.wait('another cost', lambda: get_cost(program) != before)
-        assert see(program, 'The slab lies in this order.')
+        assert program.sees('The slab lies in this order.')
         program.wait_seen('push button', 'Undo: Use the proposed order')
         program.shoot('order-used')
         program.key('ctrl+z')
@@ -64,7 +59,7 @@ def check_stop():
         program.key('ctrl+r')
         program.wait_seen('push button', 'Look for an order')
         program.key('ctrl+l')
-        desk.wait('a first order', lambda: see(program, 'The order found costs'))
+        desk.wait('a first order', lambda: program.sees('The order found costs'))
         program.key('ctrl+period')
         button = program.wait_seen('push button', 'Look for an order')
         desk.wait('the end', lambda: button.getState().contains(desk.pyatspi.STATE_SENSITIVE))
@@ -83,7 +78,7 @@ def check_pin():
         program.key('p')
         program.wait_seen('push button', 'Undo: Pin D1 at place 7')
         look(program)
-        assert see(program, 'D1 at place 7')
+        assert program.sees('D1 at place 7')
         program.shoot('order-pinned')
         program.key('ctrl+u')
         desk.wait('another order', lambda: program.get_order() != ORDER)
@@ -98,12 +93,12 @@ def check_stale():
         desk.wait('the focus', lambda: (program.get_focused() or '').startswith('A1,'))
         program.key('Delete')
         program.wait_order(ORDER.removeprefix('A1 '))
-        desk.wait('the words', lambda: see(program, 'found for the plan as it was before'))
+        desk.wait('the words', lambda: program.sees('found for the plan as it was before'))
         program.shoot('order-stale')
         program.key('ctrl+u')
         program.wait_order(ORDER.removeprefix('A1 '))
         program.key('ctrl+z')
-        desk.wait('the proof again', lambda: see(program, 'Proved: no order is better.'))
+        desk.wait('the proof again', lambda: program.sees('Proved: no order is better.'))
 
 
 tap.run([

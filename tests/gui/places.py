@@ -8,6 +8,7 @@ import tap
 COUNTER = desk.EXAMPLES / 'bakery-counter.broadstave'
 
 
+@desk.patient
 def has(program, place, state):
     """Whether the row of a place in the list has a state; its name is its label's."""
     for node in desk.walk(program.app):

@@ -6,25 +6,15 @@ import json
 import tempfile
 from pathlib import Path
 
-from gi.repository import GLib
-
 import desk
 import tap
 
 COUNTER = desk.EXAMPLES / 'library-counter.broadstave'
 
 
-def see(program, text):
-    try:
-        return any(text in node.name for node in desk.walk(program.app)
-                   if node.getRoleName() == 'label' and node.name)
-    except GLib.GError:  # what was being looked at has just been replaced
-        return False
-
-
 def open_place(program):
     program.click_on('label', 'Schedule')
-    desk.wait('the presses', lambda: see(program, 'Press 1'))
+    desk.wait('the presses', lambda: program.sees('Press 1'))
 
 
 def write_hasty(folder):
@@ -43,13 +33,13 @@ def check_use():
     """What is proposed is used with one click, and one undo leads back."""
     with tempfile.TemporaryDirectory() as folder, desk.Desk(write_hasty(folder)) as program:
         open_place(program)
-        assert see(program, 'Not in one press, but in packs it can be glued.')
+        assert program.sees('Not in one press, but in packs it can be glued.')
         program.shoot('schedule-proposed')
         program.click_on('push button', 'Use these packs')
-        desk.wait('the packs', lambda: see(program, 'With the packs that you chose.'))
+        desk.wait('the packs', lambda: program.sees('With the packs that you chose.'))
         program.shoot('schedule-used')
         program.key('ctrl+z')
-        desk.wait('no packs', lambda: see(program, 'Not in one press'))
+        desk.wait('no packs', lambda: program.sees('Not in one press'))
         assert 'changed' not in program.get_title()
 
 
@@ -57,25 +47,25 @@ def check_by_hand():
     """A pack is made by keys alone, and taken apart again."""
     with desk.Desk(desk.EXAMPLES / 'bakery-counter.broadstave') as program:
         open_place(program)
-        assert see(program, 'Press 1: A1 to H2')
+        assert program.sees('Press 1: A1 to H2')
         program.key('alt+h')
         program.key('ctrl+a')
         program.type('6')
         program.key('Tab', 'space')
-        desk.wait('the pack', lambda: see(program, 'A1 to C2: 6 laminations'))
-        desk.wait('two presses', lambda: see(program, 'Press 2, round 2: A1 to H2'))
+        desk.wait('the pack', lambda: program.sees('A1 to C2: 6 laminations'))
+        desk.wait('two presses', lambda: program.sees('Press 2, round 2: A1 to H2'))
         program.shoot('schedule-by-hand')
         program.wait_seen('push button', 'Take apart: A1 to C2').queryAction().doAction(0)
-        desk.wait('one press', lambda: see(program, 'Press 1: A1 to H2'))
+        desk.wait('one press', lambda: program.sees('Press 1: A1 to H2'))
 
 
 def check_other_way():
     """Beside one's own packs the best way is looked at, and nothing changes by looking."""
     with desk.Desk(COUNTER) as program:
         open_place(program)
-        desk.wait('own packs', lambda: see(program, '11 presses in 11 rounds'))
+        desk.wait('own packs', lambda: program.sees('11 presses in 11 rounds'))
         program.click_on('label', 'Fewest rounds')
-        desk.wait('the other presses', lambda: see(program, 'Press 1: 1a to 30b'))
+        desk.wait('the other presses', lambda: program.sees('Press 1: 1a to 30b'))
         program.shoot('schedule-other-way')
         assert 'changed' not in program.get_title()
 
