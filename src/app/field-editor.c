@@ -11,12 +11,15 @@
 #include "core/units.h"
 #include "plan/edits.h"
 
+#define LINES_HEIGHT 108 /* px: six lines */
+
 struct _BsFieldEditor
 {
   GtkWidget parent_instance;
 
   /* children */
-  GtkWidget *control; /* GtkEntry, GtkDropDown or GtkSwitch */
+  GtkWidget *control; /* GtkEntry, GtkTextView, GtkDropDown or GtkSwitch */
+  GtkWidget *frame;   /* what scrolls a GtkTextView, else the control itself */
   GtkWidget *problem; /* GtkLabel: why what was typed is not accepted */
 
   /* owned */
@@ -37,8 +40,15 @@ static gboolean
 is_typed (const BsField *field)
 {
   return field->kind == BS_FIELD_NUMBER || field->kind == BS_FIELD_WHOLE
-         || field->kind == BS_FIELD_TEXT || field->kind == BS_FIELD_MONEY
-         || field->kind == BS_FIELD_OWN;
+         || field->kind == BS_FIELD_TEXT || field->kind == BS_FIELD_LINES
+         || field->kind == BS_FIELD_MONEY || field->kind == BS_FIELD_OWN;
+}
+
+static gboolean
+is_text (const BsField *field)
+{
+  return field->kind == BS_FIELD_TEXT || field->kind == BS_FIELD_LINES
+         || field->kind == BS_FIELD_WOOD;
 }
 
 static char *
@@ -60,7 +70,7 @@ format_value (const BsField *field, const char *record, const BsPlan *plan)
     return field->format (record, plan);
   if (field->kind == BS_FIELD_MONEY)
     return format_money (field, *(const gint64 *)place, plan->currency);
-  if (field->kind == BS_FIELD_TEXT)
+  if (is_text (field))
     return g_strdup (*(char *const *)place != NULL ? *(char *const *)place : "");
 
   double value = field->kind == BS_FIELD_WHOLE ? *(const int *)place : *(const double *)place;
@@ -85,6 +95,28 @@ show_problem (BsFieldEditor *self, const char *sentence)
 }
 
 static void
+show_text (BsFieldEditor *self, const char *text)
+{
+  if (self->field->kind == BS_FIELD_LINES)
+    gtk_text_buffer_set_text (gtk_text_view_get_buffer (GTK_TEXT_VIEW (self->control)), text, -1);
+  else
+    gtk_editable_set_text (GTK_EDITABLE (self->control), text);
+}
+
+/* The caller's, without the blanks around it. */
+static char *
+dup_text (BsFieldEditor *self)
+{
+  if (self->field->kind != BS_FIELD_LINES)
+    return g_strstrip (g_strdup (gtk_editable_get_text (GTK_EDITABLE (self->control))));
+
+  GtkTextBuffer *buffer = gtk_text_view_get_buffer (GTK_TEXT_VIEW (self->control));
+  GtkTextIter start, end;
+  gtk_text_buffer_get_bounds (buffer, &start, &end);
+  return g_strstrip (gtk_text_buffer_get_text (buffer, &start, &end, FALSE));
+}
+
+static void
 refresh (BsFieldEditor *self)
 {
   const BsPlan *plan = bs_session_get_plan (self->session);
@@ -99,7 +131,7 @@ refresh (BsFieldEditor *self)
   if (is_typed (self->field))
     {
       g_autofree char *text = format_value (self->field, record, plan);
-      gtk_editable_set_text (GTK_EDITABLE (self->control), text);
+      show_text (self, text);
     }
   else if (self->field->kind == BS_FIELD_WOOD)
     bs_wood_choice_show (GTK_DROP_DOWN (self->control), plan, *(char *const *)place);
@@ -144,7 +176,7 @@ push_value (BsFieldEditor *self, double number, const char *text)
   char *record = self->record->edit (copy, self->id);
   gpointer place = record + self->field->offset;
 
-  if (self->field->kind == BS_FIELD_TEXT || self->field->kind == BS_FIELD_WOOD)
+  if (is_text (self->field))
     bs_text_set (place, text);
   else if (self->field->kind == BS_FIELD_NUMBER)
     *(double *)place = number;
@@ -221,8 +253,7 @@ take_text (BsFieldEditor *self)
   if (record == NULL)
     return;
 
-  g_autofree char *typed
-      = g_strstrip (g_strdup (gtk_editable_get_text (GTK_EDITABLE (self->control))));
+  g_autofree char *typed = dup_text (self);
   g_autofree char *present = format_value (self->field, record, plan);
   if (g_str_equal (typed, present))
     refresh (self);
@@ -230,7 +261,7 @@ take_text (BsFieldEditor *self)
     take_own (self, typed);
   else if (self->field->kind == BS_FIELD_MONEY)
     take_money (self, typed);
-  else if (self->field->kind == BS_FIELD_TEXT)
+  else if (is_text (self->field))
     push_value (self, 0.0, typed);
   else
     take_number (self, typed);
@@ -315,24 +346,53 @@ count_chars (const BsField *field)
     }
 }
 
+static void
+take_at_leave (BsFieldEditor *self, GtkWidget *control)
+{
+  GtkEventController *focus = gtk_event_controller_focus_new ();
+  g_signal_connect_swapped (focus, "leave", G_CALLBACK (focus_leave_cb), self);
+  gtk_widget_add_controller (control, focus);
+}
+
 static GtkWidget *
 new_entry (BsFieldEditor *self)
 {
   GtkWidget *entry = gtk_entry_new ();
-  gboolean is_text = self->field->kind == BS_FIELD_TEXT
-                     || (self->field->kind == BS_FIELD_OWN && !self->field->is_figure);
+  gboolean is_wide
+      = is_text (self->field) || (self->field->kind == BS_FIELD_OWN && !self->field->is_figure);
   int chars = count_chars (self->field);
 
   gtk_editable_set_width_chars (GTK_EDITABLE (entry), chars);
-  gtk_editable_set_max_width_chars (GTK_EDITABLE (entry), is_text ? 24 : chars);
-  if (!is_text)
+  gtk_editable_set_max_width_chars (GTK_EDITABLE (entry), is_wide ? 24 : chars);
+  if (!is_wide)
     gtk_editable_set_alignment (GTK_EDITABLE (entry), 1.0f);
   g_signal_connect_swapped (entry, "activate", G_CALLBACK (activate_cb), self);
-
-  GtkEventController *focus = gtk_event_controller_focus_new ();
-  g_signal_connect_swapped (focus, "leave", G_CALLBACK (focus_leave_cb), self);
-  gtk_widget_add_controller (entry, focus);
+  take_at_leave (self, entry);
   return entry;
+}
+
+/* Tab leaves it, as any other field. */
+static GtkWidget *
+new_lines (BsFieldEditor *self)
+{
+  GtkWidget *lines = gtk_text_view_new ();
+
+  gtk_text_view_set_wrap_mode (GTK_TEXT_VIEW (lines), GTK_WRAP_WORD_CHAR);
+  gtk_text_view_set_accepts_tab (GTK_TEXT_VIEW (lines), FALSE);
+  take_at_leave (self, lines);
+  return lines;
+}
+
+static GtkWidget *
+new_frame (GtkWidget *lines)
+{
+  GtkWidget *frame = gtk_scrolled_window_new ();
+
+  gtk_scrolled_window_set_policy (GTK_SCROLLED_WINDOW (frame), GTK_POLICY_NEVER,
+                                  GTK_POLICY_AUTOMATIC);
+  gtk_scrolled_window_set_min_content_height (GTK_SCROLLED_WINDOW (frame), LINES_HEIGHT);
+  gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (frame), lines);
+  return frame;
 }
 
 static GtkWidget *
@@ -369,15 +429,18 @@ new_switch (BsFieldEditor *self)
 static void
 build_control (BsFieldEditor *self)
 {
-  if (is_typed (self->field))
+  if (self->field->kind == BS_FIELD_LINES)
+    self->control = new_lines (self);
+  else if (is_typed (self->field))
     self->control = new_entry (self);
   else if (self->field->kind == BS_FIELD_WOOD)
     self->control = new_wood_choice (self);
   else
     self->control = self->field->kind == BS_FIELD_CHOICE ? new_drop_down (self) : new_switch (self);
 
-  gtk_widget_set_parent (self->control, GTK_WIDGET (self));
-  gtk_widget_insert_before (self->control, GTK_WIDGET (self), self->problem);
+  self->frame = self->field->kind == BS_FIELD_LINES ? new_frame (self->control) : self->control;
+  gtk_widget_set_parent (self->frame, GTK_WIDGET (self));
+  gtk_widget_insert_before (self->frame, GTK_WIDGET (self), self->problem);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->control), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   _ (self->field->label), -1);
   if (self->field->hint != NULL)
@@ -389,7 +452,8 @@ bs_field_editor_dispose (GObject *object)
 {
   BsFieldEditor *self = BS_FIELD_EDITOR (object);
 
-  g_clear_pointer (&self->control, gtk_widget_unparent);
+  self->control = NULL;
+  g_clear_pointer (&self->frame, gtk_widget_unparent);
   g_clear_pointer (&self->problem, gtk_widget_unparent);
   g_clear_object (&self->session);
   g_clear_pointer (&self->shown, bs_plan_unref);

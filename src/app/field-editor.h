@@ -15,6 +15,7 @@ typedef enum
   BS_FIELD_NUMBER, /* a double */
   BS_FIELD_WHOLE,  /* an int */
   BS_FIELD_TEXT,   /* a GRefString * */
+  BS_FIELD_LINES,  /* likewise, of some lines: Enter begins the next */
   BS_FIELD_CHOICE, /* an int or enum, one of the choices */
   BS_FIELD_SWITCH, /* a gboolean */
   BS_FIELD_MONEY,  /* a gint64, minor units of the plan's currency; 0 is left empty */

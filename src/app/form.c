@@ -14,6 +14,12 @@ new_label (const char *text, const char *css_class)
   return label;
 }
 
+static gboolean
+is_wide (const BsField *field)
+{
+  return field->kind == BS_FIELD_TEXT || field->kind == BS_FIELD_LINES;
+}
+
 /* Figures stand in entries of one width, as wide as the widest of the form. */
 static gboolean
 is_figure (const BsField *field)
@@ -28,13 +34,16 @@ attach_field (GtkGrid *grid, int row, BsSession *session, const BsRecord *record
 {
   GtkWidget *label = new_label (_ (field->label), NULL);
   GtkWidget *editor = bs_field_editor_new (session, record, field, id);
+  /* Some lines have no baseline in common with what stands beside them. */
+  const GtkAlign align = field->kind == BS_FIELD_LINES ? GTK_ALIGN_START : GTK_ALIGN_BASELINE;
 
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);
-  gtk_widget_set_hexpand (label, field->kind != BS_FIELD_TEXT);
-  gtk_widget_set_hexpand (editor, field->kind == BS_FIELD_TEXT);
-  gtk_widget_set_halign (editor, field->kind == BS_FIELD_TEXT ? GTK_ALIGN_FILL : GTK_ALIGN_END);
-  gtk_widget_set_valign (label, GTK_ALIGN_BASELINE);
-  gtk_widget_set_valign (editor, GTK_ALIGN_BASELINE);
+  gtk_widget_set_hexpand (label, !is_wide (field));
+  gtk_widget_set_hexpand (editor, is_wide (field));
+  gtk_widget_set_halign (editor, is_wide (field) ? GTK_ALIGN_FILL : GTK_ALIGN_END);
+  gtk_widget_set_valign (label, align);
+  gtk_widget_set_margin_top (label, field->kind == BS_FIELD_LINES ? 7 : 0);
+  gtk_widget_set_valign (editor, align);
   if (is_figure (field))
     gtk_size_group_add_widget (figures, editor);
   if (field->hint != NULL)

@@ -282,15 +282,25 @@ static const BsRows caul_rows = {
   .take_off = take_off_caul,
 };
 
+/* The room above the hands: together as high as the adhesive beside them. */
+static GtkWidget *
+new_room_block (BsSession *session)
+{
+  GtkWidget *block = gtk_box_new (GTK_ORIENTATION_VERTICAL, 24);
+
+  gtk_box_append (GTK_BOX (block), bs_form_new (session, N_ ("Room and machines"), &bs_record_plan,
+                                                NULL, room_fields, G_N_ELEMENTS (room_fields)));
+  gtk_box_append (GTK_BOX (block), bs_form_new (session, N_ ("Hands"), &bs_record_plan, NULL,
+                                                hands_fields, G_N_ELEMENTS (hands_fields)));
+  return block;
+}
+
 GtkWidget *
 bs_shop_page_new (BsSession *session)
 {
   GtkWidget *page = bs_page_new ();
 
-  bs_page_add (page, bs_form_new (session, N_ ("Room and machines"), &bs_record_plan, NULL,
-                                  room_fields, G_N_ELEMENTS (room_fields)));
-  bs_page_add (page, bs_form_new (session, N_ ("Hands"), &bs_record_plan, NULL, hands_fields,
-                                  G_N_ELEMENTS (hands_fields)));
+  bs_page_add (page, new_room_block (session));
   bs_page_add (page, new_adhesive_block (session));
   bs_page_add_wide (page, bs_rows_editor_new (session, &clamp_rows, NULL));
   bs_page_add_wide (page, bs_rows_editor_new (session, &caul_rows, NULL));

@@ -4,9 +4,11 @@
 
 #include <glib/gi18n.h>
 
+#include "app/chart-area.h"
 #include "app/form.h"
 #include "app/number-row.h"
 #include "app/page.h"
+#include "draw/slab-view.h"
 
 #define FIELD(kind, label, hint, member, ...)                                                      \
   {                                                                                                \
@@ -27,7 +29,7 @@ static const char *const unit_systems[] = {
 
 static const BsField plan_fields[] = {
   FIELD (BS_FIELD_TEXT, N_ ("Name"), NULL, name),
-  FIELD (BS_FIELD_TEXT, N_ ("Note"), NULL, note),
+  FIELD (BS_FIELD_LINES, N_ ("Note"), NULL, note),
   FIELD (BS_FIELD_CHOICE, N_ ("Shown in"),
          N_ ("Whatever is shown, sizes can be typed in any unit: 2440, 8', 4 1/2\", 8/4"), units,
          .choices = unit_systems),
@@ -94,11 +96,36 @@ new_block (BsSession *session, const char *heading, const BsField *fields, guint
   return bs_form_new (session, heading, &bs_record_plan, NULL, fields, n_fields);
 }
 
+static double
+get_view_height (const BsChart *chart, gpointer session)
+{
+  return bs_slab_view_get_height (bs_session_get_results (session)->stack, chart);
+}
+
+static void
+draw_view (cairo_t *cr, const BsChart *chart, gpointer session)
+{
+  bs_draw_slab_view (cr, bs_session_get_results (session)->stack, chart);
+}
+
+static GtkWidget *
+new_view (BsSession *session)
+{
+  GtkWidget *view = bs_chart_area_new (
+      get_view_height, draw_view, session,
+      _ ("The slab seen from the front and above; its sizes are in the fields below"));
+
+  g_signal_connect_object (session, "changed", G_CALLBACK (gtk_widget_queue_resize), view,
+                           G_CONNECT_SWAPPED);
+  return view;
+}
+
 GtkWidget *
 bs_slab_page_new (BsSession *session)
 {
   GtkWidget *page = bs_page_new ();
 
+  bs_page_add_wide (page, new_view (session));
   bs_page_add (page, new_block (session, N_ ("What is wanted"), wanted_fields,
                                 G_N_ELEMENTS (wanted_fields)));
   bs_page_add (

@@ -19,8 +19,9 @@ bs_dimension_draw (cairo_t *cr, double x_from, double y_from, double x_to, doubl
                    const char *value, gboolean is_left, double text_size, double hairline,
                    const BsPalette *palette)
 {
-  gboolean is_level = fabs (x_to - x_from) > fabs (y_to - y_from);
-  double tick = 0.45 * text_size, gap = 0.4 * text_size;
+  gboolean is_level = fabs (x_to - x_from) > 2.0 * fabs (y_to - y_from);
+  double tick = 0.45 * text_size, gap = is_left ? -0.4 * text_size : 0.4 * text_size;
+  double x = 0.5 * (x_from + x_to), y = 0.5 * (y_from + y_to);
   BsLettering style = { .size = text_size };
 
   cairo_save (cr);
@@ -34,11 +35,9 @@ bs_dimension_draw (cairo_t *cr, double x_from, double y_from, double x_to, doubl
 
   bs_color_set (&palette->ink, cr);
   if (is_level)
-    bs_lettering_draw (cr, value, &style, 0.5 * (x_from + x_to), y_from - 0.1 * text_size, 0.5,
-                       1.0);
+    bs_lettering_draw (cr, value, &style, x, y - 0.1 * text_size, 0.5, 1.0);
   else
-    bs_lettering_draw (cr, value, &style, is_left ? x_from - gap : x_from + gap,
-                       0.5 * (y_from + y_to), is_left ? 1.0 : 0.0, 0.5);
+    bs_lettering_draw (cr, value, &style, x + gap, y, is_left ? 1.0 : 0.0, 0.5);
   cairo_restore (cr);
 }
 

@@ -7,8 +7,8 @@
 
 G_BEGIN_DECLS
 
-/* A dimension line between two points, upright or level, with its value: over a level line, right
- * of an upright one (left of it with is_left). */
+/* A dimension line between two points with its value: over a level line, right of an upright or a
+ * rising one (left of it with is_left). */
 void bs_dimension_draw (cairo_t *cr, double x_from, double y_from, double x_to, double y_to,
                         const char *value, gboolean is_left, double text_size, double hairline,
                         const BsPalette *palette);
