@@ -45,6 +45,7 @@ struct _BsFlatteningPage
   GtkWidget *numbers[3];                /* blocks that need something to flatten */
   GtkWidget *planer;                    /* the block around `packs` */
   GtkButton *spots[2][BS_N_DEEP_SPOTS]; /* underside, top */
+  GtkLabel *no_spots[2];
   GtkLabel *nothing, *steps, *choice, *planer_words;
 };
 
@@ -72,14 +73,16 @@ find_cut (BsFlatteningPage *self, double *x, double *y)
   const char *selected = bs_session_get_selected (self->session);
   int place = selected != NULL ? bs_plan_find_place (stack->plan, selected) : -1;
 
-  *x = self->map->deep_top[0].x;
-  *y = self->map->deep_top[0].y;
+  const BsDeepSpots *deep = &self->map->deep_top;
+
+  *x = deep->n > 0 ? deep->spots[0].x : 0.5 * stack->length;
+  *y = deep->n > 0 ? deep->spots[0].y : 0.5 * stack->width;
   if (place < 0)
     return;
   *y = stack->placed[place].y + 0.5 * stack->placed[place].thickness;
-  for (guint i = 0; i < self->map->n_deep; i++)
-    if (self->map->deep_top[i].place == place)
-      *x = self->map->deep_top[i].x;
+  for (guint i = 0; i < deep->n; i++)
+    if (deep->spots[i].place == place)
+      *x = deep->spots[i].x;
 }
 
 static void
@@ -141,24 +144,32 @@ show_works (BsFlatteningPage *self)
   gtk_label_set_text (self->choice, choice);
 }
 
+static const BsDeepSpots *
+get_deep (BsFlatteningPage *self, int is_top)
+{
+  return is_top ? &self->map->deep_top : &self->map->deep_underside;
+}
+
 static void
 show_spots (BsFlatteningPage *self)
 {
-  const BsFlattenMap *map = self->map;
-
   for (int is_top = 0; is_top <= 1; is_top++)
-    for (guint i = 0; i < BS_N_DEEP_SPOTS; i++)
-      {
-        const BsDeepSpot *spot = is_top ? &map->deep_top[i] : &map->deep_underside[i];
-        GtkWidget *button = GTK_WIDGET (self->spots[is_top][i]);
-        g_autofree char *text = NULL;
+    {
+      const BsDeepSpots *deep = get_deep (self, is_top);
 
-        gtk_widget_set_visible (button, i < map->n_deep);
-        if (i >= map->n_deep)
-          continue;
-        text = bs_words_deep_spot (spot, get_stack (self));
-        gtk_label_set_text (GTK_LABEL (gtk_button_get_child (GTK_BUTTON (button))), text);
-      }
+      gtk_widget_set_visible (GTK_WIDGET (self->no_spots[is_top]), deep->n == 0);
+      for (guint i = 0; i < BS_N_DEEP_SPOTS; i++)
+        {
+          GtkWidget *button = GTK_WIDGET (self->spots[is_top][i]);
+          g_autofree char *text = NULL;
+
+          gtk_widget_set_visible (button, i < deep->n);
+          if (i >= deep->n)
+            continue;
+          text = bs_words_deep_spot (&deep->spots[i], get_stack (self));
+          gtk_label_set_text (GTK_LABEL (gtk_button_get_child (GTK_BUTTON (button))), text);
+        }
+    }
 }
 
 static void
@@ -247,9 +258,10 @@ spot_chosen_cb (GtkButton *button, BsFlatteningPage *self)
   for (int is_top = 0; is_top <= 1; is_top++)
     for (guint i = 0; i < BS_N_DEEP_SPOTS; i++)
       {
-        const BsDeepSpot *spot = is_top ? &self->map->deep_top[i] : &self->map->deep_underside[i];
+        const BsDeepSpots *deep = get_deep (self, is_top);
+        const BsDeepSpot *spot = &deep->spots[i];
 
-        if (self->spots[is_top][i] == button && i < self->map->n_deep)
+        if (self->spots[is_top][i] == button && i < deep->n)
           bs_session_select (self->session, stack->placed[spot->place].lamination->id);
       }
 }
@@ -299,6 +311,7 @@ new_works_block (BsFlatteningPage *self)
 static void
 add_spots (BsFlatteningPage *self, GtkWidget *block, gboolean is_top)
 {
+  self->no_spots[is_top] = add_note (block, bs_words_no_deep_spot ());
   for (guint i = 0; i < BS_N_DEEP_SPOTS; i++)
     {
       GtkWidget *button = gtk_button_new (), *label = gtk_label_new (NULL);

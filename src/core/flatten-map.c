@@ -20,24 +20,27 @@ find_deep_spot (const BsFlattenMap *map, const BsFaces *faces, guint place, gboo
                        .depth = is_top ? spot.z - plane - map->thickness : plane - spot.z };
 }
 
-static void
-find_deep_spots (const BsFlattenMap *map, const BsFaces *faces, gboolean is_top,
-                 BsDeepSpot deep[BS_N_DEEP_SPOTS])
-{
-  guint n = 0;
+/* Finer than any plane takes. */
+#define NOTHING 1e-3
 
+static void
+find_deep_spots (BsFlattenMap *map, const BsFaces *faces, gboolean is_top, double allowance,
+                 BsDeepSpots *deep)
+{
   for (guint place = 0; place < faces->n; place++)
     {
       BsDeepSpot spot = find_deep_spot (map, faces, place, is_top);
-      guint at = n < BS_N_DEEP_SPOTS ? n : BS_N_DEEP_SPOTS;
-      while (at > 0 && deep[at - 1].depth < spot.depth)
+      guint at = deep->n;
+
+      map->deepest = fmax (map->deepest, spot.depth);
+      while (at > 0 && deep->spots[at - 1].depth < spot.depth)
         at--;
-      if (at == BS_N_DEEP_SPOTS)
+      if (at == BS_N_DEEP_SPOTS || !(spot.depth > allowance + NOTHING))
         continue;
-      n = MIN (n + 1, BS_N_DEEP_SPOTS);
-      for (guint i = n - 1; i > at; i--)
-        deep[i] = deep[i - 1];
-      deep[at] = spot;
+      deep->n = MIN (deep->n + 1, BS_N_DEEP_SPOTS);
+      for (guint i = deep->n - 1; i > at; i--)
+        deep->spots[i] = deep->spots[i - 1];
+      deep->spots[at] = spot;
     }
 }
 
@@ -106,9 +109,8 @@ bs_flatten_map_new (const BsStack *stack, BsFlattenWork work, guint n_x, guint n
   self->top = g_new (double, (gsize)n_x *n_y);
   self->underside = g_new (double, (gsize)n_x *n_y);
   fill_cells (self, &faces);
-  self->n_deep = MIN (faces.n, BS_N_DEEP_SPOTS);
-  find_deep_spots (self, &faces, TRUE, self->deep_top);
-  find_deep_spots (self, &faces, FALSE, self->deep_underside);
+  find_deep_spots (self, &faces, TRUE, allowance, &self->deep_top);
+  find_deep_spots (self, &faces, FALSE, allowance, &self->deep_underside);
   bs_faces_clear (&faces);
   return self;
 }

@@ -18,6 +18,14 @@ typedef struct
 
 #define BS_N_DEEP_SPOTS 3
 
+/* Those of a face, deepest first, one of a lamination; none of a lamination from which no more than
+ * the allowance comes off. */
+typedef struct
+{
+  guint n;
+  BsDeepSpot spots[BS_N_DEEP_SPOTS];
+} BsDeepSpots;
+
 typedef struct
 {
   BsFlattenWork work;
@@ -28,10 +36,9 @@ typedef struct
   double cell_x, cell_y; /* their size, mm */
   double *top;       /* n_y rows of n_x: mm off at the middle of the cell, allowance included; */
   double *underside; /* NAN where no lamination is */
-  double top_mean, underside_mean;      /* over the cells with wood */
-  guint n_deep;                         /* no more than there are laminations */
-  BsDeepSpot deep_top[BS_N_DEEP_SPOTS]; /* deepest first, one of a lamination */
-  BsDeepSpot deep_underside[BS_N_DEEP_SPOTS];
+  double top_mean, underside_mean; /* over the cells with wood */
+  double deepest;                  /* most that comes off either face, allowance included */
+  BsDeepSpots deep_top, deep_underside;
 } BsFlattenMap;
 
 BsFlattenMap *bs_flatten_map_new (const BsStack *stack, BsFlattenWork work, guint n_x, guint n_y);

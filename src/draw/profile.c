@@ -222,7 +222,7 @@ bs_draw_profile (cairo_t *cr, const BsFlattenMap *map, const BsStack *stack, BsP
                    .top = (CAPTION + BAND + RIM) * text_size,
                    .text = text_size,
                    .hairline = hairline };
-  double deepest, times;
+  double times;
 
   if (map->n_x == 0)
     return;
@@ -230,8 +230,7 @@ bs_draw_profile (cairo_t *cr, const BsFlattenMap *map, const BsStack *stack, BsP
   self.cut
       = is_across ? find_cell (at, map->cell_x, map->n_x) : find_cell (at, map->cell_y, map->n_y);
   self.per_mm = (width - 2.0 * RIM * text_size) / (is_across ? stack->width : stack->length);
-  deepest = fmax (map->deep_top[0].depth, map->deep_underside[0].depth);
-  times = bs_profile_times (deepest, self.per_mm, text_size);
+  times = bs_profile_times (map->deepest, self.per_mm, text_size);
   self.high_per_mm = times * self.per_mm;
 
   cairo_save (cr);

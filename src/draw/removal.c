@@ -46,10 +46,7 @@ bs_removal_fit (BsRemovalScale *show_face, BsRemovalScale *underside, const BsSt
 BsHeat
 bs_removal_get_heat (const BsFlattenMap *map, BsUnitSystem units)
 {
-  double deepest
-      = map->n_deep > 0 ? fmax (map->deep_top[0].depth, map->deep_underside[0].depth) : 0.0;
-
-  return (BsHeat){ 0.0, fmax (deepest, 0.1), BS_QUANTITY_LENGTH, units };
+  return (BsHeat){ 0.0, fmax (map->deepest, 0.1), BS_QUANTITY_LENGTH, units };
 }
 
 static double
@@ -296,7 +293,7 @@ void
 bs_draw_removal (cairo_t *cr, const BsFlattenMap *map, const BsStack *stack, gboolean is_top,
                  const BsRemovalScale *scale, const char *selected, const BsPalette *palette)
 {
-  const BsDeepSpot *deep = is_top ? map->deep_top : map->deep_underside;
+  const BsDeepSpots *deep = is_top ? &map->deep_top : &map->deep_underside;
 
   if (map->n_x == 0 || !(scale->per_mm > 0.0))
     return;
@@ -305,7 +302,7 @@ bs_draw_removal (cairo_t *cr, const BsFlattenMap *map, const BsStack *stack, gbo
   draw_outlines (cr, stack, scale, selected, palette);
   draw_labels (cr, stack, scale, palette);
   draw_words (cr, stack, is_top, scale, palette);
-  draw_spots (cr, deep, map->n_deep, stack, scale, palette);
+  draw_spots (cr, deep->spots, deep->n, stack, scale, palette);
   cairo_restore (cr);
 }
 

@@ -76,12 +76,14 @@ draw_odds (const Page *self, cairo_t *cr)
 }
 
 static void
-add_spots (const Page *self, const char *title, const BsDeepSpot *spots)
+add_spots (const Page *self, const char *title, const BsDeepSpots *deep)
 {
   bs_flow_add_text (self->flow, title, BS_FLOW_TITLE, BS_FLOW_SIGN_NONE);
-  for (guint i = 0; i < self->map->n_deep; i++)
+  if (deep->n == 0)
+    bs_flow_add_text (self->flow, bs_words_no_deep_spot (), BS_FLOW_PLAIN, BS_FLOW_SIGN_NONE);
+  for (guint i = 0; i < deep->n; i++)
     {
-      g_autofree char *text = bs_words_deep_spot (&spots[i], self->stack);
+      g_autofree char *text = bs_words_deep_spot (&deep->spots[i], self->stack);
 
       bs_flow_add_text (self->flow, text, BS_FLOW_PLAIN, BS_FLOW_SIGN_NONE);
     }
@@ -197,8 +199,8 @@ bs_sheet_add_flattening (BsFlow *flow, const BsResults *results, const BsForecas
     return;
   bs_flow_add_heading (flow, _ ("Flattening"));
   add_picture (&self, maps + (GAP + BS_HEAT_LEGEND_HEIGHT) * TEXT, draw_maps);
-  add_spots (&self, _ ("Deepest spots of the show face"), map->deep_top);
-  add_spots (&self, _ ("Deepest spots of the underside"), map->deep_underside);
+  add_spots (&self, _ ("Deepest spots of the show face"), &map->deep_top);
+  add_spots (&self, _ ("Deepest spots of the underside"), &map->deep_underside);
   add_steps (&self);
   add_works (&self);
   add_sure (&self);

@@ -50,18 +50,18 @@ report_works (const BsResults *results)
 }
 
 static void
-add_deep_spots (JsonArray *array, const BsResults *results, const BsDeepSpot *spots, guint n,
-                BsFace face)
+add_deep_spots (JsonArray *array, const BsResults *results, const BsDeepSpots *deep, BsFace face)
 {
-  for (guint i = 0; i < n; i++)
+  for (guint i = 0; i < deep->n; i++)
     {
+      const BsDeepSpot *at = &deep->spots[i];
       JsonObject *spot = json_object_new ();
 
-      bs_json_set_text (spot, "lamination", bs_report_id_at (results, spots[i].place));
+      bs_json_set_text (spot, "lamination", bs_report_id_at (results, at->place));
       bs_json_set_text (spot, "face", bs_face_names[face]);
-      bs_json_set_number (spot, "x_mm", spots[i].x);
-      bs_json_set_number (spot, "y_mm", spots[i].y);
-      bs_json_set_number (spot, "depth_mm", spots[i].depth);
+      bs_json_set_number (spot, "x_mm", at->x);
+      bs_json_set_number (spot, "y_mm", at->y);
+      bs_json_set_number (spot, "depth_mm", at->depth);
       json_array_add_object_element (array, spot);
     }
 }
@@ -74,8 +74,8 @@ report_deep_spots (const BsResults *results)
       = bs_flatten_map_new (results->stack, results->stack->plan->slab.flatten_work, 1, 1);
   JsonArray *array = json_array_new ();
 
-  add_deep_spots (array, results, map->deep_top, map->n_deep, BS_FACE_TOP);
-  add_deep_spots (array, results, map->deep_underside, map->n_deep, BS_FACE_UNDERSIDE);
+  add_deep_spots (array, results, &map->deep_top, BS_FACE_TOP);
+  add_deep_spots (array, results, &map->deep_underside, BS_FACE_UNDERSIDE);
   return array;
 }
 

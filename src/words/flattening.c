@@ -125,6 +125,12 @@ bs_words_deep_spot (const BsDeepSpot *spot, const BsStack *stack)
                           label != NULL ? label : "", depth, x, y);
 }
 
+const char *
+bs_words_no_deep_spot (void)
+{
+  return _ ("Nowhere comes more off than the allowance.");
+}
+
 char *
 bs_words_sure (const BsFlattenOdds *odds, const BsPlan *plan)
 {

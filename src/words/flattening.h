@@ -22,6 +22,7 @@ char *bs_words_flatten_most (const BsFlattenResult *result, BsUnitSystem units);
 
 /* "A4: 3.2 mm, 1210 mm from the left end, 85 mm from the front". */
 char *bs_words_deep_spot (const BsDeepSpot *spot, const BsStack *stack);
+const char *bs_words_no_deep_spot (void);
 
 /* "95 of 100 reach 84.9 mm"; or, when fewer are as thick as wanted, "40 of 100 reach 90 mm". NULL
  * odds: not worked out yet. */

@@ -32,6 +32,18 @@ warped_slab (GRand *random)
   return plan;
 }
 
+static void
+check_deep (const BsDeepSpots *deep, double allowance)
+{
+  g_assert_cmpuint (deep->n, >, 0);
+  for (guint i = 0; i < deep->n; i++)
+    {
+      g_assert_cmpfloat (deep->spots[i].depth, >, allowance);
+      if (i > 0)
+        g_assert_cmpfloat (deep->spots[i].depth, <=, deep->spots[i - 1].depth);
+    }
+}
+
 /* No cell loses less than the allowance or more than the deepest spot; the three deepest are in
  * order. */
 static void
@@ -40,16 +52,13 @@ check_map (const BsFlattenMap *map, double allowance)
   for (guint i = 0; i < map->n_x * map->n_y; i++)
     {
       g_assert_cmpfloat (map->top[i], >=, allowance - 1e-6);
-      g_assert_cmpfloat (map->top[i], <=, map->deep_top[0].depth + 1e-9);
+      g_assert_cmpfloat (map->top[i], <=, map->deep_top.spots[0].depth + 1e-9);
       g_assert_cmpfloat (map->underside[i], >=, allowance - 1e-6);
-      g_assert_cmpfloat (map->underside[i], <=, map->deep_underside[0].depth + 1e-9);
+      g_assert_cmpfloat (map->underside[i], <=, map->deep_underside.spots[0].depth + 1e-9);
     }
-  for (guint i = 1; i < map->n_deep; i++)
-    {
-      g_assert_cmpfloat (map->deep_top[i].depth, <=, map->deep_top[i - 1].depth);
-      g_assert_cmpfloat (map->deep_underside[i].depth, <=, map->deep_underside[i - 1].depth);
-    }
-  g_assert_cmpfloat (map->top_mean, <=, map->deep_top[0].depth);
+  check_deep (&map->deep_top, allowance);
+  check_deep (&map->deep_underside, allowance);
+  g_assert_cmpfloat (map->top_mean, <=, map->deep_top.spots[0].depth);
   g_assert_cmpfloat (map->top_mean, >=, allowance);
 }
 
@@ -148,11 +157,11 @@ test_rests_level (void)
   g_assert_cmpfloat_with_epsilon (map->slope_x, 0.0, 1e-9);
   g_assert_cmpfloat_with_epsilon (map->slope_y, 0.0, 1e-9);
   g_assert_cmpfloat_with_epsilon (map->thickness, 78.0, 1e-6);
-  g_assert_cmpfloat_with_epsilon (map->deep_top[0].depth, 2.0, 1e-6);
-  g_assert_cmpfloat_with_epsilon (map->deep_top[0].x, 750.0, 1e-6);
-  g_assert_cmpfloat_with_epsilon (map->deep_top[1].depth, 2.0, 1e-6);
-  g_assert_cmpfloat_with_epsilon (map->deep_top[2].depth, 0.0, 1e-6);
-  g_assert_cmpfloat_with_epsilon (map->deep_underside[0].depth, 2.0, 1e-6);
+  g_assert_cmpfloat_with_epsilon (map->deep_top.spots[0].depth, 2.0, 1e-6);
+  g_assert_cmpfloat_with_epsilon (map->deep_top.spots[0].x, 750.0, 1e-6);
+  g_assert_cmpfloat_with_epsilon (map->deep_top.spots[1].depth, 2.0, 1e-6);
+  g_assert_cmpuint (map->deep_top.n, ==, 2);
+  g_assert_cmpfloat_with_epsilon (map->deep_underside.spots[0].depth, 2.0, 1e-6);
 }
 
 /* Cells where a short lamination does not reach hold no wood. */
