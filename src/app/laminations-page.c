@@ -22,6 +22,7 @@ struct _BsLaminationsPage
   GtkWidget parent_instance;
 
   /* children */
+  GtkStack *rows;     /* the table, or a hint while there are none */
   GtkWidget *table;   /* GtkColumnView */
   GtkWidget *details; /* GtkBox, of the selected lamination */
   GtkWidget *picture; /* GtkDrawingArea in the details */
@@ -369,7 +370,9 @@ session_changed_cb (BsLaminationsPage *self, BsSession *session)
   show_origin (self);
   show_faces (self);
   show_titles (self);
-  gtk_widget_set_visible (self->make, bs_session_get_plan (session)->laminations->len == 0);
+  const gboolean is_empty = bs_session_get_plan (session)->laminations->len == 0;
+  gtk_widget_set_visible (self->make, is_empty);
+  gtk_stack_set_visible_child_name (self->rows, is_empty ? "hint" : "table");
   g_autoptr (GPtrArray) ids = list_ids (bs_session_get_plan (session));
   if (shows_ids (self, ids))
     return;
@@ -482,6 +485,18 @@ bs_laminations_page_init (BsLaminationsPage *self)
   self->ids = gtk_string_list_new (NULL);
 }
 
+static GtkWidget *
+new_hint (void)
+{
+  GtkWidget *hint = bs_form_note_new (_ (
+      "No laminations yet. Make them for this slab, all of one size, with the button below; type "
+      "them one by one; or plan the cuts of your boards at “Cutting” and lay them out."));
+
+  gtk_label_set_width_chars (GTK_LABEL (hint), 40);
+  gtk_widget_set_halign (hint, GTK_ALIGN_CENTER);
+  return hint;
+}
+
 static void
 build (BsLaminationsPage *self)
 {
@@ -495,6 +510,9 @@ build (BsLaminationsPage *self)
   GtkWidget *scroller = gtk_scrolled_window_new ();
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (scroller), self->table);
   gtk_widget_set_vexpand (scroller, TRUE);
+  self->rows = GTK_STACK (gtk_stack_new ());
+  gtk_stack_add_named (self->rows, scroller, "table");
+  gtk_stack_add_named (self->rows, new_hint (), "hint");
 
   self->details = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 24);
   gtk_widget_add_css_class (self->details, "page");
@@ -505,7 +523,7 @@ build (BsLaminationsPage *self)
   gtk_scrolled_window_set_max_content_height (GTK_SCROLLED_WINDOW (detail_scroller), 240);
   gtk_scrolled_window_set_child (GTK_SCROLLED_WINDOW (detail_scroller), self->details);
 
-  gtk_widget_set_parent (scroller, GTK_WIDGET (self));
+  gtk_widget_set_parent (GTK_WIDGET (self->rows), GTK_WIDGET (self));
   gtk_widget_set_parent (new_buttons (self), GTK_WIDGET (self));
   gtk_widget_set_parent (detail_scroller, GTK_WIDGET (self));
 }

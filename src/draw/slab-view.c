@@ -111,11 +111,12 @@ trace_side (const View *self, Side side)
   cairo_restore (self->cr);
 }
 
-/* Where a lamination begins: what the built slab is too wide is taken off both edges alike. */
+/* Where a lamination begins: what the built slab is too wide is taken off both edges alike, and
+ * what is missing is missing at the back. */
 static double
 get_front (const View *self, const BsPlaced *placed)
 {
-  return placed->y - 0.5 * (self->stack->width - self->slab->width);
+  return placed->y - 0.5 * fmax (self->stack->width - self->slab->width, 0.0);
 }
 
 static void
@@ -175,7 +176,7 @@ draw_strip (const View *self, const BsPlaced *placed, Side side, gboolean is_see
   cairo_restore (self->cr);
 }
 
-/* Without laminations the wood is not known either. */
+/* Where there is no lamination yet the wood is not known either. */
 static void
 draw_blank (const View *self, gboolean is_seen)
 {
@@ -193,8 +194,7 @@ draw_side (const View *self, Side side, gboolean is_seen)
   cairo_save (self->cr);
   trace_side (self, side);
   cairo_clip (self->cr);
-  if (n == 0)
-    draw_blank (self, is_seen);
+  draw_blank (self, n == 0 && is_seen);
   for (guint i = 0; i < n; i++)
     draw_strip (self, &self->stack->placed[i], side, is_seen);
   cairo_restore (self->cr);
