@@ -223,6 +223,16 @@ title_finding (const BsFinding *finding, const BsStack *stack)
                           get_label (stack, finding->neighbour));
 }
 
+/* What the person wrote about the plan. */
+static void
+add_note (BsFlow *flow, const char *note)
+{
+  if (note == NULL || *note == '\0')
+    return;
+  bs_flow_add_heading (flow, _ ("Note"));
+  bs_flow_add_text (flow, note, BS_FLOW_PLAIN, BS_FLOW_SIGN_NONE);
+}
+
 static void
 add_finding (BsFlow *flow, const char *title, BsFlowSign sign, const char *reason,
              const char *remedy)
@@ -284,6 +294,7 @@ bs_sheet_add_lists (BsFlow *flow, const BsResults *results, const GArray *photo_
   if (results->stack->n > 0)
     add_order (flow, results);
   add_clamps (flow, results);
+  add_note (flow, results->stack->plan->note);
   add_findings (flow, results, photo_problems);
   add_cautions (flow, results);
   add_numbers (flow, results);

@@ -203,6 +203,30 @@ test_rack (void)
   g_assert_cmpint (g_unlink (filename), ==, 0);
 }
 
+/* What the person wrote is on paper, line by line; nothing is there when nothing was written. */
+static void
+test_note (void)
+{
+  g_autoptr (BsPlan) plan = yard_plan (6, 2000.0, 30.0, 60.0);
+  BsSheetOptions options = { .width = 770.0, .height = 523.0 };
+
+  if (!pdf_can_read ())
+    return;
+  for (int has_note = 0; has_note <= 1; has_note++)
+    {
+      bs_text_set (&plan->note, has_note ? "For the hatch.\nAsk about the wax." : "");
+      g_autoptr (BsResults) results = bs_evaluate (plan);
+      g_autoptr (BsSheet) sheet = bs_sheet_new (results, &options);
+      g_autofree char *filename = write_pages (sheet, options.width, options.height);
+      g_autofree char *text = pdf_get_text (filename, 0);
+
+      g_assert_cmpuint (count_word (text, "Note For the hatch. Ask about the wax."), ==,
+                        has_note ? 1 : 0);
+      g_assert_cmpuint (count_word (text, "Note "), ==, has_note ? 1 : 0);
+      g_assert_cmpint (g_unlink (filename), ==, 0);
+    }
+}
+
 /* A name, labels and a wood's words of any length and script break or shrink; the page stays as
  * wide. */
 static void
@@ -302,6 +326,7 @@ main (int argc, char **argv)
   g_test_add_func ("/sheet/workings", test_workings);
   g_test_add_func ("/sheet/buying", test_buying);
   g_test_add_func ("/sheet/rack", test_rack);
+  g_test_add_func ("/sheet/note", test_note);
   g_test_add_func ("/sheet/long-names", test_long_names);
   g_test_add_func ("/sheet/no-colour", test_no_colour);
   g_test_add_func ("/sheet/leaves-as-found", test_leaves_as_found);
