@@ -10,6 +10,7 @@
 #include "app/page.h"
 #include "app/purchase-view.h"
 #include "core/slab-wish.h"
+#include "core/wanted.h"
 #include "plan/edits.h"
 #include "words/buying.h"
 
@@ -18,6 +19,7 @@ struct _BsBuyingPage
   GtkWidget parent_instance;
 
   BsSession *session;
+  BsPlan *shown; /* whose wants are shown; NULL at first */
   GtkWidget *page;
   /* borrowed from the page */
   GtkWidget *summary;
@@ -26,7 +28,6 @@ struct _BsBuyingPage
   GtkWidget *progress;
   GtkWidget *shortfalls;
   GtkWidget *wants;
-  GtkWidget *layers;
   GtkWidget *slab; /* what the slab asks for, while there are no laminations */
   GtkWidget *slab_count;
   GtkWidget *needs; /* the numbers of the first want */
@@ -70,24 +71,66 @@ list_shortfalls (const BsPurchase *purchase)
   return g_strjoinv ("\n", all);
 }
 
-/* What is wanted of laminations; the parts stand in their own table. */
-static char *
-list_wants (const BsPurchase *purchase)
+static void
+halve_cb (BsBuyingPage *self, GtkButton *button)
 {
-  g_autoptr (GStrvBuilder) lines = g_strv_builder_new ();
+  const guint index = GPOINTER_TO_UINT (g_object_get_data (G_OBJECT (button), "want"));
+  g_autoptr (GArray) wanted = bs_wanted_new (self->shown);
 
+  if (self->shown != bs_session_get_plan (self->session))
+    return;
+  g_autoptr (BsPlan) halved
+      = bs_edit_halve_want (self->shown, &g_array_index (wanted, BsWant, index));
+  bs_session_push (self->session, halved, _ ("Take two layers"), NULL);
+}
+
+static GtkWidget *
+halve_new (BsBuyingPage *self, guint index)
+{
+  GtkWidget *button = gtk_button_new_with_label (_ ("Take two layers"));
+
+  g_object_set_data (G_OBJECT (button), "want", GUINT_TO_POINTER (index));
+  gtk_widget_set_halign (button, GTK_ALIGN_START);
+  gtk_widget_set_tooltip_text (button, _ ("Asks for twice as many pieces, half as thick"));
+  g_signal_connect_object (button, "clicked", G_CALLBACK (halve_cb), self, G_CONNECT_SWAPPED);
+  return button;
+}
+
+/* Each with what its boards must have. */
+static GtkWidget *
+want_new (BsBuyingPage *self, const BsPurchase *purchase, guint index)
+{
+  const BsWant *want = &g_array_index (purchase->wanted, BsWant, index);
+  g_autofree char *what = bs_words_want (want, purchase->plan->units);
+  g_autofree char *rough = bs_words_want_rough (purchase, index);
+  /* Translators: what is wanted, and a sentence on the boards that it takes. */
+  g_autofree char *line = g_strdup_printf (_ ("%s. %s"), what, rough);
+  g_autofree char *layers = bs_words_purchase_layers (purchase, index);
+  GtkWidget *box = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
+
+  gtk_box_append (GTK_BOX (box), bs_page_text_new (line, NULL));
+  if (layers != NULL)
+    gtk_box_append (GTK_BOX (box), bs_page_text_new (layers, "faint"));
+  if (layers != NULL && bs_want_can_be_layers (want, purchase->plan))
+    gtk_box_append (GTK_BOX (box), halve_new (self, index));
+  return box;
+}
+
+/* They hang on the plan alone, and not on how far the search is. */
+static void
+show_wants (BsBuyingPage *self, const BsPurchase *purchase)
+{
+  GtkWidget *child;
+
+  gtk_widget_set_visible (gtk_widget_get_parent (self->wants), purchase->wanted->len > 0);
+  if (self->shown == purchase->plan)
+    return;
+  g_clear_pointer (&self->shown, bs_plan_unref);
+  self->shown = bs_plan_ref (purchase->plan);
+  while ((child = gtk_widget_get_first_child (self->wants)) != NULL)
+    gtk_box_remove (GTK_BOX (self->wants), child);
   for (guint i = 0; i < purchase->wanted->len; i++)
-    {
-      const BsWant *want = &g_array_index (purchase->wanted, BsWant, i);
-      g_autofree char *what = bs_words_want (want, purchase->plan->units);
-      g_autofree char *rough = bs_words_want_rough (purchase, i);
-      /* Translators: what is wanted, and a sentence on the boards that it takes. */
-      g_autofree char *line = g_strdup_printf (_ ("%s. %s"), what, rough);
-
-      g_strv_builder_add (lines, line);
-    }
-  g_auto (GStrv) all = g_strv_builder_end (lines);
-  return g_strjoinv ("\n", all);
+    gtk_box_append (GTK_BOX (self->wants), want_new (self, purchase, i));
 }
 
 static void
@@ -142,9 +185,7 @@ changed_cb (BsBuyingPage *self)
   set_text (self->summary, bs_words_purchase (purchase));
   set_text (self->bound, bs_words_purchase_bound (purchase));
   set_text (self->shortfalls, list_shortfalls (purchase));
-  set_text (self->wants, list_wants (purchase));
-  gtk_widget_set_visible (gtk_widget_get_parent (self->wants), purchase->wanted->len > 0);
-  set_text (self->layers, bs_words_purchase_layers (purchase));
+  show_wants (self, purchase);
   show_needs (self, purchase);
   gtk_widget_set_visible (self->purchase, purchase->cuts != NULL);
   bs_purchase_view_show (BS_PURCHASE_VIEW (self->view), purchase);
@@ -182,6 +223,7 @@ bs_buying_page_dispose (GObject *object)
   BsBuyingPage *self = BS_BUYING_PAGE (object);
 
   g_clear_pointer (&self->page, gtk_widget_unparent);
+  g_clear_pointer (&self->shown, bs_plan_unref);
   g_clear_object (&self->session);
   G_OBJECT_CLASS (bs_buying_page_parent_class)->dispose (object);
 }
@@ -270,10 +312,8 @@ wants_new (BsBuyingPage *self)
 {
   GtkWidget *box = box_new (_ ("What is wanted"));
 
-  self->wants = bs_page_text_new (NULL, NULL);
-  self->layers = bs_page_text_new (NULL, "faint");
+  self->wants = gtk_box_new (GTK_ORIENTATION_VERTICAL, 12);
   gtk_box_append (GTK_BOX (box), self->wants);
-  gtk_box_append (GTK_BOX (box), self->layers);
   return box;
 }
 

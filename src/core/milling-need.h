@@ -62,14 +62,14 @@ void bs_milling_need_explain (const BsMillingNeed *need, const BsMillingWish *wi
 void bs_milling_need_explain_width (const BsMillingNeed *need, const BsMillingWish *wish,
                                     const BsMillingShop *shop, BsWorking *why);
 
-/* A lamination made of one or more layers glued face to face, out of the thinnest lumber of a
+/* A piece made of one or more layers glued face to face, out of the thinnest lumber of a
  * series that will do. */
 typedef struct
 {
   int layers;
   int row;            /* of the series; -1: none is thick enough */
   BsMillingNeed need; /* of one layer */
-  double volume;      /* rough, of one lamination with all its layers, mm3; NAN: no row */
+  double volume;      /* rough, of one piece with all its layers, mm3; NAN: no row */
   double glue_area;   /* between its layers, mm2 */
 } BsLayerWay;
 
@@ -78,7 +78,7 @@ BsLayerWay bs_milling_layers (int layers, const BsMillingWish *wish, const BsWar
                               const BsMillingShop *shop, const BsLumberSeries *series,
                               double ratio);
 
-/* Wood, and glue between the layers, of one lamination, in minor units; NAN when a price that it
+/* Wood, and glue between the layers, of one piece, in minor units; NAN when a price that it
  * takes is not known (NAN). The wood's price is that of the row found. */
 double bs_milling_layers_cost (const BsLayerWay *way, double wood_minor_per_m3,
                                double glue_minor_per_m2);

@@ -24,23 +24,6 @@ bs_lumber_name_class (double thickness)
 }
 
 static int
-find_want (const BsPurchase *purchase)
-{
-  int found = -1;
-  double thickest = 0.0;
-
-  for (guint i = 0; i < purchase->wanted->len; i++)
-    {
-      const BsWant *want = &g_array_index (purchase->wanted, BsWant, i);
-      if (!want->is_lamination || want->thickness <= thickest)
-        continue;
-      thickest = want->thickness;
-      found = (int)i;
-    }
-  return found;
-}
-
-static int
 compare_rows (gconstpointer a, gconstpointer b)
 {
   const BsLumberThickness *x = a, *y = b;
@@ -125,20 +108,15 @@ find_cost (const BsPurchaseLayers *self, const BsLayerWay *way, const BsPlan *pl
 }
 
 BsPurchaseLayers *
-bs_purchase_layers_new (const BsPurchase *purchase)
+bs_purchase_layers_new (const BsPurchase *purchase, guint index)
 {
   const BsPlan *plan = purchase->plan;
-  int index = find_want (purchase);
-  if (index < 0)
-    return NULL;
-
   const BsWant *want = &g_array_index (purchase->wanted, BsWant, index);
   g_autoptr (BsPurchaseLayers) self = g_new0 (BsPurchaseLayers, 1);
   BsMillingWish wish = bs_want_get_wish (want, purchase->wanted, plan);
   BsWarpHabit habit = bs_warp_habit_of (plan);
   BsMillingShop shop = bs_milling_shop_of (plan);
 
-  self->want = (guint)index;
   self->rows = g_array_new (FALSE, FALSE, sizeof (BsLumberThickness));
   self->names = g_string_chunk_new (64);
   list_classes (self, plan, want->wood);
@@ -150,6 +128,12 @@ bs_purchase_layers_new (const BsPurchase *purchase)
   self->one_minor = find_cost (self, &self->one, plan, want->wood);
   self->two_minor = find_cost (self, &self->two, plan, want->wood);
   return g_steal_pointer (&self);
+}
+
+gboolean
+bs_purchase_layers_gain (const BsPurchaseLayers *self)
+{
+  return self->two.row >= 0 && (self->one.row < 0 || self->two_minor < self->one_minor);
 }
 
 void

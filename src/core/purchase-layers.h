@@ -6,23 +6,24 @@
 
 G_BEGIN_DECLS
 
-/* One lamination of the thickest kind that is wanted, as a single layer or as two glued face to
- * face, each from the cheapest offer of the thinnest class that will do: docs/timber-model.md, What
- * to buy. */
+/* One piece of a want, as a single layer or as two glued face to face, each from the cheapest offer
+ * of the thinnest class that will do: docs/cutting-model.md, The purchase. */
 typedef struct
 {
-  guint want;
   BsLumberSeries classes; /* of the offers of its wood, from thin to thick; */
   GArray *rows;           /* BsLumberThickness of these */
   GStringChunk *names;
   BsLayerWay one, two;
-  double one_minor, two_minor; /* wood and glue of one lamination; NAN: a price is not known */
+  double one_minor, two_minor; /* wood and glue of one piece; NAN: a price is not known */
   gboolean is_glue_counted;    /* FALSE: the price of the glue is not known */
 } BsPurchaseLayers;
 
-/* NULL when no lamination is wanted or nothing of its wood is offered. */
-BsPurchaseLayers *bs_purchase_layers_new (const BsPurchase *purchase);
+/* Of a place in purchase->wanted. NULL when nothing of its wood is offered. */
+BsPurchaseLayers *bs_purchase_layers_new (const BsPurchase *purchase, guint want);
 void bs_purchase_layers_free (BsPurchaseLayers *self);
+
+/* Whether two layers can be had, and one cannot or costs more. */
+gboolean bs_purchase_layers_gain (const BsPurchaseLayers *self);
 
 /* "8/4" for a quarter of an inch of the trade, else millimetres as a plain number; the caller's. */
 char *bs_lumber_name_class (double thickness);

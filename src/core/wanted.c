@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/wanted.h"
 
+#include "core/limits.h"
 #include "core/sawing-wish.h"
 #include "core/slab-wish.h"
 
@@ -149,6 +150,20 @@ add_parts (GArray *wanted, const BsPlan *plan)
       for (int k = 0; k < want.needed; k++)
         g_ptr_array_add (added->pieces, part->id);
     }
+}
+
+gboolean
+bs_want_can_be_layers (const BsWant *self, const BsPlan *plan)
+{
+  const double half = self->thickness / 2.0;
+
+  if (self->is_lamination)
+    return plan->slab.layup == BS_LAYUP_ON_EDGE
+           && bs_limit_contains (&bs_limits.lamination_thickness, half)
+           && plan->laminations->len + (guint)self->needed <= BS_MAX_LAMINATIONS;
+  return bs_saw_count_cuts (plan, g_ptr_array_index (self->pieces, 0)) == 0
+         && bs_limit_contains (&bs_limits.part_thickness, half)
+         && bs_limit_contains (&bs_limits.part_count, 2.0 * self->needed);
 }
 
 static int

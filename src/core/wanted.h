@@ -32,6 +32,10 @@ typedef struct
 /* BsWant, in the order of the plan, laminations first. The texts are the plan's. */
 GArray *bs_wanted_new (const BsPlan *plan);
 
+/* Whether its pieces may as well be twice as many and half as thick: parts, none of which is cut;
+ * and laminations on edge, which then lie side by side in the slab. Within core/limits.h. */
+gboolean bs_want_can_be_layers (const BsWant *self, const BsPlan *plan);
+
 /* The wish whose need it is, for the workings. */
 BsMillingWish bs_want_get_wish (const BsWant *self, const GArray *wanted, const BsPlan *plan);
 

@@ -106,6 +106,11 @@ BsPlan *bs_edit_set_cuts (BsPlan *plan, const BsCut *cuts, guint n);
  * wood, in the slab. */
 BsPlan *bs_edit_make_laminations (BsPlan *plan);
 
+/* Makes the pieces of a want of the plan, which can be (bs_want_can_be_layers), twice as many and
+ * half as thick. Of laminations two neighbours take the place of one, and know as little as new
+ * ones do. */
+BsPlan *bs_edit_halve_want (BsPlan *plan, const BsWant *want);
+
 /* Puts the boards of a purchase in the rack, and what is cut from them and from free boards of the
  * rack among the cuts, not pinned. The purchase is of this plan. Makes the laminations when there
  * are none; spare ones are new and stand in the rack. */

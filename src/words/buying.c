@@ -259,19 +259,30 @@ bs_words_purchase_bound (const BsPurchase *purchase)
                           bound, gap);
 }
 
-char *
-bs_words_purchase_layers (const BsPurchase *purchase)
+/* What two layers mean for the work. */
+static const char *
+describe_layers (const BsWant *want, const BsPlan *plan)
 {
-  g_autoptr (BsPurchaseLayers) layers = bs_purchase_layers_new (purchase);
+  if (want->is_lamination && plan->slab.layup == BS_LAYUP_ON_EDGE)
+    return _ ("Two thinner laminations side by side do the same in this slab: more joints to glue, "
+              "but no press before it.");
+  return _ ("The layers must be milled and glued before the piece is: a press more.");
+}
 
-  if (layers == NULL || (layers->one.row >= 0 && !(layers->two_minor < layers->one_minor)))
+char *
+bs_words_purchase_layers (const BsPurchase *purchase, guint index)
+{
+  const BsWant *want = &g_array_index (purchase->wanted, BsWant, index);
+  g_autoptr (BsPurchaseLayers) layers = bs_purchase_layers_new (purchase, index);
+
+  if (layers == NULL || !bs_purchase_layers_gain (layers))
     return NULL;
   g_autofree char *text
       = bs_words_layers (&layers->one, &layers->two, &layers->classes, layers->one_minor,
                          layers->two_minor, purchase->plan->currency, purchase->plan->units);
-  if (layers->is_glue_counted)
-    return g_steal_pointer (&text);
-  return g_strjoin (" ", text, _ ("The price of the glue is not known and not counted."), NULL);
+  const char *glue
+      = layers->is_glue_counted ? NULL : _ ("The price of the glue is not known and not counted.");
+  return g_strjoin (" ", text, describe_layers (want, purchase->plan), glue, NULL);
 }
 
 char *

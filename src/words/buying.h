@@ -34,9 +34,9 @@ char *bs_words_purchase (const BsPurchase *purchase);
 /* How near to the least price it is proven to be; NULL when there is nothing to say. */
 char *bs_words_purchase_bound (const BsPurchase *purchase);
 
-/* One layer of the thickest lamination against two glued ones, by the cheapest offers; NULL when
- * there is nothing to gain by two. */
-char *bs_words_purchase_layers (const BsPurchase *purchase);
+/* One layer of a want's pieces against two, by the cheapest offers; NULL when there is nothing to
+ * gain by two. */
+char *bs_words_purchase_layers (const BsPurchase *purchase, guint want);
 
 /* The width of a line's boards: "150 to 230 mm" of a pile that is not picked from, since any of
  * them will be met. Its whole size; and its measure, as tallied and in cubic metres. */

@@ -100,22 +100,15 @@ bs_words_layers (const BsLayerWay *thick, const BsLayerWay *thin, const BsLumber
   g_autofree char *thick_cost = bs_money_format (thick_minor, currency);
   g_autofree char *thin_cost = bs_money_format (thin_minor, currency);
 
-  if (thick->row < 0 && thin->row < 0)
-    return g_strdup (_ ("Neither one layer nor more of them can be had: nothing is thick enough."));
   if (thick->row < 0)
     return g_strdup_printf (
         /* Translators: number of layers, the trade's name of a thickness, a volume, a price. */
-        _ ("No single board is thick enough. %d layers of %s do: %s for each lamination, %s."),
+        _ ("No single board is thick enough. %d layers of %s do: %s for each piece, %s."),
         thin->layers, series->rows[thin->row].name, thin_volume, thin_cost);
-  if (thin->row < 0)
-    return g_strdup_printf (
-        /* Translators: the trade's name of a thickness, a volume, a price. */
-        _ ("One layer of %s does: %s for each lamination, %s."), series->rows[thick->row].name,
-        thick_volume, thick_cost);
   return g_strdup_printf (
       /* Translators: name of a thickness, volume, price; then number of layers and the same. */
-      _ ("One layer of %s takes %s for each lamination and costs %s; %d layers of %s take %s and "
-         "cost %s, with a press more. Layers must be milled and glued before the lamination is."),
+      _ ("One layer of %s takes %s for each piece and costs %s; %d layers of %s take %s and cost "
+         "%s."),
       series->rows[thick->row].name, thick_volume, thick_cost, thin->layers,
       series->rows[thin->row].name, thin_volume, thin_cost);
 }

@@ -29,7 +29,8 @@ char **bs_words_milling (const BsRough *piece, const BsMillingShop *shop, BsUnit
 char *bs_words_need (const BsMillingNeed *need, const BsMillingWish *wish, const char *class,
                      BsUnitSystem units);
 
-/* One thick layer against two thinner ones; costs NAN when not known. */
+/* One thick layer, or none where nothing is thick enough, against thinner ones, which can be had;
+ * costs NAN when not known. */
 char *bs_words_layers (const BsLayerWay *thick, const BsLayerWay *thin,
                        const BsLumberSeries *series, double thick_minor, double thin_minor,
                        const char *currency, BsUnitSystem units);

@@ -208,6 +208,29 @@ test_shortfall (void)
   scene_clear (&scene);
 }
 
+/* A leg that is too thick for the yard is had as two layers, and whole again when that is undone.
+ */
+static void
+test_two_layers (void)
+{
+  g_autoptr (BsPlan) plan = yard_plan (2, 2000.0, 30.0, 60.0);
+
+  yard_part (plan, "leg", 4, 800.0, 90.0, 70.0);
+  yard_offer (plan, 2500.0, 230.0, 52.0, 1000);
+  Scene scene = scene_new (plan);
+  g_assert_nonnull (find_text (scene.page, "Not to be had: 4 of “leg”"));
+  click (&scene, "Take two layers");
+  desk_wait (is_done, scene.session);
+  g_assert_nonnull (find_text (scene.page, "8 of “leg, layer”, 800 × 90 × 35"));
+  g_assert_null (find_text (scene.page, "Not to be had"));
+  g_assert_null (find_text (scene.page, "Take two layers"));
+  bs_history_undo (bs_session_get_history (scene.session));
+  desk_wait (is_done, scene.session);
+  g_assert_cmpint (((BsPart *)get_plan (&scene)->parts->pdata[0])->count, ==, 4);
+  g_assert_nonnull (find_text (scene.page, "Take two layers"));
+  scene_clear (&scene);
+}
+
 int
 main (int argc, char **argv)
 {
@@ -219,5 +242,6 @@ main (int argc, char **argv)
       g_test_add_data_func (path, &length_rows[i], check_lengths);
     }
   g_test_add_func ("/buying-page/shortfall", test_shortfall);
+  g_test_add_func ("/buying-page/two-layers", test_two_layers);
   return g_test_run ();
 }

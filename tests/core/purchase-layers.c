@@ -24,10 +24,11 @@ test_eight_quarters_twice (void)
 {
   g_autoptr (BsPlan) plan = thick_plan ();
   g_autoptr (BsPurchase) purchase = bs_purchase_new (plan, 0, NULL);
-  g_autoptr (BsPurchaseLayers) layers = bs_purchase_layers_new (purchase);
+  g_autoptr (BsPurchaseLayers) layers = bs_purchase_layers_new (purchase, 0);
 
   g_assert_cmpstr (layers->classes.rows[layers->one.row].name, ==, "12/4");
   g_assert_cmpstr (layers->classes.rows[layers->two.row].name, ==, "8/4");
+  g_assert_true (bs_purchase_layers_gain (layers));
   g_assert_false (layers->is_glue_counted);
   /* a board foot of 12/4 is 9000 / 9 of a piece, of 8/4 3000 / 6, and it takes 2 x 8/4 for 12/4 */
   g_assert_cmpfloat_with_epsilon (layers->two_minor / layers->one_minor,
@@ -41,10 +42,28 @@ test_not_to_be_had (void)
 
   g_ptr_array_remove_index (plan->offers, 1);
   g_autoptr (BsPurchase) purchase = bs_purchase_new (plan, 0, NULL);
-  g_autoptr (BsPurchaseLayers) layers = bs_purchase_layers_new (purchase);
+  g_autoptr (BsPurchaseLayers) layers = bs_purchase_layers_new (purchase, 0);
   g_assert_cmpint (layers->one.row, ==, -1);
   g_assert_true (isnan (layers->one_minor));
   g_assert_cmpint (layers->two.row, ==, 1);
+}
+
+/* Parts too: a leg 2 1/2 in thick, so short that 6/4 gives half of it (the bow of a board falls
+ * with the square of its length), and a shelf that one layer of 6/4 gives for less. */
+static void
+test_parts (void)
+{
+  g_autoptr (BsPlan) plan = thick_plan ();
+
+  yard_part (plan, "leg", 4, FEET (2.5), INCHES (3.0), INCHES (2.5));
+  yard_part (plan, "shelf", 2, FEET (2.5), INCHES (4.0), INCHES (0.75));
+  g_autoptr (BsPurchase) purchase = bs_purchase_new (plan, 0, NULL);
+  g_autoptr (BsPurchaseLayers) leg = bs_purchase_layers_new (purchase, 1);
+  g_autoptr (BsPurchaseLayers) shelf = bs_purchase_layers_new (purchase, 2);
+  g_assert_cmpstr (leg->classes.rows[leg->two.row].name, ==, "6/4");
+  g_assert_true (bs_purchase_layers_gain (leg));
+  g_assert_cmpstr (shelf->classes.rows[shelf->one.row].name, ==, "6/4");
+  g_assert_false (bs_purchase_layers_gain (shelf));
 }
 
 /* 400 g of glue on a square metre at 10.00 a kilogram: 4.00 for each. */
@@ -53,12 +72,12 @@ test_glue (void)
 {
   g_autoptr (BsPlan) plan = thick_plan ();
   g_autoptr (BsPurchase) without = bs_purchase_new (plan, 0, NULL);
-  g_autoptr (BsPurchaseLayers) wood = bs_purchase_layers_new (without);
+  g_autoptr (BsPurchaseLayers) wood = bs_purchase_layers_new (without, 0);
 
   plan->adhesive.spread_g_per_m2 = 400.0;
   plan->adhesive.price_minor_per_kg = 1000.0;
   g_autoptr (BsPurchase) with = bs_purchase_new (plan, 0, NULL);
-  g_autoptr (BsPurchaseLayers) layers = bs_purchase_layers_new (with);
+  g_autoptr (BsPurchaseLayers) layers = bs_purchase_layers_new (with, 0);
   double area_m2 = 1.524 * 0.1016;
   g_assert_true (layers->is_glue_counted);
   g_assert_cmpfloat_with_epsilon (layers->two_minor - wood->two_minor, 400.0 * area_m2, 1e-6);
@@ -70,7 +89,7 @@ test_none (void)
   g_autoptr (BsPlan) plan = yard_plan (2, 1000.0, 40.0, 60.0);
   g_autoptr (BsPurchase) purchase = bs_purchase_new (plan, 0, NULL);
 
-  g_assert_null (bs_purchase_layers_new (purchase));
+  g_assert_null (bs_purchase_layers_new (purchase, 0));
 }
 
 static void
@@ -95,6 +114,7 @@ main (int argc, char **argv)
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/purchase-layers/eight-quarters-twice", test_eight_quarters_twice);
   g_test_add_func ("/purchase-layers/not-to-be-had", test_not_to_be_had);
+  g_test_add_func ("/purchase-layers/parts", test_parts);
   g_test_add_func ("/purchase-layers/glue", test_glue);
   g_test_add_func ("/purchase-layers/none", test_none);
   g_test_add_func ("/purchase-layers/names", test_names);

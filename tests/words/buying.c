@@ -164,18 +164,24 @@ test_layers (void)
 
   yard_offer (plan, 2500.0, 230.0, 40.0, 4000);
   g_autoptr (BsPurchase) thin = bs_purchase_new (plan, 0, NULL);
-  g_autofree char *needed = bs_words_purchase_layers (thin);
+  g_autofree char *needed = bs_words_purchase_layers (thin, 0);
   g_assert_nonnull (strstr (needed, "No single board is thick enough"));
   g_assert_nonnull (strstr (needed, "price of the glue is not known"));
 
   yard_offer (plan, 2500.0, 230.0, 80.0, 4000);
   g_autoptr (BsPurchase) both = bs_purchase_new (plan, 0, NULL);
-  g_assert_null (bs_words_purchase_layers (both));
+  g_assert_null (bs_words_purchase_layers (both, 0));
 
   ((BsOffer *)plan->offers->pdata[1])->price_minor = 40000;
   g_autoptr (BsPurchase) dear = bs_purchase_new (plan, 0, NULL);
-  g_autofree char *cheaper = bs_words_purchase_layers (dear);
+  g_autofree char *cheaper = bs_words_purchase_layers (dear, 0);
   g_assert_nonnull (strstr (cheaper, "One layer of 80 takes"));
+  g_assert_nonnull (strstr (cheaper, "Two thinner laminations side by side"));
+
+  plan->slab.layup = BS_LAYUP_ON_FLAT;
+  g_autoptr (BsPurchase) flat = bs_purchase_new (plan, 0, NULL);
+  g_autofree char *pressed = bs_words_purchase_layers (flat, 0);
+  g_assert_nonnull (strstr (pressed, "a press more"));
 }
 
 /* 3000 - 2 x 25 - 2000 - 3: 947 mm are left, enough for a leg of 800 but for no second lamination.
