@@ -130,6 +130,15 @@ show_offcuts (BsPurchaseView *self, const BsPurchase *purchase)
 #define CAPTION 1.6     /* above a board, in heights of the text */
 #define MOST_PER_MM 0.4 /* a short board is not blown up */
 
+/* Boards that get no cut more are no part of the purchase. */
+static gboolean
+is_sawn (BsPurchaseView *self, const BsSawnBoard *sawn)
+{
+  guint n = sawn->cuts->len;
+
+  return n > 0 && g_array_index (sawn->cuts, guint, n - 1) >= self->n_cuts_before;
+}
+
 static BsCutStyle
 get_style (BsPurchaseView *self, double width)
 {
@@ -138,7 +147,7 @@ get_style (BsPurchaseView *self, double width)
   for (guint i = 0; i < self->rack->boards->len; i++)
     {
       const BsSawnBoard *sawn = g_ptr_array_index (self->rack->boards, i);
-      if (sawn->cuts->len > 0)
+      if (is_sawn (self, sawn))
         longest = fmax (longest, sawn->board->length);
     }
   return (BsCutStyle){
@@ -148,13 +157,6 @@ get_style (BsPurchaseView *self, double width)
     .palette = bs_appearance_find_palette (GTK_WIDGET (self)),
     .without_numbers = TRUE,
   };
-}
-
-/* Boards whose cuts were planned before are no part of the purchase. */
-static gboolean
-was_cut (BsPurchaseView *self, const BsSawnBoard *sawn)
-{
-  return g_array_index (sawn->cuts, guint, 0) < self->n_cuts_before;
 }
 
 /* What board it is, above it. */
@@ -184,7 +186,7 @@ draw_boards (BsPurchaseView *self, cairo_t *cr, double width)
     {
       const BsSawnBoard *sawn = g_ptr_array_index (self->rack->boards, i);
 
-      if (sawn->cuts->len == 0 || was_cut (self, sawn))
+      if (!is_sawn (self, sawn))
         continue;
       if (cr != NULL)
         {

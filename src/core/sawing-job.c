@@ -23,7 +23,7 @@ typedef struct
   GArray *wishes;
   GArray *stock;      /* BsCutStock: the plan's boards */
   GPtrArray *defects; /* GArray of each */
-  double *shift;      /* of each: y where its straight front edge lies */
+  double *straighten; /* of each, off its front edge */
   GArray *parts;      /* BsCutPart */
   GArray *pins;       /* BsCutPin: the first n_kept parts */
   GArray *kept;       /* guint: their cuts in the plan */
@@ -140,20 +140,20 @@ straighten_for (const Job *self, guint board, guint part)
 /* The front edge is made straight first, by what the longest piece that the board may give needs;
  * a kept cut knows better. */
 static double
-find_shift (const Job *self, guint board)
+find_straighten (const Job *self, guint board)
 {
-  double shift = 0.0;
+  double straighten = 0.0;
 
   for (guint p = self->kept->len; p < self->parts->len; p++)
     if (*get_suits (self, board, p))
-      shift = fmax (shift, straighten_for (self, board, p));
+      straighten = fmax (straighten, straighten_for (self, board, p));
   for (guint k = 0; k < self->pins->len; k++)
     {
       const BsCutPin *pin = &g_array_index (self->pins, BsCutPin, k);
       if (pin->stock == board)
-        shift = fmin (shift, pin->y);
+        straighten = fmin (straighten, pin->y);
     }
-  return fmax (shift, 0.0);
+  return fmax (straighten, 0.0);
 }
 
 /* With its edge straight, a board may have become too narrow for a part that is short and wide. */
@@ -164,7 +164,7 @@ is_wide_enough (const Job *self, guint board, guint part)
   double trims = 2.0 * bs_saw_round_up (plan->units, plan->shop.saw.edge_trim);
 
   return g_array_index (self->parts, BsCutPart, part).width
-         <= ((const BsBoard *)plan->boards->pdata[board])->width - self->shift[board] - trims;
+         <= ((const BsBoard *)plan->boards->pdata[board])->width - self->straighten[board] - trims;
 }
 
 /* A part that no straightened board takes gets one that is straightened for its own length alone;
@@ -174,13 +174,13 @@ save_part (Job *self, guint part)
 {
   for (guint i = 0; i < self->plan->boards->len; i++)
     {
-      double shift = straighten_for (self, i, part);
+      double straighten = straighten_for (self, i, part);
 
-      if (!*get_suits (self, i, part) || shift >= self->shift[i])
+      if (!*get_suits (self, i, part) || straighten >= self->straighten[i])
         continue;
-      self->shift[i] = shift;
+      self->straighten[i] = straighten;
       for (guint p = self->kept->len; p < self->parts->len; p++)
-        if (straighten_for (self, i, p) > shift)
+        if (straighten_for (self, i, p) > straighten)
           *get_suits (self, i, p) = FALSE;
       return;
     }
@@ -198,9 +198,9 @@ has_board (const Job *self, guint part)
 static void
 straighten_boards (Job *self)
 {
-  self->shift = g_new0 (double, self->plan->boards->len + 1);
+  self->straighten = g_new0 (double, self->plan->boards->len + 1);
   for (guint i = 0; i < self->plan->boards->len; i++)
-    self->shift[i] = find_shift (self, i);
+    self->straighten[i] = find_straighten (self, i);
   for (guint p = self->kept->len; p < self->parts->len; p++)
     if (!has_board (self, p))
       save_part (self, p);
@@ -220,31 +220,10 @@ add_stock (Job *self)
     {
       const BsBoard *board = self->plan->boards->pdata[i];
       GArray *defects = bs_saw_defects_new (self->plan, board);
-      double shift = self->shift[i];
-      const BsCutStock stock = {
-        .length = board->length,
-        .width = board->width - shift,
-        .thickness = board->thickness,
-        .price_minor = board->price_minor,
-        .supply = 1,
-        .looks = bs_saw_looks (board),
-        .n_defects = defects->len,
-        .defects = (const BsCutDefect *)defects->data,
-      };
+      const BsCutStock stock = bs_saw_stock (board, self->straighten[i], defects);
 
-      for (guint k = 0; k < defects->len; k++)
-        {
-          g_array_index (defects, BsCutDefect, k).y_from -= shift;
-          g_array_index (defects, BsCutDefect, k).y_to
-              = fmax (g_array_index (defects, BsCutDefect, k).y_to - shift, 0.0);
-        }
       g_ptr_array_add (self->defects, defects);
       g_array_append_val (self->stock, stock);
-    }
-  for (guint k = 0; k < self->pins->len; k++)
-    {
-      BsCutPin *pin = &g_array_index (self->pins, BsCutPin, k);
-      pin->y -= self->shift[pin->stock];
     }
 }
 
@@ -310,7 +289,7 @@ job_clear (Job *self)
   g_array_unref (self->kept);
   g_array_unref (self->wish_of);
   g_free (self->suits);
-  g_free (self->shift);
+  g_free (self->straighten);
 }
 
 static void
@@ -333,7 +312,7 @@ add_new_cut (BsSawPlan *self, const Job *job, const BsCutPlan *found, const BsCu
       = &g_array_index (job->wishes, BsSawWish, g_array_index (job->wish_of, guint, piece->part));
   BsCut cut = {
     .x = piece->x,
-    .y = piece->y + job->shift[stock],
+    .y = piece->y,
     .length = piece->length,
     .width = piece->width,
   };

@@ -87,7 +87,7 @@ static const BsBoard *
 add_bought (BsPlan *edited, const BsPurchase *purchase, guint kind)
 {
   const BsCutStock *stock = &g_array_index (purchase->as_sold, BsCutStock, kind);
-  guint index = g_array_index (purchase->yard_offers, guint, kind - purchase->rack->len);
+  guint index = g_array_index (purchase->yard_offers, guint, kind - purchase->rack->boards->len);
   const BsOffer *offer = purchase->plan->offers->pdata[index];
   g_autofree char *id = make_id (edited), *label = make_label (edited);
   BsBoard *board = bs_board_new (id);
@@ -165,12 +165,14 @@ bs_edit_put_purchase (BsPlan *plan, const BsPurchase *purchase)
   for (guint i = 0; i < boards->len; i++)
     {
       guint kind = g_array_index (boards, BsCutBoard, i).stock;
-      cut_from[i] = kind < purchase->rack->len ? purchase->rack->pdata[kind]
-                                               : add_bought (edited, purchase, kind);
+      cut_from[i] = kind < purchase->rack->boards->len ? purchase->rack->boards->pdata[kind]
+                                                       : add_bought (edited, purchase, kind);
     }
   for (guint i = 0; i < pieces->len; i++)
     {
       const BsCutPiece *piece = &g_array_index (pieces, BsCutPiece, i);
+      if (piece->is_pinned) /* the plan has its cut */
+        continue;
       guint want = g_array_index (purchase->part_wants, guint, piece->part);
       const char *id
           = take_piece (edited, &g_array_index (purchase->wanted, BsWant, want), taken[want]++);

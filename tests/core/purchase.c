@@ -152,6 +152,103 @@ test_rack (void)
     }
 }
 
+/* A lamination's cut, as laid out: a strip along the front edge. */
+static void
+add_cut (BsPlan *plan, const char *board, const char *piece, double x, double length, double width)
+{
+  g_autoptr (GRefString) on = g_ref_string_new (board), of = g_ref_string_new (piece);
+  const BsCut cut = { .board = on, .piece = of, .x = x, .length = length, .width = width };
+
+  bs_plan_add_cut (plan, &cut);
+}
+
+typedef struct
+{
+  const char *path;
+  double length, width; /* of the board */
+  double x;             /* where its cut begins */
+  int n_boards, n_rack; /* to buy, of the rack */
+} RestRow;
+
+/* Three laminations of 2000 x 30 x 60 are sawn as strips of 60 + 2 x (1 + 2 x 0.5) = 64 mm, with 1
+ * mm and a spring of 0.5 mm/m for each edge, and one has its cut. With 25 mm off each end, nothing
+ * off the edges and kerfs of 3 mm, a strip more beside it takes 64 + 3 + 64 = 131 mm, behind it 25
+ * + 2000
+ * + 3 + 2000 + 25 = 4053 mm. The boards on offer hold one strip each. */
+static const RestRow rest_rows[] = {
+  { "beside", 2050.0, 131.0, 25.0, 1, 1 },
+  { "two-beside", 2050.0, 198.0, 25.0, 0, 1 },
+  { "too-narrow", 2050.0, 130.5, 25.0, 2, 0 },
+  { "behind", 4053.0, 64.0, 25.0, 1, 1 },
+  { "too-short", 4052.5, 64.0, 25.0, 2, 0 },
+  { "cut-to-the-end", 4028.0, 64.0, 2028.0, 1, 1 },
+  { "cut-in-the-middle", 4028.0, 64.0, 1000.0, 2, 0 },
+  { "over-the-end", 4028.0, 131.0, 2029.0, 2, 0 },
+};
+
+/* What is left of a board serves like a board, and what was cut of it is not wanted again. */
+static void
+check_rest (gconstpointer data)
+{
+  const RestRow *row = data;
+  g_autoptr (BsPlan) plan = yard_plan (3, 2000.0, 30.0, 60.0);
+
+  yard_offer (plan, 2050.0, 80.0, 52.0, 1000);
+  yard_rack (plan, "plank", row->length, row->width, 52.0);
+  add_cut (plan, "plank", slab_at (plan, 0)->id, row->x, 2000.0, 64.0);
+  g_autoptr (BsPurchase) purchase = bs_purchase_new (plan, 10, NULL);
+  g_assert_cmpfloat_with_epsilon (g_array_index (purchase->wanted, BsWant, 0).sawn_width, 64.0,
+                                  1e-9);
+  g_assert_cmpint (purchase->n_boards, ==, row->n_boards);
+  g_assert_cmpint (purchase->n_rack, ==, row->n_rack);
+  g_assert_cmpuint (purchase->n_pieces, ==, 2);
+  cut_plan_assert_possible (&purchase->cutting, purchase->cuts);
+}
+
+/* By hand: of 2050 x 198 x 52 two strips are sawn beside one that was, and then nothing but kerfs
+ * and ends are lost: 2050 x 198 - 3 x 2000 x 64. */
+static void
+test_rest_waste (void)
+{
+  g_autoptr (BsPlan) plan = yard_plan (3, 2000.0, 30.0, 60.0);
+
+  yard_rack (plan, "plank", 2050.0, 198.0, 52.0);
+  yard_rack (plan, "other", 2050.0, 64.0, 52.0);
+  add_cut (plan, "plank", slab_at (plan, 0)->id, 25.0, 2000.0, 64.0);
+  g_autoptr (BsPurchase) purchase = bs_purchase_new (plan, 10, NULL);
+  g_assert_cmpint (purchase->n_rack, ==, 1);
+  g_assert_cmpfloat_with_epsilon (purchase->sawn_volume, 2050.0 * 198.0 * 52.0, 1.0);
+  g_assert_cmpfloat_with_epsilon (purchase->used_volume, 3.0 * 2000.0 * 64.0 * 52.0, 1.0);
+  g_assert_cmpfloat_with_epsilon (purchase->bare_volume, 2.0 * 2000.0 * 60.0 * 52.0, 1.0);
+}
+
+/* A board of the rack gives what its defects leave, as where cuts are planned: a hole in its middle
+ * leaves no clear strip. */
+static void
+test_rack_defect (void)
+{
+  for (guint holed = 0; holed < 2; holed++)
+    {
+      g_autoptr (BsPlan) plan = yard_plan (1, 2000.0, 30.0, 60.0);
+      BsBoard *board = yard_rack (plan, "plank", 2200.0, 90.0, 52.0);
+      const BsDefect hole = {
+        .kind = BS_DEFECT_HOLE,
+        .face = BS_FACE_TOP,
+        .x_from = 1000.0,
+        .x_to = 1020.0,
+        .across_from = 30.0,
+        .across_to = 60.0,
+        .severity = 1.0,
+      };
+
+      yard_offer (plan, 2500.0, 150.0, 52.0, 1000);
+      if (holed)
+        g_array_append_val (board->defects, hole);
+      g_autoptr (BsPurchase) purchase = bs_purchase_new (plan, 0, NULL);
+      g_assert_cmpint (purchase->n_rack, ==, holed ? 0 : 1);
+    }
+}
+
 /* Of a measured board it is known what planing leaves: 40 mm out of 43 that are straight, and not
  * out of 43 that are 8 mm hollow; of one not measured the need of 80 % of the time is counted on.
  */
@@ -328,6 +425,13 @@ main (int argc, char **argv)
   g_test_add_func ("/purchase/by-hand", test_by_hand);
   g_test_add_func ("/purchase/pile", test_pile);
   g_test_add_func ("/purchase/rack", test_rack);
+  for (guint i = 0; i < G_N_ELEMENTS (rest_rows); i++)
+    {
+      g_autofree char *path = g_strconcat ("/purchase/rest/", rest_rows[i].path, NULL);
+      g_test_add_data_func (path, &rest_rows[i], check_rest);
+    }
+  g_test_add_func ("/purchase/rest/waste", test_rest_waste);
+  g_test_add_func ("/purchase/rack/defect", test_rack_defect);
   g_test_add_func ("/purchase/measured-board", test_measured_board);
   for (guint i = 0; i < G_N_ELEMENTS (lack_rows); i++)
     {

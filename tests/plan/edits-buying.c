@@ -5,6 +5,9 @@
 #include <math.h>
 #include <string.h>
 
+#include "checks/saw-again.h"
+#include "core/random.h"
+#include "core/sawing-job.h"
 #include "plan/document.h"
 #include "yards.h"
 
@@ -116,6 +119,92 @@ test_put_rack (void)
   check_opens (put);
 }
 
+/* Wood for a part of any size, and a lamination or two more. */
+static void
+want_more (BsPlan *plan, BsRandom *random, guint round)
+{
+  g_autofree char *name = g_strdup_printf ("part-%u", round);
+
+  yard_part (plan, name, 1 + (int)bs_random_below (random, 4),
+             200.0 + 50.0 * bs_random_below (random, 20), 40.0 + 10.0 * bs_random_below (random, 8),
+             20.0 + 10.0 * bs_random_below (random, 2));
+}
+
+/* Each cut that was there before is there still, where it was. */
+static void
+check_keeps_cuts (const BsPlan *before, const BsPlan *after)
+{
+  for (guint i = 0; i < before->cuts->len; i++)
+    {
+      const BsCut *cut = &g_array_index (before->cuts, BsCut, i);
+      const BsCut *kept = &g_array_index (after->cuts, BsCut, i);
+
+      g_assert_cmpstr (cut->board, ==, kept->board);
+      g_assert_cmpstr (cut->piece, ==, kept->piece);
+      g_assert_cmpfloat_with_epsilon (cut->x, kept->x, 1e-9);
+      g_assert_cmpfloat_with_epsilon (cut->y, kept->y, 1e-9);
+    }
+}
+
+/* Boards whose cuts are older than the purchase and that get more by it. */
+static guint
+count_rests_used (const BsPlan *before, const BsPlan *after)
+{
+  g_autoptr (GHashTable) had = g_hash_table_new (g_str_hash, g_str_equal);
+  g_autoptr (GHashTable) used = g_hash_table_new (g_str_hash, g_str_equal);
+
+  for (guint i = 0; i < after->cuts->len; i++)
+    {
+      char *board = g_array_index (after->cuts, BsCut, i).board;
+
+      if (i < before->cuts->len)
+        g_hash_table_add (had, board);
+      else if (g_hash_table_contains (had, board))
+        g_hash_table_add (used, board);
+    }
+  return g_hash_table_size (used);
+}
+
+/* Purchase after purchase out of the same rack, whatever is wanted: no wood is given out twice, for
+ * every board can be sawn into its pieces and is the sum of pieces, kerfs, rest and waste
+ * (saw_again ()); no piece is cut twice; and where cuts are planned they can all stay. */
+static void
+test_rests (void)
+{
+  BsRandom random = bs_random_init (7);
+  guint n_used = 0;
+
+  for (guint run = 0; run < 12; run++)
+    {
+      g_autoptr (BsPlan) plan
+          = yard_plan (1 + bs_random_below (&random, 4), 1200.0, 30.0, 40.0 + 10.0 * (run % 3));
+
+      plan->shop.saw.edge_trim = run % 2 == 0 ? 0.0 : 4.0;
+      plan->shop.saw.first = (BsSawFirst)(run % 3);
+      yard_offer (plan, 2500.0, 180.0 + 30.0 * (run % 4), 52.0, 2000);
+      yard_rack (plan, "plank", 1300.0 + 400.0 * (run % 3), 230.0, 52.0);
+      for (guint round = 0; round < 3; round++)
+        {
+          g_autoptr (BsPurchase) purchase = bs_purchase_new (plan, 2, NULL);
+          g_autoptr (BsPlan) put = bs_edit_put_purchase (plan, purchase);
+          const BsSawEffort effort = { .keeps_all = TRUE, .is_quick = TRUE };
+          g_autoptr (GError) error = NULL;
+          g_autoptr (BsSawPlan) kept = bs_saw_solve (put, &effort, &error);
+
+          g_assert_no_error (error);
+          g_assert_cmpuint (kept->cuts->len, ==, put->cuts->len);
+          g_assert_cmpuint (put->cuts->len, ==, plan->cuts->len + purchase->n_pieces);
+          saw_rack_again (put);
+          check_keeps_cuts (plan, put);
+          n_used += count_rests_used (plan, put);
+          bs_plan_unref (plan);
+          plan = bs_plan_copy (put);
+          want_more (plan, &random, round);
+        }
+    }
+  g_assert_cmpuint (n_used, >=, 6);
+}
+
 /* Boards get labels of their own, past Z too. */
 static void
 test_labels (void)
@@ -139,6 +228,7 @@ main (int argc, char **argv)
   g_test_add_func ("/edits-buying/make-laminations", test_make_laminations);
   g_test_add_func ("/edits-buying/put-purchase", test_put_purchase);
   g_test_add_func ("/edits-buying/put-purchase/rack", test_put_rack);
+  g_test_add_func ("/edits-buying/put-purchase/rests", test_rests);
   g_test_add_func ("/edits-buying/put-purchase/labels", test_labels);
   return g_test_run ();
 }
