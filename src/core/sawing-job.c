@@ -8,6 +8,7 @@
 #include "core/text.h"
 
 #include <math.h>
+#include <string.h>
 
 #define NO_WISH G_MAXUINT
 
@@ -416,6 +417,146 @@ bs_saw_solve (const BsPlan *plan, const BsSawEffort *effort, GError **error)
     self = describe (&job, found);
   job_clear (&job);
   return self;
+}
+
+/* Whether two jobs are one to the search. */
+
+static gboolean
+is_same (double a, double b)
+{
+  return !(a < b) && !(a > b);
+}
+
+static gboolean
+is_same_defect (const BsCutDefect *a, const BsCutDefect *b)
+{
+  return is_same (a->x_from, b->x_from) && is_same (a->x_to, b->x_to)
+         && is_same (a->y_from, b->y_from) && is_same (a->y_to, b->y_to) && a->faces == b->faces;
+}
+
+static gboolean
+is_same_stock (const BsCutStock *a, const BsCutStock *b)
+{
+  if (!is_same (a->length, b->length) || !is_same (a->width, b->width)
+      || !is_same (a->thickness, b->thickness) || !is_same (a->straighten, b->straighten)
+      || a->price_minor != b->price_minor || a->looks != b->looks || a->n_defects != b->n_defects)
+    return FALSE;
+  for (guint k = 0; k < a->n_defects; k++)
+    if (!is_same_defect (&a->defects[k], &b->defects[k]))
+      return FALSE;
+  return TRUE;
+}
+
+static gboolean
+is_same_part (const BsCutPart *a, const BsCutPart *b)
+{
+  return is_same (a->length, b->length) && is_same (a->width, b->width)
+         && a->quantity == b->quantity && a->clear_faces == b->clear_faces
+         && a->clear_edges == b->clear_edges && a->is_on_show == b->is_on_show;
+}
+
+static gboolean
+is_same_saw (const BsCutting *a, const BsCutting *b)
+{
+  return is_same (a->kerf, b->kerf) && is_same (a->trim_end, b->trim_end)
+         && is_same (a->trim_edge, b->trim_edge) && is_same (a->min_offcut, b->min_offcut)
+         && a->order == b->order;
+}
+
+static const char *
+get_part_id (const Job *self, guint part)
+{
+  guint wish = g_array_index (self->wish_of, guint, part);
+
+  return wish == NO_WISH ? NULL : g_array_index (self->wishes, BsSawWish, wish).id;
+}
+
+/* With what is wanted and no board can give. */
+static gboolean
+is_same_wanted (const Job *self, const Job *other)
+{
+  if (self->wishes->len != other->wishes->len)
+    return FALSE;
+  for (guint i = 0; i < self->wishes->len; i++)
+    {
+      const BsSawWish *a = &g_array_index (self->wishes, BsSawWish, i);
+      const BsSawWish *b = &g_array_index (other->wishes, BsSawWish, i);
+
+      if (a->count != b->count || g_strcmp0 (a->id, b->id) != 0)
+        return FALSE;
+    }
+  return TRUE;
+}
+
+/* The kept cuts are the same: they are compared with all others. */
+static gboolean
+is_same_job (const Job *self, const Job *other)
+{
+  const BsCutting *a = &self->cutting, *b = &other->cutting;
+
+  if (!is_same_wanted (self, other) || !is_same_saw (a, b) || a->n_stock != b->n_stock
+      || a->n_parts != b->n_parts
+      || memcmp (self->suits, other->suits, a->n_stock * a->n_parts * sizeof (gboolean)) != 0)
+    return FALSE;
+  for (guint i = 0; i < a->n_stock; i++)
+    if (!is_same_stock (&a->stock[i], &b->stock[i])
+        || g_strcmp0 (((const BsBoard *)self->plan->boards->pdata[i])->id,
+                      ((const BsBoard *)other->plan->boards->pdata[i])->id)
+               != 0)
+      return FALSE;
+  for (guint p = 0; p < a->n_parts; p++)
+    if (!is_same_part (&a->parts[p], &b->parts[p])
+        || g_strcmp0 (get_part_id (self, p), get_part_id (other, p)) != 0)
+      return FALSE;
+  return TRUE;
+}
+
+static gboolean
+is_same_cut (const BsCut *a, const BsCut *b)
+{
+  return g_str_equal (a->board, b->board) && g_strcmp0 (a->piece, b->piece) == 0
+         && is_same (a->x, b->x) && is_same (a->y, b->y) && is_same (a->length, b->length)
+         && is_same (a->width, b->width);
+}
+
+/* And every cut that the one keeps, the other keeps too. */
+static gboolean
+has_same_cuts (const BsPlan *proven, const BsPlan *plan)
+{
+  if (proven->cuts->len != plan->cuts->len)
+    return FALSE;
+  for (guint i = 0; i < plan->cuts->len; i++)
+    {
+      const BsCut *a = &g_array_index (proven->cuts, BsCut, i);
+      const BsCut *b = &g_array_index (plan->cuts, BsCut, i);
+      gboolean is_released = (a->is_pinned || a->is_cut) && !(b->is_pinned || b->is_cut);
+
+      if (!is_same_cut (a, b) || is_released)
+        return FALSE;
+    }
+  return TRUE;
+}
+
+gboolean
+bs_saw_proof_holds (const BsPlan *proven, const BsPlan *plan)
+{
+  if (proven == plan)
+    return TRUE;
+  if (!has_same_cuts (proven, plan))
+    return FALSE;
+
+  g_autoptr (BsPlan) alike = bs_plan_copy (plan);
+  Job before, now;
+
+  g_array_set_size (alike->cuts, 0);
+  for (guint i = 0; i < proven->cuts->len; i++)
+    bs_plan_add_cut (alike, &g_array_index (proven->cuts, BsCut, i));
+  job_init (&before, proven, FALSE);
+  job_init (&now, alike, FALSE);
+  gboolean holds = is_same_job (&before, &now);
+  job_clear (&before);
+  job_clear (&now);
+  return holds;
 }
 
 void

@@ -333,70 +333,6 @@ test_bad_pin_costs (void)
   g_assert_cmpint (plan->bound_minor, <=, plan->price_minor);
 }
 
-/* A pinned part may reach into the trim at its board's end, and what is before it is used: 25 + 900
- * + 3 <= 1100, of 2000. */
-static void
-test_pin_in_trim (void)
-{
-  Small small;
-  g_autoptr (BsCutPlan) plan = NULL;
-
-  small_init (&small);
-  small.stock[0].supply = 1;
-  small.stock[0].width = 100.0;
-  small.cutting.trim_end = 25.0;
-  small.pins[0] = (BsCutPin){ 0, 0, 0, 1100.0, 0.0 };
-  small.cutting.n_pins = 1;
-  plan = solve (&small.cutting);
-  g_assert_cmpuint (plan->n_missing, ==, 0);
-  g_assert_cmpuint (plan->pieces->len, ==, 2);
-}
-
-/* A part that fits no board but where it is pinned is no reason to refuse the order. */
-static void
-test_pin_as_wide_as_its_board (void)
-{
-  Small small;
-  g_autoptr (BsCutPlan) plan = NULL;
-
-  small_init (&small);
-  small.cutting.trim_edge = 5.0;
-  small.parts[1] = (BsCutPart){ 900.0, 200.0, 50.0, 1, 0, 0, 0, FALSE };
-  small.cutting.n_parts = 2;
-  small.pins[0] = (BsCutPin){ 0, 0, 1, 0.0, 0.0 };
-  small.cutting.n_pins = 1;
-  plan = solve (&small.cutting);
-  g_assert_cmpuint (plan->boards->len, ==, 1);
-  g_assert_cmpuint (plan->pieces->len, ==, 3);
-}
-
-/* What makes the front edge straight is taken off before the trims: 10 + 2 x 5 + 2 x 60 + 3 = 143,
- * and the first piece lies 15 from the edge. */
-static void
-test_straighten (void)
-{
-  const struct
-  {
-    double width;
-    guint n_boards;
-  } rows[] = { { 143.0, 1 }, { 142.0, 2 } };
-
-  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
-    {
-      Small small;
-      g_autoptr (BsCutPlan) plan = NULL;
-
-      small_init (&small);
-      small.stock[0].length = 950.0;
-      small.stock[0].width = rows[i].width;
-      small.stock[0].straighten = 10.0;
-      small.cutting.trim_edge = 5.0;
-      plan = solve (&small.cutting);
-      g_assert_cmpuint (plan->boards->len, ==, rows[i].n_boards);
-      g_assert_cmpfloat_with_epsilon (g_array_index (plan->pieces, BsCutPiece, 0).y, 15.0, 1e-6);
-    }
-}
-
 static void
 set_negative_kerf (Small *small)
 {
@@ -740,9 +676,6 @@ main (int argc, char **argv)
   g_test_add_func ("/cutting/offcut-is-kept-long", test_offcut_is_kept_long);
   g_test_add_func ("/cutting/pin-stays", test_pin_stays);
   g_test_add_func ("/cutting/bad-pin-costs", test_bad_pin_costs);
-  g_test_add_func ("/cutting/pin-in-trim", test_pin_in_trim);
-  g_test_add_func ("/cutting/pin-as-wide-as-its-board", test_pin_as_wide_as_its_board);
-  g_test_add_func ("/cutting/straighten", test_straighten);
   for (guint i = 0; i < G_N_ELEMENTS (refusals); i++)
     {
       g_autofree char *path = g_strdup_printf ("/cutting/refused/%s", refusals[i].name);
