@@ -3,7 +3,7 @@
 #pragma once
 
 #include "core/clamp-layout.h"
-#include "core/purchase.h"
+#include "core/plan.h"
 
 G_BEGIN_DECLS
 
@@ -101,14 +101,5 @@ BsBoard *bs_edit_next_board (const BsPlan *plan);
 /* What is cut where, as a whole; cuts that no board or piece belongs to, and those that are more
  * than wanted, are left out. Cuts go with their board and their piece when those are removed. */
 BsPlan *bs_edit_set_cuts (BsPlan *plan, const BsCut *cuts, guint n);
-
-/* For a plan without laminations: those that its slab asks for (core/slab-wish.h), of its first
- * wood, in the slab. */
-BsPlan *bs_edit_make_laminations (BsPlan *plan);
-
-/* Puts the boards of a purchase in the rack, and what is cut from them and from free boards of the
- * rack among the cuts, not pinned. The purchase is of this plan. Makes the laminations when there
- * are none; spare ones are new and stand in the rack. */
-BsPlan *bs_edit_put_purchase (BsPlan *plan, const BsPurchase *purchase);
 
 G_END_DECLS

@@ -363,3 +363,20 @@ bs_words_purchase_offcuts (const BsPurchase *purchase)
   g_strv_builder_unref (lines);
   return all;
 }
+
+char *
+bs_words_purchase_board (const BsPurchaseSawn *sawn, guint index)
+{
+  const BsBoard *lumber = ((const BsSawnBoard *)sawn->boards->pdata[index])->board;
+  BsUnitSystem units = sawn->plan->units;
+  g_autofree char *length = bs_words_board_length (lumber->length, units);
+  g_autofree char *width = bs_units_format (lumber->width, BS_QUANTITY_LENGTH, units);
+  g_autofree char *class = bs_words_class (lumber->thickness, units);
+  /* Translators: length, width and thickness of a board. */
+  g_autofree char *size = g_strdup_printf (_ ("%s × %s, %s"), length, width, class);
+
+  if (index >= sawn->n_of_rack)
+    return g_steal_pointer (&size);
+  /* Translators: which board it is, and its size. */
+  return g_strdup_printf (_ ("Board %s of the rack: %s"), bs_saw_board_label (lumber), size);
+}

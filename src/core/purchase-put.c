@@ -2,15 +2,13 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "config.h"
 
-#include "plan/edits.h"
+#include "core/purchase-put.h"
 
 #include <glib/gi18n-lib.h>
 
 #include "core/limits.h"
 #include "core/slab-wish.h"
 #include "core/text.h"
-
-/* Edits that follow from what is wanted and what was bought. */
 
 static char *
 make_lamination_id (const BsPlan *plan)
@@ -24,7 +22,7 @@ make_lamination_id (const BsPlan *plan)
 }
 
 BsPlan *
-bs_edit_make_laminations (BsPlan *plan)
+bs_purchase_make_laminations (const BsPlan *plan)
 {
   g_return_val_if_fail (plan->laminations->len == 0, NULL);
 
@@ -152,12 +150,14 @@ add_cut (BsPlan *edited, const BsBoard *board, const char *id, const BsCutPiece 
 }
 
 BsPlan *
-bs_edit_put_purchase (BsPlan *plan, const BsPurchase *purchase)
+bs_purchase_put (const BsPurchase *purchase)
 {
+  const BsPlan *plan = purchase->plan;
+
   g_return_val_if_fail (purchase->cuts != NULL, NULL);
 
   BsPlan *edited
-      = plan->laminations->len == 0 ? bs_edit_make_laminations (plan) : bs_plan_copy (plan);
+      = plan->laminations->len == 0 ? bs_purchase_make_laminations (plan) : bs_plan_copy (plan);
   const GArray *boards = purchase->cuts->boards, *pieces = purchase->cuts->pieces;
   g_autofree const BsBoard **cut_from = g_new0 (const BsBoard *, boards->len);
   g_autofree int *taken = g_new0 (int, purchase->wanted->len);
@@ -181,4 +181,35 @@ bs_edit_put_purchase (BsPlan *plan, const BsPurchase *purchase)
         add_cut (edited, cut_from[piece->board], id, piece);
     }
   return edited;
+}
+
+BsPurchaseSawn *
+bs_purchase_sawn_new (const BsPurchase *purchase)
+{
+  BsPurchaseSawn *self = g_new0 (BsPurchaseSawn, 1);
+  guint n_before = purchase->plan->cuts->len; /* new ones come behind them */
+
+  self->plan = bs_purchase_put (purchase);
+  self->rack = bs_saw_rack_new (self->plan);
+  self->boards = g_ptr_array_new ();
+  for (guint i = 0; i < self->rack->boards->len; i++)
+    {
+      BsSawnBoard *sawn = self->rack->boards->pdata[i];
+      guint n = sawn->cuts->len;
+
+      if (n == 0 || g_array_index (sawn->cuts, guint, n - 1) < n_before)
+        continue;
+      g_ptr_array_add (self->boards, sawn);
+      self->n_of_rack += i < purchase->plan->boards->len;
+    }
+  return self;
+}
+
+void
+bs_purchase_sawn_free (BsPurchaseSawn *self)
+{
+  g_ptr_array_unref (self->boards);
+  bs_saw_rack_free (self->rack);
+  bs_plan_unref (self->plan);
+  g_free (self);
 }

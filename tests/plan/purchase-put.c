@@ -1,6 +1,6 @@
 /* SPDX-FileCopyrightText: The Broadstave developers
  * SPDX-License-Identifier: GPL-3.0-or-later */
-#include "plan/edits.h"
+#include "core/purchase-put.h"
 
 #include <math.h>
 #include <string.h>
@@ -43,7 +43,7 @@ static void
 test_make_laminations (void)
 {
   g_autoptr (BsPlan) plan = wished_plan ();
-  g_autoptr (BsPlan) made = bs_edit_make_laminations (plan);
+  g_autoptr (BsPlan) made = bs_purchase_make_laminations (plan);
 
   g_assert_cmpuint (plan->laminations->len, ==, 0);
   g_assert_cmpuint (made->laminations->len, ==, 8);
@@ -76,7 +76,7 @@ test_put_purchase (void)
 {
   g_autoptr (BsPlan) plan = wished_plan ();
   g_autoptr (BsPurchase) purchase = bs_purchase_new (plan, 0, NULL);
-  g_autoptr (BsPlan) put = bs_edit_put_purchase (plan, purchase);
+  g_autoptr (BsPlan) put = bs_purchase_put (purchase);
 
   g_assert_cmpuint (put->boards->len, ==, (guint)purchase->n_boards);
   g_assert_cmpuint (put->laminations->len, ==, 10); /* 8 and a fifth of them */
@@ -109,7 +109,7 @@ test_put_rack (void)
 
   yard_rack (plan, "plank", 2600.0, 300.0, 52.0);
   g_autoptr (BsPurchase) purchase = bs_purchase_new (plan, 0, NULL);
-  g_autoptr (BsPlan) put = bs_edit_put_purchase (plan, purchase);
+  g_autoptr (BsPlan) put = bs_purchase_put (purchase);
   guint n = 0;
 
   g_assert_cmpuint (put->boards->len, ==, 1 + (guint)purchase->n_boards);
@@ -186,7 +186,7 @@ test_rests (void)
       for (guint round = 0; round < 3; round++)
         {
           g_autoptr (BsPurchase) purchase = bs_purchase_new (plan, 2, NULL);
-          g_autoptr (BsPlan) put = bs_edit_put_purchase (plan, purchase);
+          g_autoptr (BsPlan) put = bs_purchase_put (purchase);
           const BsSawEffort effort = { .keeps_all = TRUE, .is_quick = TRUE };
           g_autoptr (GError) error = NULL;
           g_autoptr (BsSawPlan) kept = bs_saw_solve (put, &effort, &error);
@@ -215,7 +215,7 @@ test_labels (void)
   yard_offer (plan, 2500.0, 230.0, 65.0, 9900);
   plan->slab.width = 3000.0;
   g_autoptr (BsPurchase) purchase = bs_purchase_new (plan, 0, NULL);
-  g_autoptr (BsPlan) put = bs_edit_put_purchase (plan, purchase);
+  g_autoptr (BsPlan) put = bs_purchase_put (purchase);
   g_assert_cmpuint (put->boards->len, >, 26);
   for (guint i = 0; i < put->boards->len; i++)
     g_assert_true (g_hash_table_add (labels, ((BsBoard *)put->boards->pdata[i])->label));
@@ -225,10 +225,10 @@ int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
-  g_test_add_func ("/edits-buying/make-laminations", test_make_laminations);
-  g_test_add_func ("/edits-buying/put-purchase", test_put_purchase);
-  g_test_add_func ("/edits-buying/put-purchase/rack", test_put_rack);
-  g_test_add_func ("/edits-buying/put-purchase/rests", test_rests);
-  g_test_add_func ("/edits-buying/put-purchase/labels", test_labels);
+  g_test_add_func ("/purchase-put/make-laminations", test_make_laminations);
+  g_test_add_func ("/purchase-put", test_put_purchase);
+  g_test_add_func ("/purchase-put/rack", test_put_rack);
+  g_test_add_func ("/purchase-put/rests", test_rests);
+  g_test_add_func ("/purchase-put/labels", test_labels);
   return g_test_run ();
 }
