@@ -29,7 +29,7 @@ static const BsAction actions[] = {
   { "board.write-table", BS_ACTION_GROUP_BOARD, N_ ("Write boards to a CSV file…"), { NULL } },
 
   { "cuts.plan", BS_ACTION_GROUP_CUTTING, N_ ("Plan the cuts"), { NULL } },
-  { "cuts.stop", BS_ACTION_GROUP_CUTTING, N_ ("Stop"), { NULL } },
+  { "cuts.stop", BS_ACTION_GROUP_CUTTING, N_ ("Stop"), { "<Control>period" } },
   { "cuts.lay-out", BS_ACTION_GROUP_CUTTING, N_ ("Lay out the laminations"), { NULL } },
   { "piece.pin", BS_ACTION_GROUP_CUTTING, N_ ("Pin or release"), { "k" } },
   { "piece.cut", BS_ACTION_GROUP_CUTTING, N_ ("Mark as cut or not"), { "c" } },

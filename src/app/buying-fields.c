@@ -236,9 +236,16 @@ parse_lengths (gpointer record, const BsPlan *plan, const char *text, GError **e
   return TRUE;
 }
 
+/* Who sells what for how much, in a line of its own; then what sizes. */
+#define N_OFFER_FIRST 4
+
 static const BsField offer_fields[] = {
   FIELD (BS_FIELD_TEXT, N_ ("Yard"), NULL, BsOffer, yard),
   FIELD (BS_FIELD_WOOD, N_ ("Wood"), NULL, BsOffer, wood),
+  FIELD (BS_FIELD_MONEY, N_ ("Price"), N_ ("Empty: not known"), BsOffer, price_minor,
+         .without_unit = TRUE, .chars = 7),
+  FIELD (BS_FIELD_CHOICE, N_ ("For a"), N_ ("What the price is of"), BsOffer, price_unit,
+         .choices = price_units, .choices_context = "price of"),
   FIELD (BS_FIELD_NUMBER, N_ ("Thickness"), N_ ("Rough, as it is sold: 52 mm, 8/4"), BsOffer,
          thickness, &bs_limits.board_thickness, .without_unit = TRUE),
   FIELD (BS_FIELD_NUMBER, N_ ("Width"), N_ ("Width of the narrowest board"), BsOffer, width_least,
@@ -252,10 +259,6 @@ static const BsField offer_fields[] = {
          N_ ("With ; between them, and the number there is in brackets where it is limited: "
              "2440; 3050 (4)"),
          BsOffer, lengths, .chars = 16, .format = format_lengths, .parse = parse_lengths),
-  FIELD (BS_FIELD_MONEY, N_ ("Price"), N_ ("Empty: not known"), BsOffer, price_minor,
-         .without_unit = TRUE, .chars = 7),
-  FIELD (BS_FIELD_CHOICE, N_ ("For a"), N_ ("What the price is of"), BsOffer, price_unit,
-         .choices = price_units, .choices_context = "price of"),
 };
 
 static guint
@@ -326,6 +329,7 @@ const BsRows bs_buying_offers = {
               "lengths, and a price."),
   .record = &bs_record_offer,
   .fields = offer_fields,
+  .n_first = N_OFFER_FIRST,
   .n_fields = G_N_ELEMENTS (offer_fields),
   .count = count_offers,
   .dup_id = dup_offer_id,

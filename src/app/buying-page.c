@@ -9,6 +9,7 @@
 #include "app/number-row.h"
 #include "app/page.h"
 #include "app/purchase-view.h"
+#include "core/purchase-put.h"
 #include "core/slab-wish.h"
 #include "core/wanted.h"
 #include "plan/edits.h"
@@ -200,7 +201,7 @@ stop_cb (BsBuyingPage *self)
 static void
 make_cb (BsBuyingPage *self)
 {
-  g_autoptr (BsPlan) plan = bs_edit_make_laminations (bs_session_get_plan (self->session));
+  g_autoptr (BsPlan) plan = bs_purchase_make_laminations (bs_session_get_plan (self->session));
 
   bs_session_push (self->session, plan, _ ("Make the laminations"), NULL);
 }
@@ -213,7 +214,7 @@ put_cb (BsBuyingPage *self)
 
   if (!bs_study_is_current (study) || purchase->plan != bs_session_get_plan (self->session))
     return;
-  g_autoptr (BsPlan) plan = bs_edit_put_purchase (purchase->plan, purchase);
+  g_autoptr (BsPlan) plan = bs_purchase_put (purchase);
   bs_session_push (self->session, plan, _ ("Put boards in the rack"), NULL);
 }
 

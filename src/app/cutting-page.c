@@ -10,6 +10,7 @@
 #include "app/cutting-table.h"
 #include "app/number-row.h"
 #include "core/money.h"
+#include "core/units.h"
 #include "core/sawing-lamination.h"
 #include "core/sawing-rack.h"
 #include "plan/edits.h"
@@ -23,10 +24,12 @@ struct _BsCuttingPage
   BsSession *session;
   BsCuttingSearch *search;
   BsPlan *proven; /* the plan that the search's proof is of, or NULL */
+  BsPlan *judged; /* the last plan that was asked about, and whether the proof holds of it */
+  gboolean holds;
   /* children, borrowed */
   BsCuttingCanvas *canvas;
   BsCuttingTable *table;
-  GtkWidget *plan_button, *stop_button;
+  GtkWidget *plan_button, *stop_button, *progress;
   GtkLabel *message, *sum;
   GtkWidget *price, *bound, *waste, *kerf; /* BsNumberRow */
 };
@@ -43,15 +46,41 @@ get_shown (BsCuttingPage *self)
   return bs_session_get_results (self->session)->stack->plan;
 }
 
+/* What the search proved, when it holds of a plan; else NULL. A plan never changes, so the answer
+ * is kept. */
+static const BsSawPlan *
+get_proof (BsCuttingPage *self, BsPlan *plan)
+{
+  const BsSawPlan *found = bs_cutting_search_get_found (self->search, NULL);
+
+  if (found == NULL || self->proven == NULL)
+    return NULL;
+  if (plan != self->judged)
+    {
+      bs_plan_ref (plan);
+      g_clear_pointer (&self->judged, bs_plan_unref);
+      self->judged = plan;
+      self->holds = bs_saw_proof_holds (self->proven, plan);
+    }
+  return self->holds ? found : NULL;
+}
+
+static void
+set_proven (BsCuttingPage *self, BsPlan *plan)
+{
+  g_clear_pointer (&self->judged, bs_plan_unref);
+  g_clear_pointer (&self->proven, bs_plan_unref);
+  self->proven = plan != NULL ? bs_plan_ref (plan) : NULL;
+}
+
 /* Numbers. */
 
 static void
 show_numbers (BsCuttingPage *self)
 {
-  const BsPlan *plan = get_shown (self);
+  BsPlan *plan = get_shown (self);
   g_autoptr (BsSawRack) rack = bs_saw_rack_new (plan);
-  const BsSawPlan *found
-      = plan == self->proven ? bs_cutting_search_get_found (self->search, NULL) : NULL;
+  const BsSawPlan *found = get_proof (self, plan);
   g_autofree char *sum = bs_words_saw_sum (rack, plan->units);
   BsWorking why;
 
@@ -72,17 +101,48 @@ show_numbers (BsCuttingPage *self)
 static char *
 tell_search (BsCuttingPage *self)
 {
-  const char *currency = bs_cutting_search_get_plan (self->search)->currency;
-  gint64 price_minor, bound_minor;
+  const BsPlan *plan = bs_cutting_search_get_plan (self->search);
+  BsCuttingProgress so_far = bs_cutting_search_get_progress (self->search);
 
-  if (!bs_cutting_search_get_best (self->search, &price_minor, &bound_minor))
+  if (!so_far.has_best)
     return g_strdup (_ ("Planning the cuts…"));
-  g_autofree char *price = bs_money_format ((double)price_minor, currency);
-  g_autofree char *bound = bs_money_format ((double)bound_minor, currency);
-  /* Translators: two prices. */
+  if (!so_far.is_bound) /* then nothing is proven either */
+    return g_strdup (
+        _ ("Planning the cuts: not everything has found a place so far. Stop takes what "
+           "was found."));
+  if (so_far.price_minor <= so_far.bound_minor)
+    return g_strdup (_ ("Planning the cuts: everything has a place and nothing costs less; looking "
+                        "for less waste. Stop takes what was found."));
+  g_autofree char *price = bs_money_format ((double)so_far.price_minor, plan->currency);
+  if (so_far.bound_minor <= 0)
+    /* Translators: a price. */
+    return g_strdup_printf (
+        _ ("Planning the cuts: found so far, %s; what it costs at least is being "
+           "worked out. Stop takes what was found."),
+        price);
+  double saved = 1.0 - (double)so_far.bound_minor / (double)so_far.price_minor;
+  g_autofree char *bound = bs_money_format ((double)so_far.bound_minor, plan->currency);
+  g_autofree char *gap = bs_units_format (100.0 * saved, BS_QUANTITY_PERCENT, plan->units);
+  /* Translators: two prices, and a difference in per cent. */
   return g_strdup_printf (_ ("Planning the cuts: found so far, %s; it cannot be done for less than "
-                             "%s. Stop takes what was found."),
-                          price, bound);
+                             "%s, so at most %s could be saved. Stop takes what was found."),
+                          price, bound, gap);
+}
+
+/* The bar stands for the tries to do better, of which it is known how many there are; before them
+ * there is nothing that it could be a share of. */
+static void
+show_progress (BsCuttingPage *self)
+{
+  double done = bs_cutting_search_is_running (self->search)
+                    ? bs_cutting_search_get_progress (self->search).done
+                    : 0.0;
+  /* Translators: %.0f is a share in per cent. */
+  g_autofree char *text = g_strdup_printf (_ ("%.0f %% of its tries to do better"), 100.0 * done);
+
+  gtk_widget_set_visible (self->progress, done > 0.0);
+  gtk_progress_bar_set_fraction (GTK_PROGRESS_BAR (self->progress), done);
+  gtk_progress_bar_set_text (GTK_PROGRESS_BAR (self->progress), text);
 }
 
 static char *
@@ -131,19 +191,20 @@ static void
 show_message (BsCuttingPage *self)
 {
   const char *of_canvas = bs_cutting_canvas_get_message (self->canvas);
-  const BsPlan *plan = bs_session_get_plan (self->session);
-  const BsSawPlan *found = bs_cutting_search_get_found (self->search, NULL);
+  BsPlan *plan = bs_session_get_plan (self->session);
+  const BsSawPlan *found = get_proof (self, plan);
   g_autofree char *text = NULL;
 
   if (bs_cutting_search_is_running (self->search))
     text = tell_search (self);
   else if (of_canvas != NULL)
     text = g_strdup (of_canvas);
-  else if (plan == self->proven && found != NULL)
+  else if (found != NULL)
     text = tell_proof (found);
   else
     text = tell_plan (plan);
   gtk_label_set_text (self->message, text);
+  show_progress (self);
 }
 
 /* Actions. */
@@ -206,6 +267,7 @@ update_actions (BsCuttingPage *self)
   gtk_widget_action_set_enabled (widget, "piece.across", is_selected);
   gtk_widget_action_set_enabled (widget, "piece.board", is_selected);
   gtk_widget_set_visible (self->stop_button, is_running);
+  gtk_widget_set_visible (self->plan_button, !is_running);
   gtk_button_set_label (GTK_BUTTON (self->plan_button),
                         has_kept (plan) ? _ ("Plan the rest") : _ ("Plan the cuts"));
 }
@@ -231,11 +293,16 @@ plan_action (GtkWidget *widget, const char *name, GVariant *unused)
 {
   BsCuttingPage *self = BS_CUTTING_PAGE (widget);
 
+  /* With the keyboard Stop comes to hand where the button was that began it. */
+  gboolean has_focus = gtk_widget_has_focus (self->plan_button);
+
   if (bs_cutting_search_is_running (self->search))
     return;
+  set_proven (self, NULL);
   bs_cutting_search_start (self->search, bs_session_get_plan (self->session));
-  show_message (self);
-  update_actions (self);
+  update (self);
+  if (has_focus)
+    gtk_widget_grab_focus (self->stop_button);
 }
 
 static void
@@ -336,8 +403,7 @@ take_found (BsCuttingPage *self, const BsSawPlan *found)
   g_autoptr (BsPlan) edited
       = bs_edit_set_cuts (plan, (const BsCut *)found->cuts->data, found->cuts->len);
 
-  g_clear_pointer (&self->proven, bs_plan_unref);
-  self->proven = bs_plan_ref (edited);
+  set_proven (self, edited);
   if (edited != plan)
     bs_session_push (self->session, edited, _ ("Plan the cuts"), NULL);
 }
@@ -349,11 +415,14 @@ search_ended_cb (BsCuttingPage *self, BsCuttingSearch *search)
 
   const GError *error = NULL;
   const BsSawPlan *found = bs_cutting_search_get_found (search, &error);
+  gboolean has_focus = gtk_widget_has_focus (self->stop_button);
   gboolean is_same = bs_cutting_search_get_plan (search) == bs_session_get_plan (self->session);
 
   if (found != NULL && is_same && !bs_session_has_preview (self->session))
     take_found (self, found);
   update (self);
+  if (has_focus)
+    gtk_widget_grab_focus (self->plan_button);
   if (error != NULL)
     gtk_label_set_text (self->message, error->message);
   else if (!is_same && self->proven != bs_session_get_plan (self->session))
@@ -387,7 +456,7 @@ bs_cutting_page_dispose (GObject *object)
   bs_cutting_search_stop (self->search);
   for (GtkWidget *child; (child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL;)
     gtk_widget_unparent (child);
-  g_clear_pointer (&self->proven, bs_plan_unref);
+  set_proven (self, NULL);
   g_clear_object (&self->session);
   G_OBJECT_CLASS (bs_cutting_page_parent_class)->dispose (object);
 }
@@ -457,6 +526,18 @@ label_new (const char *css_class)
   gtk_label_set_width_chars (GTK_LABEL (label), LEAST_CHARS);
   gtk_widget_add_css_class (label, css_class);
   return GTK_LABEL (label);
+}
+
+static GtkWidget *
+progress_new (void)
+{
+  GtkWidget *progress = gtk_progress_bar_new ();
+
+  gtk_progress_bar_set_show_text (GTK_PROGRESS_BAR (progress), TRUE);
+  gtk_widget_add_css_class (progress, "cutting-progress");
+  gtk_accessible_update_property (GTK_ACCESSIBLE (progress), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  _ ("How far the search is"), -1);
+  return progress;
 }
 
 static GtkWidget *
@@ -543,6 +624,7 @@ bs_cutting_page_new (BsSession *session)
   self->message = label_new ("strong");
   gtk_widget_add_css_class (GTK_WIDGET (self->message), "cutting-message");
   gtk_widget_set_parent (GTK_WIDGET (self->message), GTK_WIDGET (self));
+  gtk_widget_set_parent (self->progress = progress_new (), GTK_WIDGET (self));
   gtk_widget_set_parent (panes_new (self), GTK_WIDGET (self));
   g_signal_connect_object (session, "changed", G_CALLBACK (update), self, G_CONNECT_SWAPPED);
   g_signal_connect_object (self->canvas, "notify::message", G_CALLBACK (show_message), self,

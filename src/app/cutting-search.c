@@ -14,8 +14,7 @@ struct _BsCuttingSearch
   GCancellable *working; /* of the thread under way, or NULL */
   guint watch;           /* source that tells of a better one */
   GMutex mutex;          /* of what follows, told by the thread */
-  gboolean has_best;
-  gint64 price_minor, bound_minor;
+  BsCuttingProgress progress;
 };
 
 enum
@@ -34,6 +33,11 @@ G_DEFINE_FINAL_TYPE (BsCuttingSearch, bs_cutting_search, G_TYPE_OBJECT)
 static gboolean
 report (double done, gpointer task)
 {
+  BsCuttingSearch *self = g_task_get_source_object (task);
+
+  g_mutex_lock (&self->mutex);
+  self->progress.done = done;
+  g_mutex_unlock (&self->mutex);
   return !g_cancellable_is_cancelled (g_task_get_cancellable (task));
 }
 
@@ -43,9 +47,10 @@ better (const BsSawPlan *plan, gpointer task)
   BsCuttingSearch *self = g_task_get_source_object (task);
 
   g_mutex_lock (&self->mutex);
-  self->has_best = TRUE;
-  self->price_minor = plan->price_minor;
-  self->bound_minor = plan->is_bound ? plan->bound_minor : 0;
+  self->progress.has_best = TRUE;
+  self->progress.is_bound = plan->is_bound;
+  self->progress.price_minor = plan->price_minor;
+  self->progress.bound_minor = plan->bound_minor;
   g_mutex_unlock (&self->mutex);
 }
 
@@ -128,7 +133,7 @@ bs_cutting_search_start (BsCuttingSearch *self, BsPlan *plan)
   self->plan = plan;
   g_clear_pointer (&self->found, bs_saw_plan_free);
   g_clear_error (&self->error);
-  self->has_best = FALSE;
+  self->progress = (BsCuttingProgress){ 0 };
   self->working = g_cancellable_new ();
   self->watch = g_timeout_add (WATCH_EVERY_MS, watch_cb, self);
   g_autoptr (GTask) task = g_task_new (self, self->working, done_cb, NULL);
@@ -173,15 +178,13 @@ bs_cutting_search_get_found (BsCuttingSearch *self, const GError **error)
   return self->found;
 }
 
-gboolean
-bs_cutting_search_get_best (BsCuttingSearch *self, gint64 *price_minor, gint64 *bound_minor)
+BsCuttingProgress
+bs_cutting_search_get_progress (BsCuttingSearch *self)
 {
-  g_return_val_if_fail (BS_IS_CUTTING_SEARCH (self), FALSE);
+  g_return_val_if_fail (BS_IS_CUTTING_SEARCH (self), (BsCuttingProgress){ 0 });
 
   g_mutex_lock (&self->mutex);
-  gboolean has_best = self->has_best;
-  *price_minor = self->price_minor;
-  *bound_minor = self->bound_minor;
+  BsCuttingProgress progress = self->progress;
   g_mutex_unlock (&self->mutex);
-  return has_best;
+  return progress;
 }

@@ -29,8 +29,15 @@ BsPlan *bs_cutting_search_get_plan (BsCuttingSearch *self);
  * to stay. */
 const BsSawPlan *bs_cutting_search_get_found (BsCuttingSearch *self, const GError **error);
 
-/* The best so far: FALSE when there is none yet. */
-gboolean bs_cutting_search_get_best (BsCuttingSearch *self, gint64 *price_minor,
-                                     gint64 *bound_minor);
+/* How far it is. */
+typedef struct
+{
+  gboolean has_best;
+  gboolean is_bound; /* everything has a place, and no less than bound_minor is proven */
+  gint64 price_minor, bound_minor;
+  double done; /* of its tries to do better, 0 to 1; 0 while it does what it can say no share of */
+} BsCuttingProgress;
+
+BsCuttingProgress bs_cutting_search_get_progress (BsCuttingSearch *self);
 
 G_END_DECLS

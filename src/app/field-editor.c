@@ -83,7 +83,14 @@ format_value (const BsField *field, const char *record, const BsPlan *plan)
 static void
 show_problem (BsFieldEditor *self, const char *sentence)
 {
-  gtk_label_set_text (GTK_LABEL (self->problem), sentence != NULL ? sentence : "");
+  /* Translators: the name of a field, and what is wrong with what was typed there. */
+  g_autofree char *named = g_strdup_printf (_ ("%s: %s"), _ (self->field->label), sentence);
+  gboolean is_beside = gtk_widget_get_parent (self->problem) == GTK_WIDGET (self);
+
+  if (sentence == NULL)
+    gtk_label_set_text (GTK_LABEL (self->problem), "");
+  else
+    gtk_label_set_text (GTK_LABEL (self->problem), is_beside ? sentence : named);
   gtk_widget_set_visible (self->problem, sentence != NULL);
   if (sentence != NULL)
     gtk_widget_add_css_class (self->control, "error");
@@ -441,6 +448,8 @@ build_control (BsFieldEditor *self)
   self->frame = self->field->kind == BS_FIELD_LINES ? new_frame (self->control) : self->control;
   gtk_widget_set_parent (self->frame, GTK_WIDGET (self));
   gtk_widget_insert_before (self->frame, GTK_WIDGET (self), self->problem);
+  gtk_accessible_update_relation (GTK_ACCESSIBLE (self->control),
+                                  GTK_ACCESSIBLE_RELATION_DESCRIBED_BY, self->problem, NULL, -1);
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->control), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   _ (self->field->label), -1);
   if (self->field->hint != NULL)
@@ -454,7 +463,9 @@ bs_field_editor_dispose (GObject *object)
 
   self->control = NULL;
   g_clear_pointer (&self->frame, gtk_widget_unparent);
-  g_clear_pointer (&self->problem, gtk_widget_unparent);
+  if (self->problem != NULL && gtk_widget_get_parent (self->problem) == GTK_WIDGET (self))
+    gtk_widget_unparent (self->problem);
+  g_clear_object (&self->problem);
   g_clear_object (&self->session);
   g_clear_pointer (&self->shown, bs_plan_unref);
   G_OBJECT_CLASS (bs_field_editor_parent_class)->dispose (object);
@@ -489,7 +500,7 @@ bs_field_editor_init (BsFieldEditor *self)
   GtkLayoutManager *layout = gtk_widget_get_layout_manager (GTK_WIDGET (self));
   gtk_orientable_set_orientation (GTK_ORIENTABLE (layout), GTK_ORIENTATION_VERTICAL);
 
-  self->problem = gtk_label_new (NULL);
+  self->problem = g_object_ref_sink (gtk_label_new (NULL));
   gtk_widget_add_css_class (self->problem, "problem");
   gtk_label_set_wrap (GTK_LABEL (self->problem), TRUE);
   gtk_label_set_max_width_chars (GTK_LABEL (self->problem), 24);
@@ -513,6 +524,16 @@ bs_field_editor_new (BsSession *session, const BsRecord *record, const BsField *
                            G_CONNECT_SWAPPED);
   bs_field_editor_set_id (self, id);
   return GTK_WIDGET (self);
+}
+
+GtkWidget *
+bs_field_editor_give_problem (BsFieldEditor *self)
+{
+  g_return_val_if_fail (BS_IS_FIELD_EDITOR (self), NULL);
+
+  gtk_widget_unparent (self->problem);
+  gtk_label_set_max_width_chars (GTK_LABEL (self->problem), -1);
+  return self->problem;
 }
 
 void

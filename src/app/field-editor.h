@@ -55,6 +55,10 @@ G_DECLARE_FINAL_TYPE (BsFieldEditor, bs_field_editor, BS, FIELD_EDITOR, GtkWidge
 GtkWidget *bs_field_editor_new (BsSession *session, const BsRecord *record, const BsField *field,
                                 const char *id);
 
+/* Gives away the label that says what is wrong with what was typed, to be set where a sentence has
+ * room; it shows itself only then. Borrowed from the editor, which goes on filling it. */
+GtkWidget *bs_field_editor_give_problem (BsFieldEditor *self);
+
 /* Turns to another record of the same kind; for the recycled cells of a table. */
 void bs_field_editor_set_id (BsFieldEditor *self, const char *id);
 

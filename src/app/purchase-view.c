@@ -12,7 +12,6 @@
 #include "core/units.h"
 #include "draw/cutting.h"
 #include "draw/lettering.h"
-#include "plan/edits.h"
 #include "words/buying.h"
 
 /* The numbers, in the order in which they stand. */
@@ -38,9 +37,7 @@ struct _BsPurchaseView
   /* borrowed from the flow */
   BsNumberRow *numbers[N_NUMBERS];
   /* owned: what the picture shows */
-  BsPlan *put; /* the plan with the purchase in its rack */
-  BsSawRack *rack;
-  guint n_cuts_before; /* of its cuts: planned before the purchase */
+  BsPurchaseSawn *sawn;
 };
 
 G_DEFINE_FINAL_TYPE (BsPurchaseView, bs_purchase_view, GTK_TYPE_WIDGET)
@@ -135,12 +132,8 @@ get_style (BsPurchaseView *self, double width)
 {
   double longest = 1.0;
 
-  for (guint i = 0; i < self->rack->boards->len; i++)
-    {
-      const BsSawnBoard *sawn = g_ptr_array_index (self->rack->boards, i);
-      if (sawn->cuts->len > 0)
-        longest = fmax (longest, sawn->board->length);
-    }
+  for (guint i = 0; i < self->sawn->boards->len; i++)
+    longest = fmax (longest, ((BsSawnBoard *)self->sawn->boards->pdata[i])->board->length);
   return (BsCutStyle){
     .per_mm = fmin (width / longest, MOST_PER_MM),
     .hairline = 1.0,
@@ -150,24 +143,12 @@ get_style (BsPurchaseView *self, double width)
   };
 }
 
-/* Boards whose cuts were planned before are no part of the purchase. */
-static gboolean
-was_cut (BsPurchaseView *self, const BsSawnBoard *sawn)
-{
-  return g_array_index (sawn->cuts, guint, 0) < self->n_cuts_before;
-}
-
 /* What board it is, above it. */
 static void
-letter_board (BsPurchaseView *self, cairo_t *cr, const BsBoard *board, const BsCutStyle *style)
+letter_board (BsPurchaseView *self, cairo_t *cr, guint index, const BsCutStyle *style)
 {
-  BsUnitSystem units = self->put->units;
   BsLettering lettering = { .size = style->text_size };
-  g_autofree char *length = bs_words_board_length (board->length, units);
-  g_autofree char *width = bs_units_format (board->width, BS_QUANTITY_LENGTH, units);
-  g_autofree char *class = bs_words_class (board->thickness, units);
-  /* Translators: length, width and thickness of a board. */
-  g_autofree char *text = g_strdup_printf (_ ("%s × %s, %s"), length, width, class);
+  g_autofree char *text = bs_words_purchase_board (self->sawn, index);
 
   bs_color_set (&style->palette->ink, cr);
   bs_lettering_draw (cr, text, &lettering, 0.0, -0.3 * style->text_size, 0.0, 1.0);
@@ -180,18 +161,16 @@ draw_boards (BsPurchaseView *self, cairo_t *cr, double width)
   BsCutStyle style = get_style (self, width);
   double caption = CAPTION * style.text_size, y = 0.0;
 
-  for (guint i = 0; i < self->rack->boards->len; i++)
+  for (guint i = 0; i < self->sawn->boards->len; i++)
     {
-      const BsSawnBoard *sawn = g_ptr_array_index (self->rack->boards, i);
+      const BsSawnBoard *sawn = self->sawn->boards->pdata[i];
 
-      if (sawn->cuts->len == 0 || was_cut (self, sawn))
-        continue;
       if (cr != NULL)
         {
           cairo_save (cr);
           cairo_translate (cr, 0.0, y + caption);
-          letter_board (self, cr, sawn->board, &style);
-          bs_draw_cut_board (cr, self->put, sawn, &style);
+          letter_board (self, cr, i, &style);
+          bs_draw_cut_board (cr, self->sawn->plan, sawn, &style);
           cairo_restore (cr);
         }
       y += caption + sawn->board->width * style.per_mm + GAP;
@@ -204,7 +183,7 @@ draw_cb (GtkDrawingArea *area, cairo_t *cr, int width, int height, gpointer user
 {
   BsPurchaseView *self = user_data;
 
-  if (self->rack != NULL)
+  if (self->sawn != NULL)
     draw_boards (self, cr, width);
 }
 
@@ -213,24 +192,21 @@ resize_cb (GtkDrawingArea *area, int width, int height, gpointer user_data)
 {
   BsPurchaseView *self = user_data;
 
-  if (self->rack != NULL)
+  if (self->sawn != NULL)
     gtk_drawing_area_set_content_height (area, (int)ceil (draw_boards (self, NULL, width)));
 }
 
 static void
 forget_picture (BsPurchaseView *self)
 {
-  g_clear_pointer (&self->rack, bs_saw_rack_free);
-  g_clear_pointer (&self->put, bs_plan_unref);
+  g_clear_pointer (&self->sawn, bs_purchase_sawn_free);
 }
 
 static void
 show_picture (BsPurchaseView *self, const BsPurchase *purchase)
 {
   forget_picture (self);
-  self->put = bs_edit_put_purchase (purchase->plan, purchase);
-  self->rack = bs_saw_rack_new (self->put);
-  self->n_cuts_before = purchase->plan->cuts->len;
+  self->sawn = bs_purchase_sawn_new (purchase);
   resize_cb (GTK_DRAWING_AREA (self->picture), gtk_widget_get_width (self->picture), 0, self);
   gtk_widget_queue_draw (self->picture);
 }

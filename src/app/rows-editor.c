@@ -20,6 +20,7 @@ struct _BsRowsEditor
   BsSession *session;
   char *owner;
   GPtrArray *ids;     /* char *: of the rows that are shown */
+  GPtrArray *widths;  /* GtkSizeGroup of each field: as wide in one thing as in the others */
   BsUnitSystem units; /* in the titles */
 
   /* borrowed */
@@ -72,16 +73,23 @@ is_left (const BsField *field)
          && field->kind != BS_FIELD_MONEY;
 }
 
-static void
-attach_title (BsRowsEditor *self, const char *text, const char *hint, int column,
-              gboolean is_at_left)
+static GtkWidget *
+title_new (const char *text, const char *hint, gboolean is_at_left)
 {
   GtkWidget *title = gtk_label_new (text);
 
   gtk_widget_add_css_class (title, "faint");
   gtk_label_set_xalign (GTK_LABEL (title), is_at_left ? 0.0f : 1.0f);
   gtk_widget_set_tooltip_text (title, hint);
-  gtk_grid_attach (GTK_GRID (self->grid), title, column, 0, 1, 1);
+  return title;
+}
+
+static GtkWidget *
+title_of_field (BsRowsEditor *self, const BsField *field)
+{
+  g_autofree char *text = make_title (self, field);
+
+  return title_new (text, field->hint != NULL ? _ (field->hint) : NULL, is_left (field));
 }
 
 static void
@@ -90,15 +98,11 @@ attach_titles (BsRowsEditor *self)
   const BsRows *rows = self->rows;
 
   for (guint i = 0; i < rows->n_fields; i++)
-    {
-      const BsField *field = &rows->fields[i];
-      g_autofree char *text = make_title (self, field);
-
-      attach_title (self, text, field->hint != NULL ? _ (field->hint) : NULL, (int)i,
-                    is_left (field));
-    }
+    gtk_grid_attach (GTK_GRID (self->grid), title_of_field (self, &rows->fields[i]), (int)i, 0, 1,
+                     1);
   for (guint i = 0; i < rows->n_columns; i++)
-    attach_title (self, _ (rows->columns[i].title), NULL, (int)(rows->n_fields + i), TRUE);
+    gtk_grid_attach (GTK_GRID (self->grid), title_new (_ (rows->columns[i].title), NULL, TRUE),
+                     (int)(rows->n_fields + i), 0, 1, 1);
 }
 
 static GtkWidget *
@@ -117,24 +121,84 @@ new_take_off_button (BsRowsEditor *self, guint index)
   return button;
 }
 
+/* Lines of the grid that belong to one thing: its one or two rows of fields, and one for each field
+ * that may have something wrong, which take no room while nothing is. */
+static int
+count_lines (BsRowsEditor *self)
+{
+  return 2 + (int)self->rows->n_fields;
+}
+
+static int
+count_columns (BsRowsEditor *self)
+{
+  return (int)(self->rows->n_fields + self->rows->n_columns) + 1;
+}
+
+static GtkWidget *
+new_editor (BsRowsEditor *self, guint index, guint field)
+{
+  GtkWidget *editor = bs_field_editor_new (self->session, self->rows->record,
+                                           &self->rows->fields[field], self->ids->pdata[index]);
+  int row = 1 + (int)index * count_lines (self);
+
+  gtk_widget_set_hexpand (editor, self->rows->fields[field].kind == BS_FIELD_TEXT);
+  gtk_grid_attach (GTK_GRID (self->grid), bs_field_editor_give_problem (BS_FIELD_EDITOR (editor)),
+                   0, row + 2 + (int)field, count_columns (self), 1);
+  return editor;
+}
+
+/* Fields side by side, each under its title. */
+static GtkWidget *
+line_new (BsRowsEditor *self, guint index, guint first, guint end)
+{
+  GtkWidget *line = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6);
+
+  for (guint i = first; i < end; i++)
+    {
+      BsFieldKind kind = self->rows->fields[i].kind;
+      GtkWidget *field = gtk_box_new (GTK_ORIENTATION_VERTICAL, 3);
+
+      gtk_box_append (GTK_BOX (field), title_of_field (self, &self->rows->fields[i]));
+      gtk_box_append (GTK_BOX (field), new_editor (self, index, i));
+      gtk_widget_set_hexpand (field, kind == BS_FIELD_TEXT || kind == BS_FIELD_OWN);
+      gtk_size_group_add_widget (self->widths->pdata[i], field);
+      gtk_box_append (GTK_BOX (line), field);
+    }
+  return line;
+}
+
+/* A thing in two lines. */
+static void
+attach_lines (BsRowsEditor *self, guint index)
+{
+  guint n = self->rows->n_first;
+  int row = 1 + (int)index * count_lines (self);
+  GtkWidget *first = line_new (self, index, 0, n);
+  GtkWidget *second = line_new (self, index, n, self->rows->n_fields);
+  GtkWidget *take_off = new_take_off_button (self, index);
+
+  gtk_widget_set_valign (take_off, GTK_ALIGN_END);
+  gtk_box_append (GTK_BOX (first), take_off);
+  if (index > 0)
+    gtk_widget_set_margin_top (first, 12);
+  gtk_grid_attach (GTK_GRID (self->grid), first, 0, row, count_columns (self), 1);
+  gtk_grid_attach (GTK_GRID (self->grid), second, 0, row + 1, count_columns (self), 1);
+}
+
 static void
 attach_row (BsRowsEditor *self, guint index)
 {
   const char *id = g_ptr_array_index (self->ids, index);
-  int row = (int)index + 1;
+  int row = 1 + (int)index * count_lines (self);
 
   for (guint i = 0; i < self->rows->n_fields; i++)
-    {
-      GtkWidget *editor
-          = bs_field_editor_new (self->session, self->rows->record, &self->rows->fields[i], id);
-      gtk_widget_set_hexpand (editor, self->rows->fields[i].kind == BS_FIELD_TEXT);
-      gtk_grid_attach (GTK_GRID (self->grid), editor, (int)i, row, 1, 1);
-    }
+    gtk_grid_attach (GTK_GRID (self->grid), new_editor (self, index, i), (int)i, row, 1, 1);
   for (guint i = 0; i < self->rows->n_columns; i++)
     gtk_grid_attach (GTK_GRID (self->grid), self->rows->columns[i].create (self->session, id),
                      (int)(self->rows->n_fields + i), row, 1, 1);
   gtk_grid_attach (GTK_GRID (self->grid), new_take_off_button (self, index),
-                   (int)(self->rows->n_fields + self->rows->n_columns), row, 1, 1);
+                   count_columns (self) - 1, row, 1, 1);
 }
 
 static GPtrArray *
@@ -178,10 +242,13 @@ show_rows (BsRowsEditor *self)
     gtk_grid_remove (GTK_GRID (self->grid), child);
   gtk_widget_set_visible (self->grid, self->ids->len > 0);
   gtk_widget_set_visible (self->none, self->ids->len == 0);
-  if (self->ids->len > 0)
+  if (self->ids->len > 0 && self->rows->n_first == 0)
     attach_titles (self);
   for (guint i = 0; i < self->ids->len; i++)
-    attach_row (self, i);
+    if (self->rows->n_first > 0)
+      attach_lines (self, i);
+    else
+      attach_row (self, i);
 }
 
 static void
@@ -212,6 +279,7 @@ bs_rows_editor_finalize (GObject *object)
 
   g_clear_pointer (&self->owner, g_free);
   g_clear_pointer (&self->ids, g_ptr_array_unref);
+  g_clear_pointer (&self->widths, g_ptr_array_unref);
   G_OBJECT_CLASS (bs_rows_editor_parent_class)->finalize (object);
 }
 
@@ -263,6 +331,9 @@ bs_rows_editor_new (BsSession *session, const BsRows *rows, const char *owner)
   BsRowsEditor *self = g_object_new (BS_TYPE_ROWS_EDITOR, NULL);
   self->session = g_object_ref (session);
   self->rows = rows;
+  self->widths = g_ptr_array_new_with_free_func (g_object_unref);
+  for (guint i = 0; i < rows->n_fields; i++)
+    g_ptr_array_add (self->widths, gtk_size_group_new (GTK_SIZE_GROUP_HORIZONTAL));
   gtk_label_set_text (GTK_LABEL (self->heading), _ (rows->heading));
   gtk_label_set_text (GTK_LABEL (self->none), _ (rows->none));
   gtk_button_set_label (GTK_BUTTON (self->add), _ (rows->add_label));

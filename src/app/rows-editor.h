@@ -14,7 +14,8 @@ typedef struct
 } BsRowsColumn;
 
 /* Things of one kind (clamps, cauls, defects of a lamination) as rows of editors under one line of
- * column titles, each row with a button that takes it off, and one under all that adds another. */
+ * column titles, each row with a button that takes it off and what is wrong in it below it, and one
+ * under all that adds another. */
 typedef struct
 {
   const char *heading;   /* N_() */
@@ -25,6 +26,8 @@ typedef struct
   guint n_fields;
   const BsRowsColumn *columns; /* after the fields */
   guint n_columns;
+  guint n_first; /* more fields than a line has room for: so many of them stand in a line of their
+                  * own over the others, each under its title; 0: all in one line */
 
   /* `owner` is the id of the record that the things belong to, or NULL where that is the plan. add
    * and take_off return a new plan; dup_id an id for the record, the caller's to free. */

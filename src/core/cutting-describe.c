@@ -66,13 +66,14 @@ write_slice (Writer *self, double from, double to)
   g_array_append_val (self->plan->slices, slice);
 }
 
-/* Corner of a piece, from the board's corner. */
+/* Corner of a piece of the last board, from the board's corner. */
 static double
 place_in_mm (const Writer *self, gint32 place, guint axis)
 {
-  const BsCutting *input = self->model->input;
+  guint stock = g_array_index (self->plan->boards, BsCutBoard, self->plan->boards->len - 1).stock;
 
-  return (axis == 0 ? input->trim_end : input->trim_edge) + (double)place * self->model->unit[axis];
+  return bs_cut_near_trim (self->model->input, stock, axis)
+         + (double)place * self->model->unit[axis];
 }
 
 static BsCutPiece

@@ -38,10 +38,10 @@ bs_cut_common_divisor (gint64 a, gint64 b)
   return ABS (a);
 }
 
-static double
-trim_of (const BsCutting *input, guint axis)
+double
+bs_cut_near_trim (const BsCutting *input, guint stock, guint axis)
 {
-  return axis == 0 ? input->trim_end : input->trim_edge;
+  return axis == 0 ? input->trim_end : input->trim_edge + input->stock[stock].straighten;
 }
 
 static double
@@ -65,7 +65,7 @@ find_unit (const BsCutting *input, guint axis)
       for (guint k = 0; k < stock->n_defects; k++)
         {
           const BsCutDefect *defect = &stock->defects[k];
-          double trim = trim_of (input, axis);
+          double trim = bs_cut_near_trim (input, i, axis);
           has_spots = TRUE;
           unit = bs_cut_common_divisor (
               unit, ticks ((axis == 0 ? defect->x_from : defect->y_from) - trim));
@@ -74,8 +74,11 @@ find_unit (const BsCutting *input, guint axis)
         }
     }
   for (guint i = 0; i < input->n_pins; i++)
-    unit = bs_cut_common_divisor (
-        unit, ticks ((axis == 0 ? input->pins[i].x : input->pins[i].y) - trim_of (input, axis)));
+    {
+      const BsCutPin *pin = &input->pins[i];
+      double trim = bs_cut_near_trim (input, pin->stock, axis);
+      unit = bs_cut_common_divisor (unit, ticks ((axis == 0 ? pin->x : pin->y) - trim));
+    }
   for (guint i = 0; i < input->n_parts; i++)
     unit = bs_cut_common_divisor (unit,
                                   ticks (gross_of (input, &input->parts[i], axis) + input->kerf));
@@ -156,13 +159,16 @@ add_types (BsCutModel *self)
 }
 
 static void
-add_defects (BsCutModel *self, BsCutBoards *boards, const BsCutStock *stock)
+add_defects (BsCutModel *self, BsCutBoards *boards)
 {
+  const BsCutStock *stock = &self->input->stock[boards->index];
+  double trim_x = bs_cut_near_trim (self->input, boards->index, 0);
+  double trim_y = bs_cut_near_trim (self->input, boards->index, 1);
+
   boards->n_defects = stock->n_defects;
   for (guint k = 0; k < stock->n_defects; k++)
     {
       const BsCutDefect *defect = &stock->defects[k];
-      double trim_x = self->input->trim_end, trim_y = self->input->trim_edge;
       BsCutSpot spot = {
         { units_down (self, defect->x_from - trim_x, 0),
           units_down (self, defect->y_from - trim_y, 1) },
@@ -182,7 +188,8 @@ add_pins (BsCutModel *self, BsCutBoards *boards)
     {
       const BsCutPin *pin = &input->pins[k];
       const BsCutPart *part = &input->parts[pin->part];
-      double x = pin->x - input->trim_end, y = pin->y - input->trim_edge;
+      double x = pin->x - bs_cut_near_trim (input, boards->index, 0);
+      double y = pin->y - bs_cut_near_trim (input, boards->index, 1);
 
       if (pin->stock != boards->index || pin->copy != boards->copy)
         continue;
@@ -201,7 +208,6 @@ add_boards (BsCutModel *self, guint index, guint copy, int supply, gboolean is_p
 {
   const BsCutStock *stock = &self->input->stock[index];
   BsCutBoards *boards = &self->stock[self->n_stock++];
-  double sizes[] = { stock->length, stock->width };
 
   boards->index = index;
   boards->copy = copy;
@@ -209,12 +215,12 @@ add_boards (BsCutModel *self, guint index, guint copy, int supply, gboolean is_p
   boards->price = stock->price_minor;
   boards->area = (gint64)llround (stock->length * stock->width * 100.0);
   boards->width = (gint64)llround (stock->width * 1000.0);
-  for (guint axis = 0; axis < 2; axis++)
-    boards->room[axis] = sizes[axis] - 2.0 * trim_of (self->input, axis);
+  boards->room[0] = stock->length - 2.0 * self->input->trim_end;
+  boards->room[1] = bs_cutting_room_across (self->input, stock);
   boards->room_x = units_down (self, boards->room[0] + self->input->kerf, 0);
   boards->room_y = units_down (self, boards->room[1] + self->input->kerf, 1);
   boards->spots = g_new0 (BsCutSpot, stock->n_defects + self->input->n_pins + 1);
-  add_defects (self, boards, stock);
+  add_defects (self, boards);
   if (is_pinned)
     add_pins (self, boards);
 

@@ -112,6 +112,9 @@ bs_cut_first_axis (BsCutOrder order)
   return order == BS_CUT_RIP_FIRST ? 1 : 0;
 }
 
+/* mm: where the room of a board begins along an axis. */
+double bs_cut_near_trim (const BsCutting *input, guint stock, guint axis);
+
 /* Sheets without defects and pins, whose slices may be in any order. */
 static inline gboolean
 bs_cut_model_is_clear (const BsCutModel *self, const BsCutSheet *sheet)

@@ -198,7 +198,8 @@ list_spotted_slices (BsCutListing *self, const GArray *sizes, gint32 from, gint3
     }
 }
 
-/* The next place behind this one where a slice may have to start, unless one did here. */
+/* The next place behind this one where a slice may have to start, unless one did here. What is
+ * pinned may reach into the trims. */
 static gint32
 next_slice_start (const BsCutListing *self, gint32 place)
 {
@@ -206,7 +207,10 @@ next_slice_start (const BsCutListing *self, gint32 place)
   const BsCutBoards *boards = &self->model->stock[sheet->stock];
   const BsCutBlock *block = bs_cut_model_next_block (sheet, place);
   guint axis = bs_cut_first_axis (sheet->order);
-  gint32 next = block == NULL ? G_MAXINT32 : block->from;
+  gint32 next = G_MAXINT32;
+
+  if (block != NULL)
+    next = block->from > place ? block->from : block->to;
 
   for (guint k = 0; k < boards->n_defects; k++)
     if (boards->spots[k].to[axis] > place)

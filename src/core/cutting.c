@@ -72,7 +72,8 @@ check_stock (const BsCutting *self, guint index, GError **error)
 
   if (!bs_limit_contains (&bs_limits.board_length, stock->length)
       || !bs_limit_contains (&bs_limits.board_width, stock->width)
-      || !bs_limit_contains (&bs_limits.board_thickness, stock->thickness))
+      || !bs_limit_contains (&bs_limits.board_thickness, stock->thickness)
+      || !is_within (stock->straighten, 0.0, stock->width))
     return refuse (error, BS_CUTTING_ERROR_INPUT,
                    _ ("Board %u has a size that no board has. Check its length, width and "
                       "thickness and their units."),
@@ -123,10 +124,20 @@ fits_somewhere (const BsCutting *self, guint index)
       if (bs_cutting_suits (self, i, index) && stock->supply != 0 && stock->wood == part->wood
           && part->thickness <= stock->thickness
           && part->length + self->allow_length <= stock->length - 2.0 * self->trim_end
-          && part->width + self->allow_width <= stock->width - 2.0 * self->trim_edge)
+          && part->width + self->allow_width <= bs_cutting_room_across (self, stock))
         return TRUE;
     }
   return FALSE;
+}
+
+static int
+count_pins (const BsCutting *self, guint part)
+{
+  int n = 0;
+
+  for (guint k = 0; k < self->n_pins; k++)
+    n += self->pins[k].part == part;
+  return n;
 }
 
 static gboolean
@@ -143,7 +154,7 @@ check_part (const BsCutting *self, guint index, GError **error)
                    _ ("Part %u has a size or a quantity that cannot be. Check its length, width, "
                       "thickness and quantity and their units."),
                    index + 1);
-  if (part->quantity > 0 && !fits_somewhere (self, index))
+  if (part->quantity > count_pins (self, index) && !fits_somewhere (self, index))
     return refuse (error, BS_CUTTING_ERROR_PART,
                    _ ("No board of its wood is long, wide and thick enough for part %u with its "
                       "allowances and the trims. Add a larger board, or glue the part up from "
@@ -163,7 +174,6 @@ check_pin (const BsCutting *self, guint index, GError **error)
 {
   const BsCutPin *pin = &self->pins[index];
   const BsCutStock *stock;
-  int n_same = 0;
   guint n_on_board = 0;
 
   if (pin->stock >= self->n_stock || pin->part >= self->n_parts)
@@ -182,11 +192,9 @@ check_pin (const BsCutting *self, guint index, GError **error)
                    _ ("Pinned piece %u lies over the end or the edge of its board. Move it."),
                    index + 1);
   for (guint k = 0; k < self->n_pins; k++)
-    {
-      n_same += self->pins[k].part == pin->part;
-      n_on_board += is_same_board (&self->pins[k], pin);
-    }
-  if (n_same > self->parts[pin->part].quantity || n_on_board + stock->n_defects > 64)
+    n_on_board += is_same_board (&self->pins[k], pin);
+  if (count_pins (self, pin->part) > self->parts[pin->part].quantity
+      || n_on_board + stock->n_defects > 64)
     return refuse (error, BS_CUTTING_ERROR_PIN,
                    _ ("With pinned piece %u more parts are pinned than are wanted, or than one "
                       "board can hold. Release some."),

@@ -49,6 +49,7 @@ typedef struct
   int looks;          /* the better looking, the greater */
   guint n_defects;
   const BsCutDefect *defects; /* borrowed */
+  double straighten;          /* off the front edge, at y = 0, before the trims: crook */
 } BsCutStock;
 
 /* Parts that are alike. Sizes are wanted sizes; BsCutting adds its allowances to length and width,
@@ -94,6 +95,13 @@ static inline gboolean
 bs_cutting_suits (const BsCutting *self, guint stock, guint part)
 {
   return self->suits == NULL || self->suits[stock * self->n_parts + part];
+}
+
+/* What a board has across between its trims. */
+static inline double
+bs_cutting_room_across (const BsCutting *self, const BsCutStock *stock)
+{
+  return stock->width - stock->straighten - 2.0 * self->trim_edge;
 }
 
 /* No stock, no parts; a 3 mm kerf, either order of cuts, offcuts from 300 mm. */

@@ -302,6 +302,17 @@ bs_plan_copy (const BsPlan *self)
   return copy;
 }
 
+char *
+bs_plan_make_lamination_id (const BsPlan *self)
+{
+  for (guint n = self->laminations->len + 1;; n++)
+    {
+      g_autofree char *id = g_strdup_printf ("lamination-%u", n);
+      if (bs_plan_find_lamination (self, id) == NULL && bs_plan_find_part (self, id) == NULL)
+        return g_steal_pointer (&id);
+    }
+}
+
 void
 bs_plan_insert_placement (BsPlan *self, int place, const char *lamination,
                           BsOrientation orientation, double start)

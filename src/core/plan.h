@@ -352,6 +352,9 @@ void bs_plan_unref (BsPlan *self);
  * cauls are shared with the original: replace them, never write to them. */
 BsPlan *bs_plan_copy (const BsPlan *self);
 
+/* An id for a new lamination, which none and no part has; the caller's. */
+char *bs_plan_make_lamination_id (const BsPlan *self);
+
 /* Puts a lamination that the plan holds at a place of the order, 0 to the number of placements. */
 void bs_plan_insert_placement (BsPlan *self, int place, const char *lamination,
                                BsOrientation orientation, double start);

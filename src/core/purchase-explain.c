@@ -78,8 +78,9 @@ bs_purchase_explain_waste (const BsPurchase *self, BsWorking *why)
   bs_working_add (why, N_ ("kerf"), "", self->cutting.kerf, BS_QUANTITY_LENGTH, N_ ("set by you"));
   bs_working_add (why, N_ ("off each end of a board"), "", self->cutting.trim_end,
                   BS_QUANTITY_LENGTH, N_ ("set by you"));
-  bs_working_add (why, N_ ("off each edge of a board, with its crook"), "", self->cutting.trim_edge,
-                  BS_QUANTITY_LENGTH, N_ ("figures of warp"));
+  bs_working_add (why, N_ ("off each edge of a board, with its crook"), "",
+                  self->cutting.trim_edge + self->straighten / 2.0, BS_QUANTITY_LENGTH,
+                  N_ ("figures of warp"));
   bs_working_add (why, N_ ("shortest offcut worth keeping"), "", self->cutting.min_offcut,
                   BS_QUANTITY_LENGTH, N_ ("set by you"));
 }

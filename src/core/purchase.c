@@ -5,6 +5,7 @@
 #include <math.h>
 
 #include "core/board-measure.h"
+#include "core/cutting-model.h"
 #include "core/sawing-wish.h"
 
 /* By which widths are picked from a pile, mm. */
@@ -37,62 +38,18 @@ number_wood (GPtrArray *woods, const char *wood)
   return (int)woods->len - 1;
 }
 
-static gboolean
-is_free (const BsPlan *plan, const char *board)
-{
-  for (guint i = 0; i < plan->laminations->len; i++)
-    {
-      const BsLamination *lamination = g_ptr_array_index (plan->laminations, i);
-      if (g_strcmp0 (lamination->board, board) == 0)
-        return FALSE;
-    }
-  for (guint i = 0; i < plan->cuts->len; i++)
-    if (g_str_equal (g_array_index (plan->cuts, BsCut, i).board, board))
-      return FALSE;
-  return TRUE;
-}
-
-/* The need counts on boards as they come; of a measured one it is known better. The least that it
- * saves any want, mm; below 0 when it is worse. */
-static double
-find_thickness_saved (const BsPurchase *self, const BsBoard *board)
-{
-  BsRough rough = bs_rough_of (board);
-  double saved = G_MAXDOUBLE;
-
-  if (!bs_rough_is_measured (&rough))
-    return 0.0;
-  for (guint i = 0; i < self->wanted->len; i++)
-    {
-      const BsWant *want = &g_array_index (self->wanted, BsWant, i);
-      const BsMillingNeed *need = &want->need;
-
-      if (want->length > rough.length || want->sawn_width > rough.width)
-        continue;
-      BsRough piece = bs_milling_piece (&rough, want->length, want->sawn_width);
-      saved = fmin (saved, need->loss + need->deviations * need->loss_deviation
-                               - bs_milling_loss (piece.bow, piece.cup, piece.twist));
-    }
-  return saved < G_MAXDOUBLE ? saved : 0.0;
-}
-
 static void
-add_rack (BsPurchase *self, GPtrArray *woods)
+add_rack (BsPurchase *self, GPtrArray *woods, gboolean with_rests)
 {
-  for (guint i = 0; i < self->plan->boards->len; i++)
+  self->rack = bs_purchase_rack_new (self->plan, &self->cutting, self->wanted, with_rests);
+  for (guint i = 0; i < self->rack->boards->len; i++)
     {
-      BsBoard *board = g_ptr_array_index (self->plan->boards, i);
-      BsCutStock stock = {
-        .length = board->length,
-        .width = board->width,
-        .thickness = fmax (board->thickness + find_thickness_saved (self, board), 0.0),
-        .supply = 1,
-        .wood = number_wood (woods, board->wood),
-      };
+      BsCutStock stock = g_array_index (self->rack->stock, BsCutStock, i);
+      const BsBoard *board = self->rack->boards->pdata[i];
 
-      if (!is_free (self->plan, board->id))
-        continue;
-      g_ptr_array_add (self->rack, board);
+      stock.wood = number_wood (woods, board->wood);
+      if (isnan (stock.straighten))
+        stock.straighten = self->straighten;
       g_array_append_val (self->as_sold, stock);
     }
 }
@@ -141,15 +98,18 @@ add_yard (BsPurchase *self, GPtrArray *woods)
       self->problem = g_strdup (error->message);
       return;
     }
+  for (guint i = 0; i < yard->stock->len; i++)
+    g_array_index (yard->stock, BsCutStock, i).straighten = self->straighten;
   g_array_append_vals (self->as_sold, yard->stock->data, yard->stock->len);
   g_array_append_vals (self->yard_offers, yard->offers->data, yard->offers->len);
 }
 
+/* Boards of the rack are as they are: what was cut of them may reach their ends. */
 static void
 round_stock (BsPurchase *self)
 {
   g_array_append_vals (self->stock, self->as_sold->data, self->as_sold->len);
-  for (guint i = 0; i < self->stock->len; i++)
+  for (guint i = self->rack->boards->len; i < self->stock->len; i++)
     {
       BsCutStock *stock = &g_array_index (self->stock, BsCutStock, i);
       stock->length = round_down (self, stock->length);
@@ -157,18 +117,19 @@ round_stock (BsPurchase *self)
     }
 }
 
-/* The edge that is made straight first takes the crook of the longest piece with it. */
+/* The edge that is made straight first takes the crook of the longest piece with it, beyond what is
+ * trimmed of both edges anyway. */
 static double
-find_edge_trim (const BsPurchase *self)
+find_straighten (const BsPurchase *self)
 {
-  double trim = self->plan->shop.saw.edge_trim;
+  double trim = self->plan->shop.saw.edge_trim, least = round_up (self, trim);
 
   for (guint i = 0; i < self->wanted->len; i++)
     {
       const BsWant *want = &g_array_index (self->wanted, BsWant, i);
       trim = fmax (trim, (want->need.width - want->sawn_width) / 2.0);
     }
-  return round_up (self, trim);
+  return 2.0 * (round_up (self, trim) - least);
 }
 
 static void
@@ -184,7 +145,7 @@ set_saw (BsPurchase *self)
   self->cutting = (BsCutting){
     .kerf = bs_saw_kerf (self->plan),
     .trim_end = round_up (self, saw->end_trim),
-    .trim_edge = find_edge_trim (self),
+    .trim_edge = round_up (self, saw->edge_trim),
     .min_offcut = saw->min_offcut,
     .order = orders[saw->first],
   };
@@ -207,7 +168,7 @@ find_lack (const BsPurchase *self, const BsCutPart *part)
         here = BS_LACK_THICKNESS;
       else if (stock->length - 2.0 * self->cutting.trim_end < part->length)
         here = BS_LACK_LENGTH;
-      else if (stock->width - 2.0 * self->cutting.trim_edge < part->width)
+      else if (bs_cutting_room_across (&self->cutting, stock) < part->width)
         here = BS_LACK_WIDTH;
       else if (stock->supply == 0)
         here = BS_LACK_SUPPLY;
@@ -259,8 +220,27 @@ add_parts (BsPurchase *self, GPtrArray *woods)
     }
 }
 
+/* What was cut of the rack's boards is pinned there. */
+static void
+pin_cuts (BsPurchase *self)
+{
+  guint n = self->parts->len;
+
+  g_array_append_vals (self->parts, self->rack->cuts->data, self->rack->cuts->len);
+  for (guint i = 0; i < self->rack->pins->len; i++)
+    {
+      BsCutPin *pin = &g_array_index (self->rack->pins, BsCutPin, i);
+
+      pin->part += n;
+      g_array_index (self->parts, BsCutPart, pin->part).wood
+          = g_array_index (self->stock, BsCutStock, pin->stock).wood;
+    }
+  self->cutting.pins = (const BsCutPin *)self->rack->pins->data;
+  self->cutting.n_pins = self->rack->pins->len;
+}
+
 static BsPurchase *
-purchase_prepare (const BsPlan *plan)
+prepare_with (const BsPlan *plan, gboolean with_rests)
 {
   BsPurchase *self = g_new0 (BsPurchase, 1);
   g_autoptr (GPtrArray) woods = g_ptr_array_new ();
@@ -272,20 +252,38 @@ purchase_prepare (const BsPlan *plan)
   self->as_sold = g_array_new (FALSE, FALSE, sizeof (BsCutStock));
   self->parts = g_array_new (FALSE, FALSE, sizeof (BsCutPart));
   self->part_wants = g_array_new (FALSE, FALSE, sizeof (guint));
-  self->rack = g_ptr_array_new ();
   self->yard_offers = g_array_new (FALSE, FALSE, sizeof (guint));
   self->lines = g_array_new (FALSE, FALSE, sizeof (BsPurchaseLine));
   self->offcuts = g_array_new (FALSE, FALSE, sizeof (BsPurchaseOffcut));
-  add_rack (self, woods);
+  set_saw (self);
+  self->straighten = find_straighten (self);
+  add_rack (self, woods, with_rests);
   add_yard (self, woods);
   round_stock (self);
-  set_saw (self);
   add_parts (self, woods);
+  pin_cuts (self);
   self->cutting.stock = (const BsCutStock *)self->stock->data;
   self->cutting.n_stock = self->stock->len;
   self->cutting.parts = (const BsCutPart *)self->parts->data;
   self->cutting.n_parts = self->parts->len;
   return self;
+}
+
+/* Cuts that lie off every step of the saw may not do beside all others in the steps that the search
+ * then takes; it does without the rests rather than without a purchase. */
+static BsPurchase *
+purchase_prepare (const BsPlan *plan)
+{
+  BsPurchase *self = prepare_with (plan, TRUE);
+  g_autoptr (GError) error = NULL;
+
+  if (self->cutting.n_pins == 0 || !bs_cutting_check (&self->cutting, NULL))
+    return self;
+  g_autoptr (BsCutModel) model = bs_cut_model_new (&self->cutting, &error);
+  if (!g_error_matches (error, BS_CUTTING_ERROR, BS_CUTTING_ERROR_PIN))
+    return self;
+  bs_purchase_free (self);
+  return prepare_with (plan, FALSE);
 }
 
 void
@@ -298,7 +296,7 @@ bs_purchase_free (BsPurchase *self)
   g_array_unref (self->as_sold);
   g_array_unref (self->parts);
   g_array_unref (self->part_wants);
-  g_ptr_array_unref (self->rack);
+  bs_purchase_rack_free (self->rack);
   g_array_unref (self->yard_offers);
   g_free (self->problem);
   g_clear_pointer (&self->cuts, bs_cut_plan_free);
@@ -334,7 +332,7 @@ static void
 add_line (BsPurchase *self, guint kind, int count, BsTally *tally)
 {
   const BsCutStock *stock = &g_array_index (self->as_sold, BsCutStock, kind);
-  guint index = g_array_index (self->yard_offers, guint, kind - self->rack->len);
+  guint index = g_array_index (self->yard_offers, guint, kind - self->rack->boards->len);
   const BsOffer *offer = g_ptr_array_index (self->plan->offers, index);
   BsPurchaseLine line = {
     .offer = index,
@@ -355,8 +353,23 @@ add_line (BsPurchase *self, guint kind, int count, BsTally *tally)
   g_array_append_val (self->lines, line);
 }
 
+/* Of each board that has cuts or gets some, whether any are new: the others are no part of this. */
+static gboolean *
+find_sawn (const BsPurchase *self)
+{
+  gboolean *is_sawn = g_new0 (gboolean, self->cuts->boards->len + 1);
+
+  for (guint i = 0; i < self->cuts->pieces->len; i++)
+    {
+      const BsCutPiece *piece = &g_array_index (self->cuts->pieces, BsCutPiece, i);
+      if (!piece->is_pinned)
+        is_sawn[piece->board] = TRUE;
+    }
+  return is_sawn;
+}
+
 static void
-list_boards (BsPurchase *self)
+list_boards (BsPurchase *self, const gboolean *is_sawn)
 {
   g_autofree int *counts = g_new0 (int, self->stock->len);
   BsTally tally = { 0 };
@@ -365,17 +378,19 @@ list_boards (BsPurchase *self)
     {
       const BsCutBoard *board = &g_array_index (self->cuts->boards, BsCutBoard, i);
 
+      if (!is_sawn[i])
+        continue;
       counts[board->stock]++;
       self->sawn_volume += get_volume (get_stock (self, board));
-      self->n_rack += board->stock < self->rack->len;
+      self->n_rack += board->stock < self->rack->boards->len;
     }
-  for (guint kind = self->rack->len; kind < self->stock->len; kind++)
+  for (guint kind = self->rack->boards->len; kind < self->stock->len; kind++)
     if (counts[kind] > 0)
       add_line (self, kind, counts[kind], &tally);
 }
 
 static void
-measure_pieces (BsPurchase *self)
+measure_pieces (BsPurchase *self, const gboolean *is_sawn)
 {
   g_autofree int *counts = g_new0 (int, self->wanted->len);
 
@@ -383,11 +398,16 @@ measure_pieces (BsPurchase *self)
     {
       const BsCutPiece *piece = &g_array_index (self->cuts->pieces, BsCutPiece, i);
       const BsCutBoard *board = &g_array_index (self->cuts->boards, BsCutBoard, piece->board);
-      guint index = g_array_index (self->part_wants, guint, piece->part);
-      const BsWant *want = &g_array_index (self->wanted, BsWant, index);
       double thickness = get_stock (self, board)->thickness;
 
-      self->used_volume += piece->length * piece->width * thickness;
+      if (is_sawn[piece->board])
+        self->used_volume += piece->length * piece->width * thickness;
+      if (piece->is_pinned)
+        continue;
+      guint index = g_array_index (self->part_wants, guint, piece->part);
+      const BsWant *want = &g_array_index (self->wanted, BsWant, index);
+
+      self->n_pieces++;
       if (counts[index]++ < want->needed)
         self->bare_volume += want->length * want->width * thickness;
     }
@@ -398,14 +418,14 @@ measure_pieces (BsPurchase *self)
 static int
 find_served (const BsPurchase *self, const BsCutStock *stock, double length)
 {
-  for (guint i = 0; i < self->parts->len; i++)
+  for (guint i = 0; i < self->part_wants->len; i++)
     {
       const BsCutPart *part = &g_array_index (self->parts, BsCutPart, i);
       guint want = g_array_index (self->part_wants, guint, i);
 
       if (!g_array_index (self->wanted, BsWant, want).is_lamination && part->wood == stock->wood
           && part->thickness <= stock->thickness && part->length <= length
-          && part->width <= stock->width - 2.0 * self->cutting.trim_edge)
+          && part->width <= bs_cutting_room_across (&self->cutting, stock))
         return (int)want;
     }
   return -1;
@@ -422,7 +442,7 @@ compare_offcuts (gconstpointer a, gconstpointer b)
 }
 
 static void
-list_offcuts (BsPurchase *self)
+list_offcuts (BsPurchase *self, const gboolean *is_sawn)
 {
   for (guint i = 0; i < self->cuts->boards->len; i++)
     {
@@ -431,7 +451,7 @@ list_offcuts (BsPurchase *self)
       BsPurchaseOffcut offcut
           = { .board = i, .length = board->offcut_to - board->offcut_from, .width = stock->width };
 
-      if (offcut.length <= 0.0)
+      if (!is_sawn[i] || offcut.length <= 0.0)
         continue;
       offcut.want = find_served (self, stock, offcut.length);
       self->used_volume += offcut.length * offcut.width * stock->thickness;
@@ -443,7 +463,7 @@ list_offcuts (BsPurchase *self)
 static void
 note_missing (BsPurchase *self)
 {
-  for (guint i = 0; i < self->parts->len; i++)
+  for (guint i = 0; i < self->part_wants->len; i++)
     {
       guint want = g_array_index (self->part_wants, guint, i);
       BsShortfall *shortfall = &g_array_index (self->shortfalls, BsShortfall, want);
@@ -459,9 +479,10 @@ static void
 set_cuts (BsPurchase *self, BsCutPlan *cuts)
 {
   self->cuts = cuts;
-  list_boards (self);
-  measure_pieces (self);
-  list_offcuts (self);
+  g_autofree gboolean *is_sawn = find_sawn (self);
+  list_boards (self, is_sawn);
+  measure_pieces (self, is_sawn);
+  list_offcuts (self, is_sawn);
   note_missing (self);
 }
 
@@ -511,7 +532,7 @@ bs_purchase_new (const BsPlan *plan, guint rounds, const BsProgress *progress)
     effort.progress = *progress;
   effort.better = better_cb;
   effort.data = &report;
-  if (self->problem != NULL || self->parts->len == 0)
+  if (self->problem != NULL || self->part_wants->len == 0)
     return self;
 
   BsCutPlan *cuts = bs_cutting_solve (&self->cutting, &effort, &error);

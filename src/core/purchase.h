@@ -3,6 +3,7 @@
 #pragma once
 
 #include "core/buying.h"
+#include "core/purchase-rack.h"
 #include "core/wanted.h"
 
 G_BEGIN_DECLS
@@ -10,8 +11,7 @@ G_BEGIN_DECLS
 /* What to buy for a plan: docs/cutting-model.md, The purchase. Sizes in mm, money in minor units of
  * the plan's currency.
  *
- * Free boards of the rack come first: they are paid. A board that a lamination or a cut names is
- * not free. */
+ * What the rack still has to give comes first: it is paid. */
 
 /* Why a want cannot be served in full. */
 typedef enum
@@ -58,26 +58,29 @@ typedef struct
   GArray *wanted;     /* BsWant */
   GArray *shortfalls; /* BsShortfall, for each want */
 
-  BsCutting cutting;   /* what was solved; its stock is first `rack`, then boards of the yard */
-  GArray *stock;       /* BsCutStock, in whole steps */
-  GArray *as_sold;     /* likewise, with the sizes as they are */
-  GArray *parts;       /* BsCutPart */
-  GArray *part_wants;  /* guint: the want of each part */
-  GPtrArray *rack;     /* BsBoard, borrowed from the plan */
+  BsCutting cutting;  /* what was solved; its stock is first `rack`, then boards of the yard; its
+                       * parts are first those wanted, then what was cut of the rack before */
+  GArray *stock;      /* BsCutStock, of the yard in whole steps */
+  GArray *as_sold;    /* likewise, with the sizes as they are */
+  GArray *parts;      /* BsCutPart */
+  GArray *part_wants; /* guint: the want of each part that is wanted */
+  double straighten;  /* off the front edge of a board as boards come */
+  BsPurchaseRack *rack;
   GArray *yard_offers; /* guint: the offer of each kind of board of the yard */
   char *problem;       /* a sentence: why nothing could be solved; NULL */
 
-  BsCutPlan *cuts; /* NULL: there is nothing to cut */
+  BsCutPlan *cuts; /* NULL: there is nothing to cut; else all boards that have cuts, too */
   GArray *lines;   /* BsPurchaseLine, by offer, then size */
   GArray *offcuts; /* BsPurchaseOffcut, the longest first */
-  int n_boards;    /* to buy, and free boards of the rack that are used */
+  int n_boards;    /* to buy, and boards of the rack that are used */
   int n_rack;
+  guint n_pieces;       /* to be cut */
   double board_feet;    /* to buy, as tallied */
   double bought_volume; /* mm3, to buy */
   double bare_volume;   /* of all pieces but the spare ones: their milled length and width in the
                          * thickness of the boards that they are cut from */
   double sawn_volume;   /* of all boards sawn, from yard and rack */
-  double used_volume;   /* of these: pieces, as sawn, and offcuts */
+  double used_volume;   /* of these: pieces as sawn, with those that were cut before, and offcuts */
 } BsPurchase;
 
 /* How hard to look, for the window, and where someone waits: on the paper, in the report. */

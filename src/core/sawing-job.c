@@ -8,6 +8,7 @@
 #include "core/text.h"
 
 #include <math.h>
+#include <string.h>
 
 #define NO_WISH G_MAXUINT
 
@@ -23,7 +24,7 @@ typedef struct
   GArray *wishes;
   GArray *stock;      /* BsCutStock: the plan's boards */
   GPtrArray *defects; /* GArray of each */
-  double *shift;      /* of each: y where its straight front edge lies */
+  double *straighten; /* of each, off its front edge */
   GArray *parts;      /* BsCutPart */
   GArray *pins;       /* BsCutPin: the first n_kept parts */
   GArray *kept;       /* guint: their cuts in the plan */
@@ -140,20 +141,20 @@ straighten_for (const Job *self, guint board, guint part)
 /* The front edge is made straight first, by what the longest piece that the board may give needs;
  * a kept cut knows better. */
 static double
-find_shift (const Job *self, guint board)
+find_straighten (const Job *self, guint board)
 {
-  double shift = 0.0;
+  double straighten = 0.0;
 
   for (guint p = self->kept->len; p < self->parts->len; p++)
     if (*get_suits (self, board, p))
-      shift = fmax (shift, straighten_for (self, board, p));
+      straighten = fmax (straighten, straighten_for (self, board, p));
   for (guint k = 0; k < self->pins->len; k++)
     {
       const BsCutPin *pin = &g_array_index (self->pins, BsCutPin, k);
       if (pin->stock == board)
-        shift = fmin (shift, pin->y);
+        straighten = fmin (straighten, pin->y);
     }
-  return fmax (shift, 0.0);
+  return fmax (straighten, 0.0);
 }
 
 /* With its edge straight, a board may have become too narrow for a part that is short and wide. */
@@ -164,7 +165,7 @@ is_wide_enough (const Job *self, guint board, guint part)
   double trims = 2.0 * bs_saw_round_up (plan->units, plan->shop.saw.edge_trim);
 
   return g_array_index (self->parts, BsCutPart, part).width
-         <= ((const BsBoard *)plan->boards->pdata[board])->width - self->shift[board] - trims;
+         <= ((const BsBoard *)plan->boards->pdata[board])->width - self->straighten[board] - trims;
 }
 
 /* A part that no straightened board takes gets one that is straightened for its own length alone;
@@ -174,13 +175,13 @@ save_part (Job *self, guint part)
 {
   for (guint i = 0; i < self->plan->boards->len; i++)
     {
-      double shift = straighten_for (self, i, part);
+      double straighten = straighten_for (self, i, part);
 
-      if (!*get_suits (self, i, part) || shift >= self->shift[i])
+      if (!*get_suits (self, i, part) || straighten >= self->straighten[i])
         continue;
-      self->shift[i] = shift;
+      self->straighten[i] = straighten;
       for (guint p = self->kept->len; p < self->parts->len; p++)
-        if (straighten_for (self, i, p) > shift)
+        if (straighten_for (self, i, p) > straighten)
           *get_suits (self, i, p) = FALSE;
       return;
     }
@@ -198,9 +199,9 @@ has_board (const Job *self, guint part)
 static void
 straighten_boards (Job *self)
 {
-  self->shift = g_new0 (double, self->plan->boards->len + 1);
+  self->straighten = g_new0 (double, self->plan->boards->len + 1);
   for (guint i = 0; i < self->plan->boards->len; i++)
-    self->shift[i] = find_shift (self, i);
+    self->straighten[i] = find_straighten (self, i);
   for (guint p = self->kept->len; p < self->parts->len; p++)
     if (!has_board (self, p))
       save_part (self, p);
@@ -220,31 +221,10 @@ add_stock (Job *self)
     {
       const BsBoard *board = self->plan->boards->pdata[i];
       GArray *defects = bs_saw_defects_new (self->plan, board);
-      double shift = self->shift[i];
-      const BsCutStock stock = {
-        .length = board->length,
-        .width = board->width - shift,
-        .thickness = board->thickness,
-        .price_minor = board->price_minor,
-        .supply = 1,
-        .looks = bs_saw_looks (board),
-        .n_defects = defects->len,
-        .defects = (const BsCutDefect *)defects->data,
-      };
+      const BsCutStock stock = bs_saw_stock (board, self->straighten[i], defects);
 
-      for (guint k = 0; k < defects->len; k++)
-        {
-          g_array_index (defects, BsCutDefect, k).y_from -= shift;
-          g_array_index (defects, BsCutDefect, k).y_to
-              = fmax (g_array_index (defects, BsCutDefect, k).y_to - shift, 0.0);
-        }
       g_ptr_array_add (self->defects, defects);
       g_array_append_val (self->stock, stock);
-    }
-  for (guint k = 0; k < self->pins->len; k++)
-    {
-      BsCutPin *pin = &g_array_index (self->pins, BsCutPin, k);
-      pin->y -= self->shift[pin->stock];
     }
 }
 
@@ -310,7 +290,7 @@ job_clear (Job *self)
   g_array_unref (self->kept);
   g_array_unref (self->wish_of);
   g_free (self->suits);
-  g_free (self->shift);
+  g_free (self->straighten);
 }
 
 static void
@@ -333,7 +313,7 @@ add_new_cut (BsSawPlan *self, const Job *job, const BsCutPlan *found, const BsCu
       = &g_array_index (job->wishes, BsSawWish, g_array_index (job->wish_of, guint, piece->part));
   BsCut cut = {
     .x = piece->x,
-    .y = piece->y + job->shift[stock],
+    .y = piece->y,
     .length = piece->length,
     .width = piece->width,
   };
@@ -437,6 +417,146 @@ bs_saw_solve (const BsPlan *plan, const BsSawEffort *effort, GError **error)
     self = describe (&job, found);
   job_clear (&job);
   return self;
+}
+
+/* Whether two jobs are one to the search. */
+
+static gboolean
+is_same (double a, double b)
+{
+  return !(a < b) && !(a > b);
+}
+
+static gboolean
+is_same_defect (const BsCutDefect *a, const BsCutDefect *b)
+{
+  return is_same (a->x_from, b->x_from) && is_same (a->x_to, b->x_to)
+         && is_same (a->y_from, b->y_from) && is_same (a->y_to, b->y_to) && a->faces == b->faces;
+}
+
+static gboolean
+is_same_stock (const BsCutStock *a, const BsCutStock *b)
+{
+  if (!is_same (a->length, b->length) || !is_same (a->width, b->width)
+      || !is_same (a->thickness, b->thickness) || !is_same (a->straighten, b->straighten)
+      || a->price_minor != b->price_minor || a->looks != b->looks || a->n_defects != b->n_defects)
+    return FALSE;
+  for (guint k = 0; k < a->n_defects; k++)
+    if (!is_same_defect (&a->defects[k], &b->defects[k]))
+      return FALSE;
+  return TRUE;
+}
+
+static gboolean
+is_same_part (const BsCutPart *a, const BsCutPart *b)
+{
+  return is_same (a->length, b->length) && is_same (a->width, b->width)
+         && a->quantity == b->quantity && a->clear_faces == b->clear_faces
+         && a->clear_edges == b->clear_edges && a->is_on_show == b->is_on_show;
+}
+
+static gboolean
+is_same_saw (const BsCutting *a, const BsCutting *b)
+{
+  return is_same (a->kerf, b->kerf) && is_same (a->trim_end, b->trim_end)
+         && is_same (a->trim_edge, b->trim_edge) && is_same (a->min_offcut, b->min_offcut)
+         && a->order == b->order;
+}
+
+static const char *
+get_part_id (const Job *self, guint part)
+{
+  guint wish = g_array_index (self->wish_of, guint, part);
+
+  return wish == NO_WISH ? NULL : g_array_index (self->wishes, BsSawWish, wish).id;
+}
+
+/* With what is wanted and no board can give. */
+static gboolean
+is_same_wanted (const Job *self, const Job *other)
+{
+  if (self->wishes->len != other->wishes->len)
+    return FALSE;
+  for (guint i = 0; i < self->wishes->len; i++)
+    {
+      const BsSawWish *a = &g_array_index (self->wishes, BsSawWish, i);
+      const BsSawWish *b = &g_array_index (other->wishes, BsSawWish, i);
+
+      if (a->count != b->count || g_strcmp0 (a->id, b->id) != 0)
+        return FALSE;
+    }
+  return TRUE;
+}
+
+/* The kept cuts are the same: they are compared with all others. */
+static gboolean
+is_same_job (const Job *self, const Job *other)
+{
+  const BsCutting *a = &self->cutting, *b = &other->cutting;
+
+  if (!is_same_wanted (self, other) || !is_same_saw (a, b) || a->n_stock != b->n_stock
+      || a->n_parts != b->n_parts
+      || memcmp (self->suits, other->suits, a->n_stock * a->n_parts * sizeof (gboolean)) != 0)
+    return FALSE;
+  for (guint i = 0; i < a->n_stock; i++)
+    if (!is_same_stock (&a->stock[i], &b->stock[i])
+        || g_strcmp0 (((const BsBoard *)self->plan->boards->pdata[i])->id,
+                      ((const BsBoard *)other->plan->boards->pdata[i])->id)
+               != 0)
+      return FALSE;
+  for (guint p = 0; p < a->n_parts; p++)
+    if (!is_same_part (&a->parts[p], &b->parts[p])
+        || g_strcmp0 (get_part_id (self, p), get_part_id (other, p)) != 0)
+      return FALSE;
+  return TRUE;
+}
+
+static gboolean
+is_same_cut (const BsCut *a, const BsCut *b)
+{
+  return g_str_equal (a->board, b->board) && g_strcmp0 (a->piece, b->piece) == 0
+         && is_same (a->x, b->x) && is_same (a->y, b->y) && is_same (a->length, b->length)
+         && is_same (a->width, b->width);
+}
+
+/* And every cut that the one keeps, the other keeps too. */
+static gboolean
+has_same_cuts (const BsPlan *proven, const BsPlan *plan)
+{
+  if (proven->cuts->len != plan->cuts->len)
+    return FALSE;
+  for (guint i = 0; i < plan->cuts->len; i++)
+    {
+      const BsCut *a = &g_array_index (proven->cuts, BsCut, i);
+      const BsCut *b = &g_array_index (plan->cuts, BsCut, i);
+      gboolean is_released = (a->is_pinned || a->is_cut) && !(b->is_pinned || b->is_cut);
+
+      if (!is_same_cut (a, b) || is_released)
+        return FALSE;
+    }
+  return TRUE;
+}
+
+gboolean
+bs_saw_proof_holds (const BsPlan *proven, const BsPlan *plan)
+{
+  if (proven == plan)
+    return TRUE;
+  if (!has_same_cuts (proven, plan))
+    return FALSE;
+
+  g_autoptr (BsPlan) alike = bs_plan_copy (plan);
+  Job before, now;
+
+  g_array_set_size (alike->cuts, 0);
+  for (guint i = 0; i < proven->cuts->len; i++)
+    bs_plan_add_cut (alike, &g_array_index (proven->cuts, BsCut, i));
+  job_init (&before, proven, FALSE);
+  job_init (&now, alike, FALSE);
+  gboolean holds = is_same_job (&before, &now);
+  job_clear (&before);
+  job_clear (&now);
+  return holds;
 }
 
 void

@@ -125,3 +125,19 @@ bs_saw_looks (const BsBoard *board)
     }
   return (int)lround (1000.0 * fmax (1.0 - spoilt / area, 0.0));
 }
+
+BsCutStock
+bs_saw_stock (const BsBoard *board, double straighten, const GArray *defects)
+{
+  return (BsCutStock){
+    .length = board->length,
+    .width = board->width,
+    .thickness = board->thickness,
+    .price_minor = board->price_minor,
+    .supply = 1,
+    .looks = bs_saw_looks (board),
+    .n_defects = defects->len,
+    .defects = (const BsCutDefect *)defects->data,
+    .straighten = straighten,
+  };
+}

@@ -16,6 +16,10 @@ G_BEGIN_DECLS
  */
 GArray *bs_saw_defects_new (const BsPlan *plan, const BsBoard *board);
 
+/* The one board with the price it was paid at; `straighten` is what making its front edge straight
+ * takes. The defects (bs_saw_defects_new ()) are borrowed. */
+BsCutStock bs_saw_stock (const BsBoard *board, double straighten, const GArray *defects);
+
 /* How well a board looks, 0 to 1000: by how much of its two wide faces is free of defects, each
  * counted by its severity. */
 int bs_saw_looks (const BsBoard *board);

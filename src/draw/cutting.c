@@ -174,8 +174,6 @@ draw_hidden_defect (cairo_t *cr, const BsSawnBoard *sawn, const BsDefect *defect
   bs_defect_draw (cr, defect->kind, defect->severity, 0.0, 0.0, width, length, style->hairline,
                   &style->palette->ink);
   cairo_restore (cr);
-  if (style->without_numbers)
-    return;
   cairo_save (cr);
   cairo_set_dash (cr, dashes, 2, 0.0);
   cairo_rectangle (cr, x - 2.0 * style->hairline, y - 2.0 * style->hairline,
@@ -248,9 +246,9 @@ draw_passes (cairo_t *cr, const BsSawnBoard *sawn, const BsCutStyle *style)
 {
   const GArray *passes = sawn->sawing->passes;
 
-  for (guint i = 0; !style->without_numbers && i < passes->len; i++)
-    draw_pass (cr, sawn, &g_array_index (passes, BsSawPass, i), style);
   for (guint i = 0; i < passes->len; i++)
+    draw_pass (cr, sawn, &g_array_index (passes, BsSawPass, i), style);
+  for (guint i = 0; !style->without_numbers && i < passes->len; i++)
     number_pass (cr, sawn, &g_array_index (passes, BsSawPass, i), i + 1,
                  is_crowded (passes, i, style), style);
 }

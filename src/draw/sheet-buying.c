@@ -9,6 +9,7 @@
 
 #include "core/money.h"
 #include "core/units.h"
+#include "draw/paper-scale.h"
 #include "words/buying.h"
 
 /* A box to tick for each board, as far as they fit their cell. */
@@ -95,6 +96,35 @@ add_offcuts (BsFlow *flow, const BsPurchase *purchase)
     bs_flow_add_text (flow, lines[i], BS_FLOW_PLAIN, BS_FLOW_SIGN_NONE);
 }
 
+static void
+add_pictures (BsFlow *flow, const BsPurchase *purchase)
+{
+  if (purchase->cuts == NULL)
+    return;
+  g_autoptr (BsPurchaseSawn) sawn = bs_purchase_sawn_new (purchase);
+  BsCutStyle style = bs_sheet_make_cut_style (flow, sawn->boards, sawn->plan->units);
+  g_autofree char *ratio = bs_paper_scale_format (BS_POINTS_PER_MM / style.per_mm);
+  /* Translators: a scale: "1:10". */
+  g_autofree char *heading = g_strdup_printf (_ ("What is cut from each board, %s"), ratio);
+
+  style.without_numbers = TRUE;
+  bs_flow_add_heading (flow, heading);
+  bs_flow_add_text (flow,
+                    _ ("Seen from above, the front edge below. Hatched is waste, an offcut worth "
+                       "keeping has a dashed edge. A board of a pile that is not picked from is "
+                       "drawn as narrow as any of it."),
+                    BS_FLOW_PLAIN, BS_FLOW_SIGN_NONE);
+  bs_flow_add_space (flow);
+  for (guint i = 0; i < sawn->boards->len; i++)
+    {
+      g_autofree char *title = bs_words_purchase_board (sawn, i);
+
+      bs_flow_add_text (flow, title, BS_FLOW_KEPT, BS_FLOW_SIGN_NONE);
+      bs_sheet_add_cut_board (flow, sawn->plan, sawn->boards->pdata[i], &style);
+      bs_flow_add_space (flow);
+    }
+}
+
 void
 bs_sheet_add_buying (BsFlow *flow, const BsPurchase *purchase)
 {
@@ -109,4 +139,5 @@ bs_sheet_add_buying (BsFlow *flow, const BsPurchase *purchase)
   add_boards (flow, purchase);
   add_wants (flow, purchase);
   add_offcuts (flow, purchase);
+  add_pictures (flow, purchase);
 }

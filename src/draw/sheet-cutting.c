@@ -8,22 +8,21 @@
 #include <math.h>
 
 #include "core/units.h"
-#include "draw/cutting.h"
 #include "draw/paper-scale.h"
 #include "words/sawing.h"
 
 /* All boards are drawn to one scale, no larger than this. */
 #define LARGEST_SCALE 5.0 /* 1:5 */
 
-static BsCutStyle
-make_style (const BsFlow *flow, const BsSawRack *rack, BsUnitSystem units)
+BsCutStyle
+bs_sheet_make_cut_style (const BsFlow *flow, const GPtrArray *boards, BsUnitSystem units)
 {
   double room = bs_flow_get_column_width (flow) - bs_cut_picture_margin (BS_SHEET_TEXT);
   double longest = 1.0, times;
 
-  for (guint i = 0; i < rack->boards->len; i++)
+  for (guint i = 0; i < boards->len; i++)
     {
-      const BsSawnBoard *sawn = rack->boards->pdata[i];
+      const BsSawnBoard *sawn = boards->pdata[i];
       if (sawn->cuts->len > 0)
         longest = fmax (longest, sawn->board->length);
     }
@@ -36,10 +35,12 @@ make_style (const BsFlow *flow, const BsSawRack *rack, BsUnitSystem units)
   };
 }
 
-static void
-add_picture (BsFlow *flow, const BsPlan *plan, const BsSawnBoard *sawn, const BsCutStyle *style)
+void
+bs_sheet_add_cut_board (BsFlow *flow, const BsPlan *plan, const BsSawnBoard *sawn,
+                        const BsCutStyle *style)
 {
-  double margin = bs_cut_picture_margin (style->text_size), above = 0.5 * style->text_size;
+  double margin = style->without_numbers ? 0.0 : bs_cut_picture_margin (style->text_size),
+         above = 0.5 * style->text_size;
   double height = above + sawn->board->width * style->per_mm + margin;
   cairo_rectangle_t box = { 0.0, 0.0, bs_flow_get_column_width (flow), height };
   cairo_surface_t *picture = cairo_recording_surface_create (CAIRO_CONTENT_COLOR_ALPHA, &box);
@@ -60,7 +61,7 @@ add_board (BsFlow *flow, const BsPlan *plan, const BsSawnBoard *sawn, const BsCu
   g_autofree char *rips = bs_words_saw_passes (sawn->sawing, TRUE, plan->units);
 
   bs_flow_add_text (flow, title, BS_FLOW_TITLE, BS_FLOW_SIGN_NONE);
-  add_picture (flow, plan, sawn, style);
+  bs_sheet_add_cut_board (flow, plan, sawn, style);
   if (crosscuts != NULL)
     bs_flow_add_text (flow, crosscuts, BS_FLOW_PLAIN, BS_FLOW_SIGN_NONE);
   if (rips != NULL)
@@ -135,7 +136,7 @@ void
 bs_sheet_add_cutting (BsFlow *flow, const BsPlan *plan)
 {
   g_autoptr (BsSawRack) rack = bs_saw_rack_new (plan);
-  const BsCutStyle style = make_style (flow, rack, plan->units);
+  const BsCutStyle style = bs_sheet_make_cut_style (flow, rack->boards, plan->units);
   g_autofree char *sum = bs_words_saw_sum (rack, plan->units);
   g_autofree char *ratio = bs_paper_scale_format (BS_POINTS_PER_MM / style.per_mm);
   /* Translators: a scale: "1:10". */

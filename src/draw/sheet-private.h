@@ -4,6 +4,7 @@
 
 #include "core/flatten-spread.h"
 #include "core/pressure.h"
+#include "draw/cutting.h"
 #include "draw/flow.h"
 #include "draw/picture.h"
 #include "draw/sheet.h"
@@ -59,7 +60,14 @@ void bs_sheet_add_boards (BsFlow *flow, const BsPlan *plan);
  * a plan with cuts. */
 void bs_sheet_add_cutting (BsFlow *flow, const BsPlan *plan);
 
-/* What to take to the yard, and what it is for. */
+/* Boards with what is cut from them: all to one scale that the column has room for; those of
+ * `boards` (BsSawnBoard) that have cuts count. */
+BsCutStyle bs_sheet_make_cut_style (const BsFlow *flow, const GPtrArray *boards,
+                                    BsUnitSystem units);
+void bs_sheet_add_cut_board (BsFlow *flow, const BsPlan *plan, const BsSawnBoard *sawn,
+                             const BsCutStyle *style);
+
+/* What to take to the yard, what it is for, and how it is cut. */
 void bs_sheet_add_buying (BsFlow *flow, const BsPurchase *purchase);
 
 /* Everything in lists: order, clamps, findings, numbers, cautions; the workings. */

@@ -3,7 +3,8 @@
 #pragma once
 
 #include "core/clamp-layout.h"
-#include "core/purchase.h"
+#include "core/plan.h"
+#include "core/wanted.h"
 
 G_BEGIN_DECLS
 
@@ -102,18 +103,9 @@ BsBoard *bs_edit_next_board (const BsPlan *plan);
  * than wanted, are left out. Cuts go with their board and their piece when those are removed. */
 BsPlan *bs_edit_set_cuts (BsPlan *plan, const BsCut *cuts, guint n);
 
-/* For a plan without laminations: those that its slab asks for (core/slab-wish.h), of its first
- * wood, in the slab. */
-BsPlan *bs_edit_make_laminations (BsPlan *plan);
-
 /* Makes the pieces of a want of the plan, which can be (bs_want_can_be_layers), twice as many and
  * half as thick. Of laminations two neighbours take the place of one, and know as little as new
  * ones do. */
 BsPlan *bs_edit_halve_want (BsPlan *plan, const BsWant *want);
-
-/* Puts the boards of a purchase in the rack, and what is cut from them and from free boards of the
- * rack among the cuts, not pinned. The purchase is of this plan. Makes the laminations when there
- * are none; spare ones are new and stand in the rack. */
-BsPlan *bs_edit_put_purchase (BsPlan *plan, const BsPurchase *purchase);
 
 G_END_DECLS

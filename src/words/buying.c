@@ -130,7 +130,8 @@ describe_lack (const BsPurchase *purchase, const BsWant *want, const BsShortfall
 {
   BsUnitSystem units = purchase->plan->units;
   g_autofree char *thickness = bs_units_format (want->need.thickness, BS_QUANTITY_LENGTH, units);
-  g_autofree char *width = bs_units_format (want->sawn_width + 2.0 * purchase->cutting.trim_edge,
+  g_autofree char *width = bs_units_format (want->sawn_width + 2.0 * purchase->cutting.trim_edge
+                                                + purchase->straighten,
                                             BS_QUANTITY_LENGTH, units);
   g_autofree char *length = bs_units_format (want->length + 2.0 * purchase->cutting.trim_end,
                                              BS_QUANTITY_LENGTH, units);
@@ -188,8 +189,8 @@ describe_boards (const BsPurchase *purchase)
 {
   double price = bs_purchase_get_price (purchase);
   g_autofree char *money = bs_money_format (price, purchase->plan->currency);
-  g_autofree char *pieces = g_strdup_printf (
-      ngettext ("%u piece", "%u pieces", purchase->cuts->pieces->len), purchase->cuts->pieces->len);
+  g_autofree char *pieces = g_strdup_printf (ngettext ("%u piece", "%u pieces", purchase->n_pieces),
+                                             purchase->n_pieces);
 
   if (purchase->n_boards == 0)
     return g_strdup (_ ("Nothing to buy: the boards of the rack are enough."));
@@ -228,7 +229,7 @@ bs_words_purchase (const BsPurchase *purchase)
     return g_strdup (_ ("Nothing to buy: every lamination has its board and every part its cut."));
   if (purchase->problem != NULL)
     return g_strdup (purchase->problem);
-  if (purchase->plan->offers->len == 0 && purchase->rack->len == 0)
+  if (purchase->plan->offers->len == 0 && purchase->rack->boards->len == 0)
     return g_strdup (_ ("The yard is empty: add what is offered, and what to buy follows."));
   if (purchase->cuts == NULL)
     return g_strdup (_ ("Nothing that is wanted can be cut from what is offered."));
@@ -372,4 +373,21 @@ bs_words_purchase_offcuts (const BsPurchase *purchase)
   char **all = g_strv_builder_end (lines);
   g_strv_builder_unref (lines);
   return all;
+}
+
+char *
+bs_words_purchase_board (const BsPurchaseSawn *sawn, guint index)
+{
+  const BsBoard *lumber = ((const BsSawnBoard *)sawn->boards->pdata[index])->board;
+  BsUnitSystem units = sawn->plan->units;
+  g_autofree char *length = bs_words_board_length (lumber->length, units);
+  g_autofree char *width = bs_units_format (lumber->width, BS_QUANTITY_LENGTH, units);
+  g_autofree char *class = bs_words_class (lumber->thickness, units);
+  /* Translators: length, width and thickness of a board. */
+  g_autofree char *size = g_strdup_printf (_ ("%s × %s, %s"), length, width, class);
+
+  if (index >= sawn->n_of_rack)
+    return g_steal_pointer (&size);
+  /* Translators: which board it is, and its size. */
+  return g_strdup_printf (_ ("Board %s of the rack: %s"), bs_saw_board_label (lumber), size);
 }

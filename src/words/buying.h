@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
-#include "core/purchase.h"
+#include "core/purchase-put.h"
 
 G_BEGIN_DECLS
 
@@ -50,5 +50,9 @@ char *bs_words_measure (double board_feet, double volume);
 /* "3 × 1.2 m long, 150 mm wide, 8/4: enough for another “Leg”": a line for offcuts that are alike,
  * the longest first. NULL-terminated; free with g_strfreev (). */
 char **bs_words_purchase_offcuts (const BsPurchase *purchase);
+
+/* A board that is sawn for a purchase: "Board B of the rack: 4100 × 172, 52 mm"; of one that is to
+ * be bought the sizes alone. */
+char *bs_words_purchase_board (const BsPurchaseSawn *sawn, guint index);
 
 G_END_DECLS

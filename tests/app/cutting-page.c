@@ -172,6 +172,73 @@ test_lay_out (void)
   fixture_clear (&self);
 }
 
+static const char *
+get_message (GtkWidget *page)
+{
+  return gtk_label_get_text (GTK_LABEL (desk_get_child (page, 1)));
+}
+
+static void
+push_edited (BsSession *session, BsPlan *edited)
+{
+  bs_session_push (session, edited, "Edit", NULL);
+  bs_plan_unref (edited);
+}
+
+/* What was proven is said as long as nothing has changed that the search looked at. */
+static void
+test_proof_stays (void)
+{
+  g_autoptr (BsPlan) plan = rack_plan_new ();
+
+  rack_add_board (plan, 2000.0, 200.0, 52.0, 3000);
+  rack_add_lamination (plan, 900.0, 45.0, 60.0);
+  Fixture self = { .session = bs_session_new (plan) };
+  self.page = g_object_ref_sink (bs_cutting_page_new (self.session));
+  plan_cuts (&self);
+  g_assert_nonnull (strstr (get_message (self.page), "Proven"));
+
+  BsPlan *edited = bs_plan_copy (bs_session_get_plan (self.session));
+  edited->adhesive.spread_g_per_m2 += 10.0;
+  push_edited (self.session, edited);
+  g_assert_nonnull (strstr (get_message (self.page), "Proven"));
+
+  edited = bs_plan_copy (edited);
+  rack_add_board (edited, 2000.0, 200.0, 52.0, 1000);
+  push_edited (self.session, edited);
+  g_assert_null (strstr (get_message (self.page), "Proven"));
+  bs_history_undo (bs_session_get_history (self.session));
+  g_assert_nonnull (strstr (get_message (self.page), "Proven"));
+  fixture_clear (&self);
+}
+
+/* More than can be proven at once: what was found by then is taken when it is told to stop. */
+static void
+test_stop (void)
+{
+  g_autoptr (BsPlan) plan = rack_plan_new ();
+  BsRandom random = bs_random_init (1);
+
+  for (guint i = 0; i < 40; i++)
+    rack_add_board (plan, 1500.0 + 7.0 * bs_random_below (&random, 300),
+                    100.0 + bs_random_below (&random, 150), 52.0,
+                    2000 + bs_random_below (&random, 3000));
+  for (guint i = 0; i < 40; i++)
+    rack_add_part (plan, 2, 300.0 + 7.0 * bs_random_below (&random, 150),
+                   40.0 + bs_random_below (&random, 50), 30.0);
+  Fixture self = { .session = bs_session_new (plan) };
+  self.page = g_object_ref_sink (bs_cutting_page_new (self.session));
+  GtkWidget *stop = desk_find_button (self.page, "cuts.stop");
+  g_assert_false (gtk_widget_get_visible (stop));
+  gtk_widget_activate_action (self.page, "cuts.plan", NULL);
+  g_assert_true (gtk_widget_get_visible (stop));
+  gtk_widget_activate_action (self.page, "cuts.stop", NULL);
+  desk_wait (has_cuts, self.session);
+  g_assert_false (gtk_widget_get_visible (stop));
+  g_assert_null (strstr (get_message (self.page), "Proven"));
+  fixture_clear (&self);
+}
+
 /* All milled before: there is nothing to plan and nothing to list. */
 static void
 test_milled (void)
@@ -237,6 +304,8 @@ main (int argc, char **argv)
   g_test_add_func ("/cutting-page/move-along", test_move_along);
   g_test_add_func ("/cutting-page/marks", test_marks);
   g_test_add_func ("/cutting-page/lay-out", test_lay_out);
+  g_test_add_func ("/cutting-page/proof-stays", test_proof_stays);
+  g_test_add_func ("/cutting-page/stop", test_stop);
   g_test_add_func ("/cutting-page/milled", test_milled);
   g_test_add_func ("/cutting-page/selection", test_selection);
   g_test_add_func ("/cutting-page/closed-while-searching", test_closed_while_searching);

@@ -68,12 +68,13 @@ check_slices (const BsCutting *cutting, const BsCutPlan *plan)
       const BsCutStock *stock = &cutting->stock[board->stock];
       gboolean is_section = board->order == BS_CUT_CROSSCUT_FIRST;
       double trim = is_section ? cutting->trim_end : cutting->trim_edge;
+      double near = is_section ? trim : trim + stock->straighten;
       double size = is_section ? stock->length : stock->width;
 
       g_assert_cmpfloat (slice->from, <, slice->to);
       if (!is_pinned_board (cutting, board))
         {
-          g_assert_cmpfloat (slice->from, >=, trim - NEAR);
+          g_assert_cmpfloat (slice->from, >=, near - NEAR);
           g_assert_cmpfloat (slice->to, <=, size - trim + NEAR);
         }
       if (i > 0 && slice_at (plan, i - 1)->board == slice->board)
@@ -129,7 +130,7 @@ check_piece (const BsCutting *cutting, const BsCutPlan *plan, guint index)
   if (!piece->is_pinned)
     {
       g_assert_cmpfloat (piece->x, >=, cutting->trim_end - NEAR);
-      g_assert_cmpfloat (piece->y, >=, cutting->trim_edge - NEAR);
+      g_assert_cmpfloat (piece->y, >=, stock->straighten + cutting->trim_edge - NEAR);
       g_assert_cmpfloat (piece->x + piece->length, <=, stock->length - cutting->trim_end + NEAR);
       g_assert_cmpfloat (piece->y + piece->width, <=, stock->width - cutting->trim_edge + NEAR);
       g_assert_true (bs_cutting_suits (cutting, board->stock, piece->part));

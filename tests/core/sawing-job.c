@@ -333,6 +333,199 @@ test_same_again (void)
     }
 }
 
+static BsCut
+cut_of (BsPlan *plan, const char *piece, double x, double length, double width)
+{
+  return (BsCut){
+    .board = ((BsBoard *)plan->boards->pdata[0])->id,
+    .piece = (char *)piece,
+    .x = x,
+    .length = length,
+    .width = width,
+    .is_cut = TRUE,
+  };
+}
+
+/* What was cut up to its board's end, or as wide as a board whose edges are trimmed, is kept, and
+ * the rest of the board is used: 25 + 900 + 3 <= 1100 of 2000. */
+static void
+test_kept_in_the_trims (void)
+{
+  for (guint i = 0; i < 2; i++)
+    {
+      g_autoptr (BsPlan) plan = rack_plan_new ();
+      const BsLamination *first = rack_add_lamination (plan, 900.0, 45.0, 60.0);
+
+      rack_add_lamination (plan, 900.0, 45.0, 60.0);
+      rack_add_board (plan, 2000.0, 90.0, 52.0, 3000);
+      plan->shop.saw.edge_trim = 5.0;
+      const BsCut cut = cut_of (plan, first->id, 1100.0, 900.0, i == 0 ? 60.0 : 90.0);
+      bs_plan_add_cut (plan, &cut);
+      g_autoptr (BsPlan) found = solve (plan, NULL);
+      g_assert_cmpuint (found->cuts->len, ==, 2);
+      g_assert_cmpfloat (g_array_index (found->cuts, BsCut, 1).x, >=, 25.0 - 1e-6);
+      g_assert_cmpfloat (g_array_index (found->cuts, BsCut, 1).x, <=, 1100.0 - 903.0 + 1e-6);
+    }
+}
+
+/* Edits to a plan whose cuts were found, and whether the proof holds after them. */
+typedef struct
+{
+  const char *path;
+  void (*edit) (BsPlan *plan);
+  gboolean holds;
+} ProofRow;
+
+static BsCut *
+first_cut (BsPlan *plan)
+{
+  return &g_array_index (plan->cuts, BsCut, 0);
+}
+
+static BsBoard *
+own_board (BsPlan *plan)
+{
+  BsBoard *board = bs_board_copy (plan->boards->pdata[0]);
+
+  bs_board_unref (plan->boards->pdata[0]);
+  plan->boards->pdata[0] = board;
+  return board;
+}
+
+static void
+edit_nothing (BsPlan *plan)
+{
+}
+
+static void
+edit_label (BsPlan *plan)
+{
+  bs_text_set (&own_board (plan)->label, "B7");
+}
+
+static void
+edit_glue (BsPlan *plan)
+{
+  plan->adhesive.spread_g_per_m2 += 10.0;
+}
+
+static void
+edit_pin (BsPlan *plan)
+{
+  first_cut (plan)->is_pinned = TRUE;
+}
+
+static void
+edit_is_cut (BsPlan *plan)
+{
+  first_cut (plan)->is_cut = TRUE;
+}
+
+static void
+edit_price (BsPlan *plan)
+{
+  own_board (plan)->price_minor += 1;
+}
+
+static void
+edit_kerf (BsPlan *plan)
+{
+  plan->shop.saw.kerf = 2.0;
+}
+
+static void
+edit_defect (BsPlan *plan)
+{
+  const BsDefect hole = {
+    .kind = BS_DEFECT_HOLE,
+    .x_from = 1900.0,
+    .x_to = 1910.0,
+    .across_from = 10.0,
+    .across_to = 20.0,
+    .severity = 1.0,
+  };
+  BsBoard *board = own_board (plan);
+
+  g_array_append_val (board->defects, hole);
+}
+
+static void
+edit_place (BsPlan *plan)
+{
+  first_cut (plan)->x += 1.0;
+}
+
+static void
+edit_drop_cut (BsPlan *plan)
+{
+  g_array_remove_index (plan->cuts, 0);
+}
+
+static void
+edit_more_wanted (BsPlan *plan)
+{
+  rack_add_part (plan, 1, 300.0, 40.0, 30.0);
+}
+
+static void
+edit_impossible_wanted (BsPlan *plan)
+{
+  rack_add_part (plan, 1, 5000.0, 40.0, 30.0);
+}
+
+static void
+edit_more_boards (BsPlan *plan)
+{
+  rack_add_board (plan, 1000.0, 100.0, 52.0, 100);
+}
+
+static const ProofRow proof_rows[] = {
+  { "same", edit_nothing, TRUE },
+  { "label", edit_label, TRUE },
+  { "glue", edit_glue, TRUE },
+  { "pinned", edit_pin, TRUE },
+  { "cut", edit_is_cut, TRUE },
+  { "price", edit_price, FALSE },
+  { "kerf", edit_kerf, FALSE },
+  { "defect", edit_defect, FALSE },
+  { "moved", edit_place, FALSE },
+  { "dropped", edit_drop_cut, FALSE },
+  { "more-wanted", edit_more_wanted, FALSE },
+  { "impossible-wanted", edit_impossible_wanted, FALSE },
+  { "more-boards", edit_more_boards, FALSE },
+};
+
+static void
+check_proof (gconstpointer data)
+{
+  const ProofRow *row = data;
+  g_autoptr (BsPlan) plan = rack_plan_new ();
+
+  rack_add_board (plan, 2000.0, 200.0, 52.0, 3000);
+  rack_add_board (plan, 2000.0, 200.0, 52.0, 4000);
+  rack_add_lamination (plan, 900.0, 45.0, 60.0);
+  rack_add_lamination (plan, 900.0, 45.0, 60.0);
+  g_autoptr (BsPlan) found = solve (plan, NULL);
+  g_autoptr (BsPlan) edited = bs_plan_copy (found);
+  row->edit (edited);
+  g_assert_cmpint (bs_saw_proof_holds (found, edited), ==, row->holds);
+}
+
+/* What was proven around a pinned piece says nothing once it is released. */
+static void
+test_proof_released (void)
+{
+  g_autoptr (BsPlan) plan = rack_plan_new ();
+
+  rack_add_board (plan, 2000.0, 200.0, 52.0, 3000);
+  rack_add_lamination (plan, 900.0, 45.0, 60.0);
+  g_autoptr (BsPlan) released = solve (plan, NULL);
+  g_autoptr (BsPlan) pinned = bs_plan_copy (released);
+  first_cut (pinned)->is_pinned = TRUE;
+  g_assert_false (bs_saw_proof_holds (pinned, released));
+  g_assert_true (bs_saw_proof_holds (released, pinned));
+}
+
 int
 main (int argc, char **argv)
 {
@@ -347,6 +540,13 @@ main (int argc, char **argv)
   g_test_add_func ("/sawing-job/parts-of-another-wood", test_parts_of_another_wood);
   g_test_add_func ("/sawing-job/kept", test_kept);
   g_test_add_func ("/sawing-job/kept-impossible", test_kept_impossible);
+  g_test_add_func ("/sawing-job/kept-in-the-trims", test_kept_in_the_trims);
+  for (guint i = 0; i < G_N_ELEMENTS (proof_rows); i++)
+    {
+      g_autofree char *path = g_strconcat ("/sawing-job/proof/", proof_rows[i].path, NULL);
+      g_test_add_data_func (path, &proof_rows[i], check_proof);
+    }
+  g_test_add_func ("/sawing-job/proof/released", test_proof_released);
   g_test_add_func ("/sawing-job/best-looking-for-show", test_best_looking_for_show);
   g_test_add_func ("/sawing-job/nothing", test_nothing);
   g_test_add_func ("/sawing-job/stopped-has-a-plan", test_stopped_has_a_plan);

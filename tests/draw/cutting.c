@@ -68,6 +68,35 @@ test_paper (void)
   cairo_destroy (cr);
 }
 
+/* Numbers of the passes stand outside the board, the kerfs are in it: without numbers nothing is
+ * drawn outside, and each kerf is still there, dark from edge to edge. */
+static void
+test_without_numbers (void)
+{
+  g_autoptr (BsPlan) plan = plan_new ();
+  g_autoptr (BsSawRack) rack = bs_saw_rack_new (plan);
+  BsCutStyle style
+      = { .per_mm = 0.5, .hairline = 1.0, .text_size = 12.0, .palette = bs_palette_paper () };
+  cairo_rectangle_int_t boxes[2];
+
+  for (guint i = 0; i < 2; i++)
+    {
+      cairo_t *cr = image_new (WIDTH, HEIGHT);
+
+      style.without_numbers = i == 1;
+      cairo_translate (cr, MARGIN, MARGIN);
+      bs_draw_cut_board (cr, plan, rack->boards->pdata[0], &style);
+      image_count_ink (cr, &boxes[i]);
+      /* the crosscut of 3 mm behind the first pieces, at 325 mm, 20 mm from the front edge */
+      g_assert_cmpint (image_get_darkness (cr, (int)(MARGIN + 0.5 * 326.5), (int)MARGIN + 90), >,
+                       128);
+      cairo_destroy (cr);
+    }
+  g_assert_cmpint (boxes[0].y + boxes[0].height, >, (int)MARGIN + 100 + 4);
+  g_assert_cmpint (boxes[1].y + boxes[1].height, <=, (int)MARGIN + 100 + 2);
+  g_assert_cmpint (boxes[1].x, >=, (int)MARGIN - 2);
+}
+
 /* The chosen one of two alike is marked; what the plan does not have is not. */
 static void
 test_selected (void)
@@ -134,6 +163,7 @@ main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/draw/cutting/paper", test_paper);
+  g_test_add_func ("/draw/cutting/without-numbers", test_without_numbers);
   g_test_add_func ("/draw/cutting/selected", test_selected);
   g_test_add_func ("/draw/cutting/states", test_states);
   g_test_add_func ("/draw/cutting/odd", test_odd);

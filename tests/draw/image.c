@@ -85,3 +85,12 @@ image_is_grey (cairo_t *cr)
       }
   return TRUE;
 }
+
+int
+image_get_darkness (cairo_t *cr, int x, int y)
+{
+  cairo_surface_flush (cairo_get_target (cr));
+
+  guint32 pixel = get_pixel (cr, x, y);
+  return 255 - (int)MAX (pixel & 0xff, MAX (pixel >> 8 & 0xff, pixel >> 16 & 0xff));
+}

@@ -17,3 +17,6 @@ int image_count_ink (cairo_t *cr, cairo_rectangle_int_t *box);
 
 /* TRUE when no pixel has a hue. */
 gboolean image_is_grey (cairo_t *cr);
+
+/* Of one pixel, 0 for white to 255 for black. */
+int image_get_darkness (cairo_t *cr, int x, int y);

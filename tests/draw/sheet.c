@@ -150,6 +150,7 @@ test_buying (void)
   g_autofree char *filename = write_pages (sheet, options.width, options.height);
   g_autofree char *text = pdf_get_text (filename, 0);
   g_assert_nonnull (strstr (text, "Buying list"));
+  g_assert_nonnull (strstr (text, "What is cut from each board, 1:"));
   g_assert_nonnull (strstr (text, "2 boards to buy for 6 pieces: 154.00"));
   g_auto (GStrv) boxes = g_strsplit (text, "\u2610", -1);
   g_assert_cmpuint (g_strv_length (boxes) - 1, ==, 2);

@@ -207,12 +207,32 @@ test_offcut (void)
   g_assert_cmpstr (lines[1], ==, "947" THIN "mm long, 80" THIN "mm wide, 52" THIN "mm");
 }
 
+/* Of the rack it is told which board it is; what is to be bought has no name yet. A board whose
+ * cuts were planned before and that gets none is not among them. */
+static void
+test_sawn_boards (void)
+{
+  g_autoptr (BsPlan) plan = yard_plan (2, 2000.0, 30.0, 60.0);
+
+  yard_rack (plan, "short", 500.0, 80.0, 52.0);
+  bs_text_set (&yard_rack (plan, "plank", 2050.0, 80.0, 52.0)->label, "B");
+  yard_offer (plan, 3000.0, 80.0, 52.0, 5000);
+  g_autoptr (BsPurchase) purchase = bs_purchase_new (plan, 0, NULL);
+  g_autoptr (BsPurchaseSawn) sawn = bs_purchase_sawn_new (purchase);
+  g_assert_cmpuint (sawn->boards->len, ==, 2);
+  g_autofree char *rack = bs_words_purchase_board (sawn, 0);
+  g_autofree char *bought = bs_words_purchase_board (sawn, 1);
+  g_assert_cmpstr (rack, ==, "Board B of the rack: 2050" THIN "mm × 80" THIN "mm, 52" THIN "mm");
+  g_assert_cmpstr (bought, ==, "3000" THIN "mm × 80" THIN "mm, 52" THIN "mm");
+}
+
 int
 main (int argc, char **argv)
 {
   g_test_init (&argc, &argv, NULL);
   g_test_add_func ("/buying-words/class", test_class);
   g_test_add_func ("/buying-words/board-length", test_board_length);
+  g_test_add_func ("/buying-words/sawn-boards", test_sawn_boards);
   g_test_add_func ("/buying-words/want", test_want);
   for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
     {

@@ -2,7 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "config.h"
 
-#include "plan/edits.h"
+#include "core/purchase-put.h"
 
 #include <glib/gi18n-lib.h>
 
@@ -10,21 +10,8 @@
 #include "core/slab-wish.h"
 #include "core/text.h"
 
-/* Edits that follow from what is wanted and what was bought. */
-
-static char *
-make_lamination_id (const BsPlan *plan)
-{
-  for (guint n = plan->laminations->len + 1;; n++)
-    {
-      g_autofree char *id = g_strdup_printf ("lamination-%u", n);
-      if (bs_plan_find_lamination (plan, id) == NULL && bs_plan_find_part (plan, id) == NULL)
-        return g_steal_pointer (&id);
-    }
-}
-
 BsPlan *
-bs_edit_make_laminations (BsPlan *plan)
+bs_purchase_make_laminations (const BsPlan *plan)
 {
   g_return_val_if_fail (plan->laminations->len == 0, NULL);
 
@@ -33,7 +20,7 @@ bs_edit_make_laminations (BsPlan *plan)
 
   for (int i = 0; i < MIN (wish.count, BS_MAX_LAMINATIONS); i++)
     {
-      g_autofree char *id = make_lamination_id (edited);
+      g_autofree char *id = bs_plan_make_lamination_id (edited);
       g_autofree char *label = g_strdup_printf ("%d", i + 1);
       BsLamination *lamination = bs_lamination_new (id);
 
@@ -47,103 +34,6 @@ bs_edit_make_laminations (BsPlan *plan)
       bs_plan_insert_placement (edited, i, id, BS_ORIENTATION_AS_MARKED, 0.0);
     }
   return edited;
-}
-
-/* The front half keeps the id; both know their size, wood and label alone. */
-static BsPlan *
-halve_lamination (BsPlan *plan, const char *id)
-{
-  const BsLamination *whole = bs_plan_find_lamination (plan, id);
-  const int place = bs_plan_find_place (plan, id);
-  g_autofree char *other = make_lamination_id (plan);
-  const char *const ids[] = { id, other };
-  BsPlan *edited = bs_plan_ref (plan);
-
-  for (int half = 0; half < 2; half++)
-    {
-      g_autoptr (BsPlan) before = edited;
-      g_autoptr (BsLamination) lamination = bs_lamination_new (ids[half]);
-      g_autofree char *label
-          = g_strdup_printf ("%s%c", whole->label != NULL ? whole->label : "", 'a' + half);
-
-      bs_text_set (&lamination->label, label);
-      bs_text_set (&lamination->wood, whole->wood);
-      lamination->length = whole->length;
-      lamination->thickness = whole->thickness / 2.0;
-      lamination->height = whole->height;
-      edited = bs_edit_put_lamination (before, lamination);
-    }
-  if (place < 0)
-    return edited;
-  g_autoptr (BsPlan) apart = edited;
-  return bs_edit_bring_back (apart, other, place + 1);
-}
-
-/* Where a place of the old order begins in the new one, which has more laminations. */
-static int
-find_begin (const BsPlan *plan, const BsPlan *edited, int place)
-{
-  if (place == (int)plan->order->len)
-    return (int)edited->order->len;
-  return bs_plan_find_place (edited, g_array_index (plan->order, BsPlacement, place).lamination);
-}
-
-/* The packs of before, each with both halves of all that it had. */
-static BsPlan *
-keep_packs (const BsPlan *plan, BsPlan *edited)
-{
-  g_autoptr (GArray) packs = g_array_new (FALSE, FALSE, sizeof (BsPack));
-
-  for (guint i = 0; i < plan->packs->len; i++)
-    {
-      BsPack pack = g_array_index (plan->packs, BsPack, i);
-      const int end = find_begin (plan, edited, pack.first + pack.count);
-
-      pack.first = find_begin (plan, edited, pack.first);
-      pack.count = end - pack.first;
-      g_array_append_val (packs, pack);
-    }
-  return bs_edit_set_packs (edited, (const BsPack *)packs->data, packs->len);
-}
-
-static BsPlan *
-halve_part (BsPlan *plan, const char *id)
-{
-  g_autoptr (BsPart) part = bs_part_copy (bs_plan_find_part (plan, id));
-  /* Translators: the name of a part that is glued of two layers. */
-  g_autofree char *name
-      = g_strdup_printf (_ ("%s, layer"), part->name != NULL ? part->name : part->id);
-
-  bs_text_set (&part->name, name);
-  part->count *= 2;
-  part->thickness /= 2.0;
-  return bs_edit_put_part (plan, part);
-}
-
-BsPlan *
-bs_edit_halve_want (BsPlan *plan, const BsWant *want)
-{
-  g_return_val_if_fail (bs_want_can_be_layers (want, plan), NULL);
-
-  if (!want->is_lamination)
-    return halve_part (plan, g_ptr_array_index (want->pieces, 0));
-  if (want->pieces->len == 0)
-    {
-      BsPlan *edited = bs_plan_copy (plan);
-
-      edited->buying.lamination_size = want->thickness / 2.0;
-      return edited;
-    }
-
-  BsPlan *edited = bs_plan_ref (plan);
-  for (guint i = 0; i < want->pieces->len; i++)
-    {
-      g_autoptr (BsPlan) before = edited;
-
-      edited = halve_lamination (before, g_ptr_array_index (want->pieces, i));
-    }
-  g_autoptr (BsPlan) halved = edited;
-  return keep_packs (plan, halved);
 }
 
 static gboolean
@@ -184,7 +74,7 @@ static const BsBoard *
 add_bought (BsPlan *edited, const BsPurchase *purchase, guint kind)
 {
   const BsCutStock *stock = &g_array_index (purchase->as_sold, BsCutStock, kind);
-  guint index = g_array_index (purchase->yard_offers, guint, kind - purchase->rack->len);
+  guint index = g_array_index (purchase->yard_offers, guint, kind - purchase->rack->boards->len);
   const BsOffer *offer = purchase->plan->offers->pdata[index];
   g_autofree char *id = make_id (edited), *label = make_label (edited);
   BsBoard *board = bs_board_new (id);
@@ -205,7 +95,7 @@ add_spare (BsPlan *edited, const char *like, int number)
 {
   const BsLamination *other = bs_plan_find_lamination (edited, like);
   g_autofree char *label = g_strdup_printf (C_ ("label of a spare lamination", "S%d"), number);
-  g_autofree char *id = make_lamination_id (edited);
+  g_autofree char *id = bs_plan_make_lamination_id (edited);
   BsLamination *lamination = bs_lamination_new (id);
 
   bs_text_set (&lamination->label, label);
@@ -249,12 +139,14 @@ add_cut (BsPlan *edited, const BsBoard *board, const char *id, const BsCutPiece 
 }
 
 BsPlan *
-bs_edit_put_purchase (BsPlan *plan, const BsPurchase *purchase)
+bs_purchase_put (const BsPurchase *purchase)
 {
+  const BsPlan *plan = purchase->plan;
+
   g_return_val_if_fail (purchase->cuts != NULL, NULL);
 
   BsPlan *edited
-      = plan->laminations->len == 0 ? bs_edit_make_laminations (plan) : bs_plan_copy (plan);
+      = plan->laminations->len == 0 ? bs_purchase_make_laminations (plan) : bs_plan_copy (plan);
   const GArray *boards = purchase->cuts->boards, *pieces = purchase->cuts->pieces;
   g_autofree const BsBoard **cut_from = g_new0 (const BsBoard *, boards->len);
   g_autofree int *taken = g_new0 (int, purchase->wanted->len);
@@ -262,12 +154,14 @@ bs_edit_put_purchase (BsPlan *plan, const BsPurchase *purchase)
   for (guint i = 0; i < boards->len; i++)
     {
       guint kind = g_array_index (boards, BsCutBoard, i).stock;
-      cut_from[i] = kind < purchase->rack->len ? purchase->rack->pdata[kind]
-                                               : add_bought (edited, purchase, kind);
+      cut_from[i] = kind < purchase->rack->boards->len ? purchase->rack->boards->pdata[kind]
+                                                       : add_bought (edited, purchase, kind);
     }
   for (guint i = 0; i < pieces->len; i++)
     {
       const BsCutPiece *piece = &g_array_index (pieces, BsCutPiece, i);
+      if (piece->is_pinned) /* the plan has its cut */
+        continue;
       guint want = g_array_index (purchase->part_wants, guint, piece->part);
       const char *id
           = take_piece (edited, &g_array_index (purchase->wanted, BsWant, want), taken[want]++);
@@ -276,4 +170,35 @@ bs_edit_put_purchase (BsPlan *plan, const BsPurchase *purchase)
         add_cut (edited, cut_from[piece->board], id, piece);
     }
   return edited;
+}
+
+BsPurchaseSawn *
+bs_purchase_sawn_new (const BsPurchase *purchase)
+{
+  BsPurchaseSawn *self = g_new0 (BsPurchaseSawn, 1);
+  guint n_before = purchase->plan->cuts->len; /* new ones come behind them */
+
+  self->plan = bs_purchase_put (purchase);
+  self->rack = bs_saw_rack_new (self->plan);
+  self->boards = g_ptr_array_new ();
+  for (guint i = 0; i < self->rack->boards->len; i++)
+    {
+      BsSawnBoard *sawn = self->rack->boards->pdata[i];
+      guint n = sawn->cuts->len;
+
+      if (n == 0 || g_array_index (sawn->cuts, guint, n - 1) < n_before)
+        continue;
+      g_ptr_array_add (self->boards, sawn);
+      self->n_of_rack += i < purchase->plan->boards->len;
+    }
+  return self;
+}
+
+void
+bs_purchase_sawn_free (BsPurchaseSawn *self)
+{
+  g_ptr_array_unref (self->boards);
+  bs_saw_rack_free (self->rack);
+  bs_plan_unref (self->plan);
+  g_free (self);
 }
