@@ -1,5 +1,6 @@
 /* SPDX-FileCopyrightText: The Broadstave developers
  * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/application.h"
 #include "app/window-private.h"
 #include "core/text.h"
 #include "meter.h"
@@ -8,7 +9,8 @@
 #include <string.h>
 
 /* What the program does for one frame while someone types into the rack of 500 boards, at 1600 x
- * 1000: 24 cells down a column, 16 along rows, three pages down. xdotool presses the keys. */
+ * 1000: 24 lengths down their column, 6 rows from the label to the length, three pages down. xdotool
+ * presses the keys. */
 
 #define N_BOARDS 500
 
@@ -54,8 +56,9 @@ type (gpointer application)
   add (words, "xdotool sleep 0.1");
   for (int i = 0; i < 24; i++)
     add (words, "key --delay 40 2 4 4 0 Return sleep 0.04");
-  for (int i = 0; i < 16; i++)
-    add (words, "key --delay 40 1 5 0 Tab sleep 0.04");
+  add (words, "key --delay 40 Home");
+  for (int i = 0; i < 6; i++)
+    add (words, "key --delay 40 a 1 Tab o a k Tab 5 0 Tab 1 5 0 Tab 2 4 0 0 Return sleep 0.04");
   for (int i = 0; i < 3; i++)
     add (words, "key Page_Down sleep 0.2");
   g_ptr_array_add (words, NULL);
@@ -63,13 +66,13 @@ type (gpointer application)
   return G_SOURCE_REMOVE;
 }
 
-/* A board is chosen for the first time: its faces and forms open. */
+/* A board is chosen for the first time, by its length: its faces and forms open. */
 static gboolean
 choose (gpointer application)
 {
   GPtrArray *words = g_ptr_array_new_with_free_func (g_free);
 
-  add (words, "xdotool mousemove 420 140 click 1 sleep 0.5");
+  add (words, "xdotool mousemove 810 140 click 1 sleep 0.5");
   g_ptr_array_add (words, NULL);
   meter_run (application, "frame while the first board is chosen", words, type);
   return G_SOURCE_REMOVE;
@@ -102,7 +105,7 @@ go_there (gpointer application)
 int
 main (void)
 {
-  g_autoptr (GtkApplication) application = gtk_application_new (NULL, G_APPLICATION_NON_UNIQUE);
+  g_autoptr (GtkApplication) application = GTK_APPLICATION (bs_application_new ()); /* its style */
 
   meter_init ();
   g_signal_connect (application, "activate", G_CALLBACK (activate_cb), NULL);
