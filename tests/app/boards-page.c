@@ -22,7 +22,7 @@ is_mapped (gpointer data)
 {
   const Rack *rack = data;
 
-  return rack->table->cells->len > 0 && gtk_widget_get_width (rack->page) > 0;
+  return gtk_widget_get_width (rack->page) > 0;
 }
 
 static Rack
