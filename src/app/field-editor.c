@@ -73,6 +73,8 @@ format_value (const BsField *field, const char *record, const BsPlan *plan)
 static void
 show_problem (BsFieldEditor *self, const char *sentence)
 {
+  if (sentence == NULL && !gtk_widget_get_visible (self->problem))
+    return;
   gtk_label_set_text (GTK_LABEL (self->problem), sentence != NULL ? sentence : "");
   gtk_widget_set_visible (self->problem, sentence != NULL);
   if (sentence != NULL)
@@ -99,7 +101,9 @@ refresh (BsFieldEditor *self)
   if (is_typed (self->field))
     {
       g_autofree char *text = format_value (self->field, record, plan);
-      gtk_editable_set_text (GTK_EDITABLE (self->control), text);
+      /* An entry is laid out and drawn anew for the same text too. */
+      if (!g_str_equal (text, gtk_editable_get_text (GTK_EDITABLE (self->control))))
+        gtk_editable_set_text (GTK_EDITABLE (self->control), text);
     }
   else if (self->field->kind == BS_FIELD_WOOD)
     bs_wood_choice_show (GTK_DROP_DOWN (self->control), plan, *(char *const *)place);
