@@ -18,9 +18,9 @@ enum
 static guint signals[N_SIGNALS];
 
 static const BsRackColumn columns[BS_N_RACK_COLUMNS] = {
-  [BS_BOARD_LABEL] = { .n_chars = 6, .is_text = TRUE },
+  [BS_BOARD_LABEL] = { .n_chars = 7, .is_text = TRUE },
   [BS_BOARD_WOOD] = { .n_chars = 13, .is_text = TRUE, .is_wide = TRUE },
-  [BS_BOARD_THICKNESS] = { .n_chars = 7 },
+  [BS_BOARD_THICKNESS] = { .n_chars = 6 },
   [BS_BOARD_WIDTH] = { .n_chars = 7 },
   [BS_BOARD_LENGTH] = { .n_chars = 7 },
   [BS_BOARD_MOISTURE] = { .n_chars = 5 },
@@ -76,6 +76,17 @@ show_titles (BsRackTable *self)
     }
 }
 
+/* So that there is always a board to look at. */
+static void
+choose_first (BsRackTable *self)
+{
+  g_autoptr (GtkBitset) rows
+      = gtk_selection_model_get_selection (GTK_SELECTION_MODEL (self->selection));
+
+  if (gtk_bitset_is_empty (rows) && bs_session_get_plan (self->session)->boards->len > 0)
+    bs_rack_view_select (BS_RACK_VIEW (self->view), 0, FALSE, FALSE);
+}
+
 /* The slab and the shop change what boards finish at. */
 static void
 session_changed_cb (BsRackTable *self, BsSession *session)
@@ -83,6 +94,7 @@ session_changed_cb (BsRackTable *self, BsSession *session)
   g_assert (BS_IS_RACK_TABLE (self));
   g_assert (BS_IS_SESSION (session));
 
+  choose_first (self);
   show_titles (self);
   show_unit (self);
   bs_rack_view_show_column (BS_RACK_VIEW (self->view), BS_RACK_FINISH);
@@ -207,6 +219,7 @@ bs_rack_table_new (BsSession *session)
   g_signal_connect_swapped (focus, "notify::contains-focus", G_CALLBACK (focus_changed_cb), self);
   gtk_widget_add_controller (GTK_WIDGET (self), focus);
   bs_rack_table_update_actions (self);
+  choose_first (self);
   return GTK_WIDGET (self);
 }
 

@@ -254,8 +254,8 @@ items_changed_cb (BsRackView *self, guint position, guint removed, guint added)
   for (guint i = 0; i < self->lines->len; i++)
     {
       Line *line = get_line (self, i);
-      if (line->position >= n || (line != focused && focused != NULL
-                                  && line->position == focused->position))
+      if (line->position >= n
+          || (line != focused && focused != NULL && line->position == focused->position))
         line->position = NOWHERE;
       else
         bind_line (self, line, line->position);
@@ -358,8 +358,7 @@ bs_rack_view_size_allocate (GtkWidget *widget, int width, int height, int baseli
   int whole = MAX (width, measure_columns (self));
 
   self->head_height = measure_child (self->head, GTK_ORIENTATION_VERTICAL);
-  self->row_height
-      = MAX (measure_child (get_line (self, 0)->widget, GTK_ORIENTATION_VERTICAL), 1);
+  self->row_height = MAX (measure_child (get_line (self, 0)->widget, GTK_ORIENTATION_VERTICAL), 1);
   span_columns (self, whole);
   configure (self, GTK_ORIENTATION_HORIZONTAL, whole, width, 60.0);
   configure_rows (self);
@@ -527,6 +526,8 @@ append_title (BsRackView *self, const BsRackColumn *column)
   GtkWidget *title = gtk_label_new (NULL);
 
   gtk_label_set_xalign (GTK_LABEL (title), column->is_text ? 0.0f : 1.0f);
+  if (column->is_text)
+    gtk_widget_add_css_class (title, "text");
   bs_rack_line_append (BS_RACK_LINE (self->head), title);
 }
 

@@ -10,7 +10,8 @@ G_BEGIN_DECLS
  * are in sight and for no others, since the toolkit looks at every row that there is whenever one
  * is typed into or chosen. It scrolls by whole rows, so that none is cut through by the titles.
  *
- * Signal: "entered" when the focus comes to it by Tab; whoever hears it says which cell takes it. */
+ * Signal: "entered" when the focus comes to it by Tab; whoever hears it says which cell takes it.
+ */
 #define BS_TYPE_RACK_VIEW (bs_rack_view_get_type ())
 G_DECLARE_FINAL_TYPE (BsRackView, bs_rack_view, BS, RACK_VIEW, GtkWidget)
 

@@ -5,7 +5,7 @@
 #include <time.h>
 
 #define FRAME_US 16667 /* at 60 a second */
-#define LEAST_US 300 /* less is a look at the clock, not a frame */
+#define LEAST_US 300   /* less is a look at the clock, not a frame */
 
 static struct
 {

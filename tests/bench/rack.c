@@ -9,8 +9,8 @@
 #include <string.h>
 
 /* What the program does for one frame while someone types into the rack of 500 boards, at 1600 x
- * 1000: 24 lengths down their column, 6 rows from the label to the length, three pages down. xdotool
- * presses the keys. */
+ * 1000: 24 lengths down their column, 6 rows from the label to the length, three pages down.
+ * xdotool presses the keys. */
 
 #define N_BOARDS 500
 
