@@ -66,7 +66,7 @@ type (gpointer application)
   return G_SOURCE_REMOVE;
 }
 
-/* A board is chosen for the first time, by its length: its faces and forms open. */
+/* Another board is chosen, by its length. */
 static gboolean
 choose (gpointer application)
 {
@@ -74,7 +74,20 @@ choose (gpointer application)
 
   add (words, "xdotool mousemove 810 140 click 1 sleep 0.5");
   g_ptr_array_add (words, NULL);
-  meter_run (application, "frame while the first board is chosen", words, type);
+  meter_run (application, "frame while a board is chosen", words, type);
+  return G_SOURCE_REMOVE;
+}
+
+/* The table, and beneath it the first board with its faces and forms. */
+static gboolean
+go_there (gpointer application)
+{
+  GPtrArray *words = g_ptr_array_new_with_free_func (g_free);
+
+  add (words, "sleep 0.6");
+  g_ptr_array_add (words, NULL);
+  meter_run (application, "frame while the place is made", words, choose);
+  bs_window_go_to (BS_WINDOW (gtk_application_get_active_window (application)), "boards");
   return G_SOURCE_REMOVE;
 }
 
@@ -88,18 +101,7 @@ activate_cb (GtkApplication *application)
   gtk_window_set_decorated (GTK_WINDOW (window), FALSE);
   gtk_window_fullscreen (GTK_WINDOW (window));
   gtk_window_present (GTK_WINDOW (window));
-  g_timeout_add (2500, choose, application);
-}
-
-static gboolean
-go_there (gpointer application)
-{
-  GtkWindow *window = gtk_application_get_active_window (application);
-  gint64 before = g_get_monotonic_time ();
-
-  bs_window_go_to (BS_WINDOW (window), "boards");
-  g_print ("the place is made in %.1f ms\n", (double)(g_get_monotonic_time () - before) / 1000.0);
-  return G_SOURCE_REMOVE;
+  g_timeout_add (1200, go_there, application);
 }
 
 int
@@ -109,6 +111,5 @@ main (void)
 
   meter_init ();
   g_signal_connect (application, "activate", G_CALLBACK (activate_cb), NULL);
-  g_timeout_add (1200, go_there, application);
   return g_application_run (G_APPLICATION (application), 0, NULL);
 }
