@@ -8,6 +8,7 @@
 #include "app/board-canvas.h"
 #include "app/board-fields.h"
 #include "app/form.h"
+#include "app/label.h"
 #include "app/number-row.h"
 #include "app/severity-sign.h"
 #include "core/board-forecast.h"
@@ -236,16 +237,6 @@ photo_buttons_new (BsBoardDetails *self)
   return grid;
 }
 
-static GtkWidget *
-label_new (void)
-{
-  GtkWidget *label = gtk_label_new (NULL);
-
-  gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
-  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
-  return label;
-}
-
 /* A note as in the list of findings: its sign, its word, its sentence. */
 static GtkWidget *
 note_new (GtkWidget *sentence)
@@ -274,8 +265,8 @@ build (BsBoardDetails *self)
 
   self->canvas = bs_board_canvas_new (self->session, self->photos);
   self->finish = bs_number_row_new ();
-  self->heed = label_new ();
-  self->photos_problem = label_new ();
+  self->heed = bs_label_new_wrapped (NULL, NULL);
+  self->photos_problem = bs_label_new_wrapped (NULL, NULL);
   self->photos_note = note_new (self->photos_problem);
   self->defects = bs_rows_editor_new (self->session, &bs_board_defects, NULL);
   self->rings = bs_form_new (self->session, N_ ("Rings"), &bs_record_board, NULL, bs_board_details,

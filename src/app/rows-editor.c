@@ -35,11 +35,55 @@ push (BsRowsEditor *self, BsPlan *plan, const char *label)
   bs_session_push (self->session, owned, label, NULL);
 }
 
+/* Things in an array of their owner. */
+
+static GArray *
+get_array (const BsRows *rows, gconstpointer owner)
+{
+  return *(GArray *const *)((const char *)owner + rows->array);
+}
+
+static BsPlan *
+append (const BsRows *rows, const BsPlan *plan, const char *id)
+{
+  BsPlan *copy = bs_plan_copy (plan);
+  gpointer owner = rows->owners->edit (copy, id);
+  GArray *things = get_array (rows, owner);
+  g_autofree gpointer thing = g_malloc0 (g_array_get_element_size (things));
+
+  rows->begin (owner, thing);
+  g_array_append_vals (things, thing, 1);
+  return copy;
+}
+
+static BsPlan *
+take_out (const BsRows *rows, const BsPlan *plan, const char *id, guint index)
+{
+  BsPlan *copy = bs_plan_copy (plan);
+
+  g_array_remove_index (get_array (rows, rows->owners->edit (copy, id)), index);
+  return copy;
+}
+
+static guint
+count_things (BsRowsEditor *self)
+{
+  const BsPlan *plan = bs_session_get_plan (self->session);
+
+  if (self->rows->owners == NULL)
+    return self->rows->count (plan, self->owner);
+  gconstpointer owner = self->rows->owners->find (plan, self->owner);
+  return owner != NULL ? get_array (self->rows, owner)->len : 0;
+}
+
 static void
 add_cb (BsRowsEditor *self, GtkButton *button)
 {
   const BsPlan *plan = bs_session_get_plan (self->session);
-  push (self, self->rows->add (plan, self->owner), _ (self->rows->add_label));
+  BsPlan *with_it = self->rows->owners != NULL ? append (self->rows, plan, self->owner)
+                                               : self->rows->add (plan, self->owner);
+
+  push (self, with_it, _ (self->rows->add_label));
 }
 
 static void
@@ -47,7 +91,10 @@ take_off_cb (GtkButton *button, BsRowsEditor *self)
 {
   guint index = GPOINTER_TO_UINT (g_object_get_data (G_OBJECT (button), "index"));
   const BsPlan *plan = bs_session_get_plan (self->session);
-  push (self, self->rows->take_off (plan, self->owner, index), _ ("Take off a row"));
+  BsPlan *without = self->rows->owners != NULL ? take_out (self->rows, plan, self->owner, index)
+                                               : self->rows->take_off (plan, self->owner, index);
+
+  push (self, without, _ ("Take off a row"));
 }
 
 /* "Length, mm" where the fields themselves show no unit. */
@@ -141,7 +188,7 @@ static GPtrArray *
 list_ids (BsRowsEditor *self)
 {
   const BsPlan *plan = bs_session_get_plan (self->session);
-  guint n = self->rows->count (plan, self->owner);
+  guint n = count_things (self);
   GPtrArray *ids = g_ptr_array_new_with_free_func (g_free);
 
   for (guint i = 0; i < n; i++)
