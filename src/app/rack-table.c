@@ -25,10 +25,10 @@ static const BsRackColumn columns[BS_N_RACK_COLUMNS] = {
   [BS_BOARD_LENGTH] = { .n_chars = 7 },
   [BS_BOARD_MOISTURE] = { .n_chars = 5 },
   [BS_BOARD_PRICE] = { .n_chars = 7 },
-  [BS_BOARD_BOW] = { .n_chars = 5 },
-  [BS_BOARD_CROOK] = { .n_chars = 5 },
-  [BS_BOARD_CUP] = { .n_chars = 5 },
-  [BS_BOARD_TWIST] = { .n_chars = 5 },
+  [BS_BOARD_BOW] = { .n_chars = 4 },
+  [BS_BOARD_CROOK] = { .n_chars = 4 },
+  [BS_BOARD_CUP] = { .n_chars = 4 },
+  [BS_BOARD_TWIST] = { .n_chars = 4 },
   [BS_RACK_FINISH] = { .n_chars = 6, .is_for_show = TRUE },
 };
 
@@ -227,7 +227,9 @@ bs_rack_table_new (BsSession *session)
 static GtkBitset *
 get_selected (BsRackTable *self)
 {
-  GtkBitset *rows = gtk_selection_model_get_selection (GTK_SELECTION_MODEL (self->selection));
+  g_autoptr (GtkBitset) own
+      = gtk_selection_model_get_selection (GTK_SELECTION_MODEL (self->selection));
+  GtkBitset *rows = gtk_bitset_copy (own);
   guint n_boards = bs_session_get_plan (self->session)->boards->len;
 
   gtk_bitset_remove_range_closed (rows, n_boards, G_MAXUINT);

@@ -242,6 +242,16 @@ fill (BsRackView *self)
       put_away (self, get_line (self, i));
 }
 
+/* What has the focus is what is chosen, also when another row came to stand there. */
+static void
+follow_focus (BsRackView *self)
+{
+  const Line *focused = find_focused (self);
+
+  if (focused != NULL && !gtk_selection_model_is_selected (self->rows, focused->position))
+    bs_rack_view_select (self, focused->position, FALSE, FALSE);
+}
+
 static void
 items_changed_cb (BsRackView *self, guint position, guint removed, guint added)
 {
@@ -262,6 +272,8 @@ items_changed_cb (BsRackView *self, guint position, guint removed, guint added)
     }
   gtk_widget_queue_allocate (GTK_WIDGET (self));
   fill (self);
+  if (focused != NULL)
+    follow_focus (self);
 }
 
 static void

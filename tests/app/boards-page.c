@@ -300,6 +300,24 @@ test_select (void)
   close_rack (&rack);
 }
 
+/* The empty row stays chosen, and what comes in its place by pasting or undoing is chosen then. */
+static void
+test_chosen (void)
+{
+  Rack rack = open_rack (2);
+  GtkSelectionModel *rows = GTK_SELECTION_MODEL (rack.table->selection);
+
+  go_to (&rack, 2, BS_BOARD_LABEL);
+  g_assert_null (bs_rack_table_get_board (rack.table));
+  g_assert_true (gtk_selection_model_is_selected (rows, 2));
+  g_assert_true (type_into (&rack, 2, BS_BOARD_LABEL, "X"));
+  g_assert_cmpstr (bs_rack_table_get_board (rack.table)->label, ==, "X");
+  bs_history_undo (bs_session_get_history (rack.session));
+  g_assert_cmpuint (bs_rack_cell_get_position (bs_rack_table_get_focused (rack.table)), ==, 2);
+  g_assert_true (gtk_selection_model_is_selected (rows, 2));
+  close_rack (&rack);
+}
+
 /* There is a board to look at from the first; without any, how to begin. */
 static void
 test_first (void)
@@ -438,6 +456,7 @@ main (int argc, char **argv)
   g_test_add_func ("/boards-page/in-sight", test_in_sight);
   g_test_add_func ("/boards-page/scrolled-away", test_scrolled_away);
   g_test_add_func ("/boards-page/select", test_select);
+  g_test_add_func ("/boards-page/chosen", test_chosen);
   g_test_add_func ("/boards-page/first", test_first);
   g_test_add_func ("/boards-page/enter", test_enter);
   g_test_add_func ("/boards-page/paste", test_paste);
