@@ -131,13 +131,20 @@ leave (BsRackTable *self, BsRackCell *cell, guint key, GdkModifierType modifiers
   return TRUE;
 }
 
+/* What keys do with Ctrl, as in any list. */
 static gboolean
-go_to_corner (BsRackTable *self, BsRackCell *cell, guint key)
+control (BsRackTable *self, BsRackCell *cell, guint key)
 {
-  if (key != GDK_KEY_Home && key != GDK_KEY_End)
+  if (key == GDK_KEY_Home || key == GDK_KEY_End)
+    bs_rack_table_go_to (self, key == GDK_KEY_Home ? 0 : get_last_row (self),
+                         bs_rack_cell_get_column (cell));
+  else if (key == GDK_KEY_space)
+    select_row (self, cell, TRUE, FALSE);
+  else if (key == GDK_KEY_a)
+    gtk_selection_model_select_range (GTK_SELECTION_MODEL (self->selection), 0, get_last_row (self),
+                                      TRUE);
+  else
     return FALSE;
-  bs_rack_table_go_to (self, key == GDK_KEY_Home ? 0 : get_last_row (self),
-                       bs_rack_cell_get_column (cell));
   return TRUE;
 }
 
@@ -189,7 +196,7 @@ key_pressed_cb (BsRackTable *self, guint key, guint code, GdkModifierType modifi
   if (bs_rack_cell_is_edited (cell))
     return GDK_EVENT_PROPAGATE;
   if (modifiers & GDK_CONTROL_MASK)
-    return go_to_corner (self, cell, key);
+    return control (self, cell, key);
   if (modifiers & GDK_ALT_MASK)
     return GDK_EVENT_PROPAGATE;
   if (key == GDK_KEY_F2)

@@ -35,6 +35,13 @@ push (BsRowsEditor *self, BsPlan *plan, const char *label)
   bs_session_push (self->session, owned, label, NULL);
 }
 
+/* Of a row, before the button that takes it off. */
+static int
+count_columns (BsRowsEditor *self)
+{
+  return (int)(self->rows->n_fields + self->rows->n_columns);
+}
+
 /* Things in an array of their owner. */
 
 static GArray *
@@ -94,7 +101,13 @@ take_off_cb (GtkButton *button, BsRowsEditor *self)
   BsPlan *without = self->rows->owners != NULL ? take_out (self->rows, plan, self->owner, index)
                                                : self->rows->take_off (plan, self->owner, index);
 
+  /* The button goes with its row; the next one, or the last, has the focus then. */
   push (self, without, _ ("Take off a row"));
+  guint n = self->ids->len;
+  GtkWidget *next = n > 0 ? gtk_grid_get_child_at (GTK_GRID (self->grid), count_columns (self),
+                                                   (int)MIN (index, n - 1) + 1)
+                          : self->add;
+  gtk_widget_grab_focus (next);
 }
 
 /* "Length, mm" where the fields themselves show no unit. */
@@ -180,8 +193,8 @@ attach_row (BsRowsEditor *self, guint index)
   for (guint i = 0; i < self->rows->n_columns; i++)
     gtk_grid_attach (GTK_GRID (self->grid), self->rows->columns[i].create (self->session, id),
                      (int)(self->rows->n_fields + i), row, 1, 1);
-  gtk_grid_attach (GTK_GRID (self->grid), new_take_off_button (self, index),
-                   (int)(self->rows->n_fields + self->rows->n_columns), row, 1, 1);
+  gtk_grid_attach (GTK_GRID (self->grid), new_take_off_button (self, index), count_columns (self),
+                   row, 1, 1);
 }
 
 static GPtrArray *

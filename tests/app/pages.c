@@ -136,6 +136,9 @@ test_defects (Fixture *f, gconstpointer create)
   g_signal_emit_by_name (find_styled (f->window, "take-off"), "clicked");
   lamination = bs_plan_find_lamination (get_plan (f), "3");
   g_assert_cmpuint (lamination->defects->len, ==, 0);
+  /* Whoever works by keys goes on from where that was. */
+  g_assert_true (gtk_root_get_focus (GTK_ROOT (f->window))
+                 == find_button (f->window, "Add a defect"));
   bs_history_undo (bs_session_get_history (f->session));
   g_assert_cmpuint (bs_plan_find_lamination (get_plan (f), "3")->defects->len, ==, 1);
   g_assert_cmpuint (bs_plan_find_lamination (get_plan (f), "1")->defects->len, ==, 0);
