@@ -6,6 +6,7 @@
 #include <math.h>
 
 #include "app/appearance.h"
+#include "app/board-fields.h"
 #include "app/board-hold.h"
 #include "app/hand.h"
 #include "core/limits.h"
@@ -265,16 +266,9 @@ menu_pressed_cb (BsBoardCanvas *self, int n_press, double x, double y, GtkGestur
 static void
 add_by_key (BsBoardCanvas *self, const BsBoard *board)
 {
-  double half = MIN (25.0, 0.25 * MIN (board->length, board->width));
-  const BsDefect defect = {
-    .face = BS_FACE_TOP,
-    .x_from = 0.5 * board->length - half,
-    .x_to = 0.5 * board->length + half,
-    .across_from = 0.5 * board->width - half,
-    .across_to = 0.5 * board->width + half,
-    .severity = 1.0,
-  };
+  BsDefect defect;
 
+  bs_board_begin_defect (board, &defect);
   show_menu (self, &defect, TRUE);
 }
 

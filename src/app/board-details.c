@@ -8,6 +8,7 @@
 #include "app/board-canvas.h"
 #include "app/board-fields.h"
 #include "app/form.h"
+#include "app/label.h"
 #include "app/number-row.h"
 #include "app/severity-sign.h"
 #include "core/board-forecast.h"
@@ -22,8 +23,6 @@ struct _BsBoardDetails
   GtkWidget parent_instance;
 
   /* children */
-  GtkWidget *none;
-  GtkWidget *column;         /* of all below */
   GtkWidget *canvas;         /* BsBoardCanvas */
   GtkWidget *finish;         /* BsNumberRow */
   GtkWidget *heed;           /* GtkLabel */
@@ -165,10 +164,6 @@ show_finish (BsBoardDetails *self)
 static void
 show (BsBoardDetails *self)
 {
-  gboolean has_board = get_board (self) != NULL;
-
-  gtk_widget_set_visible (self->none, !has_board);
-  gtk_widget_set_visible (self->column, has_board);
   show_finish (self);
   show_photos (self);
 }
@@ -208,6 +203,7 @@ bs_board_details_init (BsBoardDetails *self)
   GtkLayoutManager *layout = gtk_widget_get_layout_manager (GTK_WIDGET (self));
 
   gtk_orientable_set_orientation (GTK_ORIENTABLE (layout), GTK_ORIENTATION_VERTICAL);
+  gtk_box_layout_set_spacing (GTK_BOX_LAYOUT (layout), 12);
 }
 
 static GtkWidget *
@@ -241,16 +237,6 @@ photo_buttons_new (BsBoardDetails *self)
   return grid;
 }
 
-static GtkWidget *
-label_new (void)
-{
-  GtkWidget *label = gtk_label_new (NULL);
-
-  gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
-  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
-  return label;
-}
-
 /* A note as in the list of findings: its sign, its word, its sentence. */
 static GtkWidget *
 note_new (GtkWidget *sentence)
@@ -277,15 +263,10 @@ build (BsBoardDetails *self)
   GtkWidget *facts = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
   GtkWidget *fibres = gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 24);
 
-  self->none = label_new ();
-  gtk_label_set_text (GTK_LABEL (self->none),
-                      _ ("Type into the empty row to add a board, or read a table of them."));
-  gtk_widget_add_css_class (self->none, "faint");
-  self->column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 12);
   self->canvas = bs_board_canvas_new (self->session, self->photos);
   self->finish = bs_number_row_new ();
-  self->heed = label_new ();
-  self->photos_problem = label_new ();
+  self->heed = bs_label_new_wrapped (NULL, NULL);
+  self->photos_problem = bs_label_new_wrapped (NULL, NULL);
   self->photos_note = note_new (self->photos_problem);
   self->defects = bs_rows_editor_new (self->session, &bs_board_defects, NULL);
   self->rings = bs_form_new (self->session, N_ ("Rings"), &bs_record_board, NULL, bs_board_details,
@@ -298,15 +279,13 @@ build (BsBoardDetails *self)
   gtk_box_append (GTK_BOX (facts), self->heed);
   gtk_box_append (GTK_BOX (line), facts);
   gtk_box_append (GTK_BOX (line), photo_buttons_new (self));
-  gtk_box_append (GTK_BOX (self->column), self->canvas);
-  gtk_box_append (GTK_BOX (self->column), self->photos_note);
-  gtk_box_append (GTK_BOX (self->column), line);
-  gtk_box_append (GTK_BOX (self->column), self->defects);
   gtk_box_append (GTK_BOX (fibres), self->rings);
   gtk_box_append (GTK_BOX (fibres), self->run_out);
-  gtk_box_append (GTK_BOX (self->column), fibres);
-  gtk_widget_set_parent (self->none, GTK_WIDGET (self));
-  gtk_widget_set_parent (self->column, GTK_WIDGET (self));
+  gtk_widget_set_parent (self->canvas, GTK_WIDGET (self));
+  gtk_widget_set_parent (self->photos_note, GTK_WIDGET (self));
+  gtk_widget_set_parent (line, GTK_WIDGET (self));
+  gtk_widget_set_parent (self->defects, GTK_WIDGET (self));
+  gtk_widget_set_parent (fibres, GTK_WIDGET (self));
 }
 
 GtkWidget *

@@ -38,27 +38,14 @@ static const BsField defect_fields[]
     = BS_DEFECT_FIELDS (bs_words_board_faces, BS_WORDS_BOARD_FACE_CONTEXT, NULL,
                         N_ ("From the front edge on a face, from the underside on an edge"));
 
-static guint
-count_defects (const BsPlan *plan, const char *owner)
-{
-  const BsBoard *board = owner != NULL ? bs_plan_find_board (plan, owner) : NULL;
-  return board != NULL ? board->defects->len : 0;
-}
-
-static char *
-dup_defect_id (const BsPlan *plan, const char *owner, guint index)
-{
-  return bs_record_defect_id (owner, index);
-}
-
 /* In the middle of the top. */
-static BsPlan *
-add_defect (const BsPlan *plan, const char *owner)
+void
+bs_board_begin_defect (gconstpointer owner, gpointer thing)
 {
-  BsPlan *copy = bs_plan_copy (plan);
-  BsBoard *board = bs_record_board.edit (copy, owner);
+  const BsBoard *board = owner;
   double half = MIN (25.0, 0.25 * MIN (board->length, board->width));
-  BsDefect knot = {
+
+  *(BsDefect *)thing = (BsDefect){
     .kind = BS_DEFECT_KNOT,
     .face = BS_FACE_TOP,
     .x_from = 0.5 * board->length - half,
@@ -67,17 +54,6 @@ add_defect (const BsPlan *plan, const char *owner)
     .across_to = 0.5 * board->width + half,
     .severity = 1.0,
   };
-  g_array_append_val (board->defects, knot);
-  return copy;
-}
-
-static BsPlan *
-take_off_defect (const BsPlan *plan, const char *owner, guint index)
-{
-  BsPlan *copy = bs_plan_copy (plan);
-  BsBoard *board = bs_record_board.edit (copy, owner);
-  g_array_remove_index (board->defects, index);
-  return copy;
 }
 
 const BsRows bs_board_defects = {
@@ -89,8 +65,8 @@ const BsRows bs_board_defects = {
   .record = &bs_record_board_defect,
   .fields = defect_fields,
   .n_fields = G_N_ELEMENTS (defect_fields),
-  .count = count_defects,
-  .dup_id = dup_defect_id,
-  .add = add_defect,
-  .take_off = take_off_defect,
+  .dup_id = bs_record_dup_defect_id,
+  .owners = &bs_record_board,
+  .array = G_STRUCT_OFFSET (BsBoard, defects),
+  .begin = bs_board_begin_defect,
 };

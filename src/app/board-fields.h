@@ -14,4 +14,7 @@ extern const guint bs_n_board_run_outs;
 
 extern const BsRows bs_board_defects; /* the owner is the board's id */
 
+/* What a new BsDefect of a BsBoard is like. */
+void bs_board_begin_defect (gconstpointer board, gpointer defect);
+
 G_END_DECLS

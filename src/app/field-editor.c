@@ -80,17 +80,23 @@ format_value (const BsField *field, const char *record, const BsPlan *plan)
                              : bs_units_format (value, field->limit->quantity, units);
 }
 
+/* Under a row of fields it says which one is meant. */
+static char *
+describe_problem (BsFieldEditor *self, const char *sentence)
+{
+  if (gtk_widget_get_parent (self->problem) == GTK_WIDGET (self))
+    return g_strdup (sentence);
+  /* Translators: the name of a field, and what is wrong with what was typed there. */
+  return g_strdup_printf (_ ("%s: %s"), _ (self->field->label), sentence);
+}
+
 static void
 show_problem (BsFieldEditor *self, const char *sentence)
 {
-  /* Translators: the name of a field, and what is wrong with what was typed there. */
-  g_autofree char *named = g_strdup_printf (_ ("%s: %s"), _ (self->field->label), sentence);
-  gboolean is_beside = gtk_widget_get_parent (self->problem) == GTK_WIDGET (self);
-
-  if (sentence == NULL)
-    gtk_label_set_text (GTK_LABEL (self->problem), "");
-  else
-    gtk_label_set_text (GTK_LABEL (self->problem), is_beside ? sentence : named);
+  if (sentence == NULL && !gtk_widget_get_visible (self->problem))
+    return;
+  g_autofree char *text = sentence != NULL ? describe_problem (self, sentence) : g_strdup ("");
+  gtk_label_set_text (GTK_LABEL (self->problem), text);
   gtk_widget_set_visible (self->problem, sentence != NULL);
   if (sentence != NULL)
     gtk_widget_add_css_class (self->control, "error");
@@ -101,12 +107,13 @@ show_problem (BsFieldEditor *self, const char *sentence)
       sentence != NULL ? GTK_ACCESSIBLE_INVALID_TRUE : GTK_ACCESSIBLE_INVALID_FALSE, -1);
 }
 
+/* An entry is laid out and drawn anew for the same text too. */
 static void
 show_text (BsFieldEditor *self, const char *text)
 {
   if (self->field->kind == BS_FIELD_LINES)
     gtk_text_buffer_set_text (gtk_text_view_get_buffer (GTK_TEXT_VIEW (self->control)), text, -1);
-  else
+  else if (!g_str_equal (text, gtk_editable_get_text (GTK_EDITABLE (self->control))))
     gtk_editable_set_text (GTK_EDITABLE (self->control), text);
 }
 

@@ -4,15 +4,7 @@
 
 #include <glib/gi18n.h>
 
-static GtkWidget *
-new_label (const char *text, const char *css_class)
-{
-  GtkWidget *label = gtk_label_new (text);
-  gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
-  if (css_class != NULL)
-    gtk_widget_add_css_class (label, css_class);
-  return label;
-}
+#include "app/label.h"
 
 static gboolean
 is_wide (const BsField *field)
@@ -32,7 +24,7 @@ static void
 attach_field (GtkGrid *grid, int row, BsSession *session, const BsRecord *record, const char *id,
               const BsField *field, GtkSizeGroup *figures)
 {
-  GtkWidget *label = new_label (_ (field->label), NULL);
+  GtkWidget *label = bs_label_new (_ (field->label), NULL);
   GtkWidget *editor = bs_field_editor_new (session, record, field, id);
   /* Some lines have no baseline in common with what stands beside them. */
   const GtkAlign align = field->kind == BS_FIELD_LINES ? GTK_ALIGN_START : GTK_ALIGN_BASELINE;
@@ -65,7 +57,7 @@ bs_form_new (BsSession *session, const char *heading, const BsRecord *record, co
   gtk_grid_set_column_spacing (GTK_GRID (grid), 12);
   gtk_widget_set_valign (grid, GTK_ALIGN_START);
   if (heading != NULL)
-    gtk_grid_attach (GTK_GRID (grid), new_label (_ (heading), "strong"), 0, row++, 2, 1);
+    gtk_grid_attach (GTK_GRID (grid), bs_label_new (_ (heading), "strong"), 0, row++, 2, 1);
   for (guint i = 0; i < n_fields; i++)
     attach_field (GTK_GRID (grid), row++, session, record, id, &fields[i], figures);
   return grid;
@@ -83,7 +75,7 @@ bs_form_set_id (GtkWidget *form, const char *id)
 GtkWidget *
 bs_form_note_new (const char *text)
 {
-  GtkWidget *label = new_label (text, "faint");
+  GtkWidget *label = bs_label_new (text, "faint");
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);
   gtk_label_set_max_width_chars (GTK_LABEL (label), 40);
   return label;

@@ -5,17 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "app/actions.h"
-
-static GtkWidget *
-label_new (const char *text, const char *style)
-{
-  GtkWidget *label = gtk_label_new (text);
-
-  gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
-  if (style != NULL)
-    gtk_widget_add_css_class (label, style);
-  return label;
-}
+#include "app/label.h"
 
 /* All keys of an action: "Ctrl++, Ctrl+=". */
 static char *
@@ -37,7 +27,7 @@ add_group (GtkGrid *grid, int *row, BsActionGroup group)
 {
   guint n;
   const BsAction *actions = bs_actions_get_all (&n);
-  GtkWidget *title = label_new (bs_actions_group_title (group), "strong");
+  GtkWidget *title = bs_label_new (bs_actions_group_title (group), "strong");
 
   if (*row > 0)
     gtk_widget_set_margin_top (title, 18);
@@ -49,8 +39,8 @@ add_group (GtkGrid *grid, int *row, BsActionGroup group)
       if (actions[i].group != group || actions[i].keys[0] == NULL)
         continue;
       keys = write_keys (&actions[i]);
-      gtk_grid_attach (grid, label_new (_ (actions[i].title), NULL), 0, *row, 1, 1);
-      gtk_grid_attach (grid, label_new (keys, "faint"), 1, (*row)++, 1, 1);
+      gtk_grid_attach (grid, bs_label_new (_ (actions[i].title), NULL), 0, *row, 1, 1);
+      gtk_grid_attach (grid, bs_label_new (keys, "faint"), 1, (*row)++, 1, 1);
     }
 }
 
@@ -58,10 +48,10 @@ add_group (GtkGrid *grid, int *row, BsActionGroup group)
 static void
 add_arrows (GtkGrid *grid, int *row)
 {
-  gtk_grid_attach (grid, label_new (_ ("Go to the next lamination"), NULL), 0, *row, 1, 1);
-  gtk_grid_attach (grid, label_new (_ ("Left   Right   Up   Down"), "faint"), 1, (*row)++, 1, 1);
-  gtk_grid_attach (grid, label_new (_ ("Put back what is being carried"), NULL), 0, *row, 1, 1);
-  gtk_grid_attach (grid, label_new (_ ("Escape"), "faint"), 1, (*row)++, 1, 1);
+  gtk_grid_attach (grid, bs_label_new (_ ("Go to the next lamination"), NULL), 0, *row, 1, 1);
+  gtk_grid_attach (grid, bs_label_new (_ ("Left   Right   Up   Down"), "faint"), 1, (*row)++, 1, 1);
+  gtk_grid_attach (grid, bs_label_new (_ ("Put back what is being carried"), NULL), 0, *row, 1, 1);
+  gtk_grid_attach (grid, bs_label_new (_ ("Escape"), "faint"), 1, (*row)++, 1, 1);
 }
 
 GtkWindow *

@@ -75,25 +75,12 @@ static const BsField defect_fields[] = BS_DEFECT_FIELDS (
     bs_words_faces, BS_WORDS_FACE_CONTEXT, N_ ("As marked, before it is turned"),
     N_ ("From the underside on a face, from the left face on an edge"));
 
-static guint
-count_defects (const BsPlan *plan, const char *owner)
+static void
+begin_defect (gconstpointer owner, gpointer thing)
 {
-  const BsLamination *lamination = owner != NULL ? bs_plan_find_lamination (plan, owner) : NULL;
-  return lamination != NULL ? lamination->defects->len : 0;
-}
+  const BsLamination *lamination = owner;
 
-static char *
-dup_defect_id (const BsPlan *plan, const char *owner, guint index)
-{
-  return bs_record_defect_id (owner, index);
-}
-
-static BsPlan *
-add_defect (const BsPlan *plan, const char *owner)
-{
-  BsPlan *copy = bs_plan_copy (plan);
-  BsLamination *lamination = bs_record_lamination.edit (copy, owner);
-  BsDefect knot = {
+  *(BsDefect *)thing = (BsDefect){
     .kind = BS_DEFECT_KNOT,
     .face = BS_FACE_TOP,
     .x_from = lamination->length / 2.0 - 10.0,
@@ -102,17 +89,6 @@ add_defect (const BsPlan *plan, const char *owner)
     .across_to = lamination->thickness / 2.0,
     .severity = 1.0,
   };
-  g_array_append_val (lamination->defects, knot);
-  return copy;
-}
-
-static BsPlan *
-take_off_defect (const BsPlan *plan, const char *owner, guint index)
-{
-  BsPlan *copy = bs_plan_copy (plan);
-  BsLamination *lamination = bs_record_lamination.edit (copy, owner);
-  g_array_remove_index (lamination->defects, index);
-  return copy;
 }
 
 const BsRows bs_lamination_defects = {
@@ -122,8 +98,8 @@ const BsRows bs_lamination_defects = {
   .record = &bs_record_defect,
   .fields = defect_fields,
   .n_fields = G_N_ELEMENTS (defect_fields),
-  .count = count_defects,
-  .dup_id = dup_defect_id,
-  .add = add_defect,
-  .take_off = take_off_defect,
+  .dup_id = bs_record_dup_defect_id,
+  .owners = &bs_record_lamination,
+  .array = G_STRUCT_OFFSET (BsLamination, defects),
+  .begin = begin_defect,
 };

@@ -6,6 +6,7 @@
 
 #include "app/actions.h"
 #include "app/form.h"
+#include "app/label.h"
 #include "app/live-pressure.h"
 #include "app/page.h"
 #include "app/pins-list.h"
@@ -239,16 +240,6 @@ bs_proposal_pane_class_init (BsProposalPaneClass *class)
 }
 
 static GtkWidget *
-label_new (void)
-{
-  GtkWidget *label = gtk_label_new (NULL);
-
-  gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
-  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
-  return label;
-}
-
-static GtkWidget *
 buttons_new (void)
 {
   static const char *const names[]
@@ -276,10 +267,10 @@ bs_proposal_pane_init (BsProposalPane *self)
   gtk_accessible_update_property (GTK_ACCESSIBLE (self), GTK_ACCESSIBLE_PROPERTY_LABEL,
                                   _ ("Proposed order"), -1);
   self->buttons = buttons_new ();
-  self->status = label_new ();
+  self->status = bs_label_new_wrapped (NULL, NULL);
   self->progress = gtk_progress_bar_new ();
-  self->moves = label_new ();
-  self->why = label_new ();
+  self->moves = bs_label_new_wrapped (NULL, NULL);
+  self->why = bs_label_new_wrapped (NULL, NULL);
   self->page = bs_page_new ();
   gtk_widget_add_css_class (self->status, "status");
   gtk_accessible_update_property (GTK_ACCESSIBLE (self->progress), GTK_ACCESSIBLE_PROPERTY_LABEL,

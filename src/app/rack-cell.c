@@ -16,8 +16,9 @@ struct _BsRackCell
   PangoLayout *layout; /* of the text; NULL: to be made */
 
   /* borrowed */
-  GtkListItem *item;
+  BsRackRow *row;
 
+  guint position; /* of the row */
   int column;
   int n_chars;
   BsRackCellLook look;
@@ -178,19 +179,28 @@ bs_rack_cell_get_column (BsRackCell *self)
 }
 
 void
-bs_rack_cell_set_item (BsRackCell *self, GtkListItem *item)
+bs_rack_cell_set_place (BsRackCell *self, BsRackRow *row, guint position)
 {
   g_return_if_fail (BS_IS_RACK_CELL (self));
 
-  self->item = item;
+  self->row = row;
+  self->position = position;
 }
 
-GtkListItem *
-bs_rack_cell_get_item (BsRackCell *self)
+BsRackRow *
+bs_rack_cell_get_row (BsRackCell *self)
 {
   g_return_val_if_fail (BS_IS_RACK_CELL (self), NULL);
 
-  return self->item;
+  return self->row;
+}
+
+guint
+bs_rack_cell_get_position (BsRackCell *self)
+{
+  g_return_val_if_fail (BS_IS_RACK_CELL (self), G_MAXUINT);
+
+  return self->position;
 }
 
 static void
@@ -301,9 +311,9 @@ bs_rack_cell_end_edit (BsRackCell *self)
   GtkWidget *entry = g_steal_pointer (&self->entry);
   if (entry == NULL)
     return;
-  gboolean had_focus = gtk_widget_has_focus (entry);
+  /* First: an entry that takes the focus with it has every widget of the window styled anew. */
+  if (gtk_widget_has_focus (entry))
+    gtk_widget_grab_focus (GTK_WIDGET (self));
   gtk_widget_unparent (entry);
   gtk_widget_remove_css_class (GTK_WIDGET (self), "edited");
-  if (had_focus)
-    gtk_widget_grab_focus (GTK_WIDGET (self));
 }

@@ -4,10 +4,12 @@
 
 #include <gtk/gtk.h>
 
+#include "app/rack.h"
+
 G_BEGIN_DECLS
 
-/* One cell of the rack's table: shows a text, and an entry in its place while someone types. A
- * table of 500 boards has thousands of them, so that it is no more than a layout otherwise.
+/* One cell of the rack's table: shows a text, and an entry in its place while someone types. There
+ * are hundreds of them in sight, so that it is no more than a layout otherwise.
  *
  * Signal: "left" when the focus goes elsewhere while it is being edited. */
 #define BS_TYPE_RACK_CELL (bs_rack_cell_get_type ())
@@ -21,13 +23,14 @@ typedef enum
   BS_RACK_CELL_WRONG = 1 << 2, /* what is shown was typed and could not be taken over */
 } BsRackCellLook;
 
-/* Where it stands: which column of its table, and in which item of a list (borrowed; NULL while it
- * is in none). `n_chars` is about how many it has room for; `title` is what it is called when it is
- * read out (copied). */
+/* Where it stands: which column of its table, and which row (borrowed; NULL while it is in none).
+ * `n_chars` is about how many it has room for; `title` is what it is called when it is read out
+ * (copied). */
 GtkWidget *bs_rack_cell_new (int column, int n_chars);
 int bs_rack_cell_get_column (BsRackCell *self);
-void bs_rack_cell_set_item (BsRackCell *self, GtkListItem *item);
-GtkListItem *bs_rack_cell_get_item (BsRackCell *self);
+void bs_rack_cell_set_place (BsRackCell *self, BsRackRow *row, guint position);
+BsRackRow *bs_rack_cell_get_row (BsRackCell *self);
+guint bs_rack_cell_get_position (BsRackCell *self);
 
 /* `problem` is shown as its tooltip; NULL: there is none. While it is edited only what lies under
  * the entry changes. */

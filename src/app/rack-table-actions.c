@@ -144,9 +144,9 @@ pasted_cb (GObject *clipboard, GAsyncResult *result, gpointer user_data)
 
   if (text == NULL || gtk_widget_get_root (GTK_WIDGET (self)) == NULL)
     return;
-  if (cell != NULL && bs_rack_cell_get_item (cell) != NULL)
+  if (cell != NULL)
     {
-      first = gtk_list_item_get_position (bs_rack_cell_get_item (cell));
+      first = bs_rack_cell_get_position (cell);
       column = MIN (bs_rack_cell_get_column (cell), BS_RACK_FINISH - 1);
     }
   bs_boards_import_text (GTK_WIDGET (self), self->session, text, first, (BsBoardColumn)column);

@@ -35,9 +35,9 @@ bs_rack_table_drafts_new (void)
 const BsBoard *
 bs_rack_table_get_board_of (BsRackCell *cell)
 {
-  GtkListItem *item = bs_rack_cell_get_item (cell);
+  BsRackRow *row = bs_rack_cell_get_row (cell);
 
-  return item != NULL ? bs_rack_row_get_board (gtk_list_item_get_item (item)) : NULL;
+  return row != NULL ? bs_rack_row_get_board (row) : NULL;
 }
 
 static char *
@@ -95,20 +95,6 @@ bs_rack_table_show_cell (BsRackTable *self, BsRackCell *cell)
     look |= BS_RACK_CELL_FAINT;
   bs_rack_cell_show (cell, self->titles[column], draft != NULL ? draft->text : text, look,
                      draft != NULL ? draft->sentence : NULL);
-}
-
-BsRackCell *
-bs_rack_table_find_cell (BsRackTable *self, guint position, int column)
-{
-  for (guint i = 0; i < self->cells->len; i++)
-    {
-      BsRackCell *cell = self->cells->pdata[i];
-      GtkListItem *item = bs_rack_cell_get_item (cell);
-      if (bs_rack_cell_get_column (cell) == column && item != NULL
-          && gtk_list_item_get_position (item) == position)
-        return cell;
-    }
-  return NULL;
 }
 
 BsRackCell *

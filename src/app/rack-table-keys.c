@@ -2,12 +2,14 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/rack-table-private.h"
 
-/* Going from cell to cell and typing. The table hears keys before the entry in a cell does. */
+#include <stdlib.h>
 
-#define PAGE_ROWS 10
+/* Going from cell to cell and typing. The table hears keys before the entry in a cell does. */
 
 /* Cells that can be gone to; the last column is only shown. */
 #define LAST_COLUMN (BS_RACK_FINISH - 1)
+
+#define PAGE 1000 /* stands for as many rows as are in sight */
 
 static guint
 get_last_row (BsRackTable *self)
@@ -15,45 +17,21 @@ get_last_row (BsRackTable *self)
   return g_list_model_get_n_items (G_LIST_MODEL (self->rack)) - 1;
 }
 
-static guint
-get_position (BsRackCell *cell)
-{
-  return gtk_list_item_get_position (bs_rack_cell_get_item (cell));
-}
-
 static void
-select_row (BsRackCell *cell, gboolean modify, gboolean extend)
+select_row (BsRackTable *self, BsRackCell *cell, gboolean modify, gboolean extend)
 {
-  gtk_widget_activate_action (GTK_WIDGET (cell), "list.select-item", "(ubb)", get_position (cell),
-                              modify, extend);
-}
-
-/* Rows far off have no cells until they are scrolled to. */
-static BsRackCell *
-reach_cell (BsRackTable *self, guint position, int column)
-{
-  BsRackCell *near = bs_rack_table_get_focused (self);
-  BsRackCell *cell = bs_rack_table_find_cell (self, position, column);
-
-  if (near == NULL && self->cells->len > 0)
-    near = self->cells->pdata[0];
-  if (cell == NULL && near != NULL)
-    {
-      gtk_widget_activate_action (GTK_WIDGET (near), "list.scroll-to-item", "u", position);
-      cell = bs_rack_table_find_cell (self, position, column);
-    }
-  return cell;
+  bs_rack_view_select (BS_RACK_VIEW (self->view), bs_rack_cell_get_position (cell), modify, extend);
 }
 
 static void
 go_to (BsRackTable *self, guint position, int column, gboolean extend)
 {
-  BsRackCell *cell = reach_cell (self, position, column);
+  BsRackCell *cell = bs_rack_view_reach (BS_RACK_VIEW (self->view), position, column);
 
   if (cell == NULL)
     return;
   gtk_widget_grab_focus (GTK_WIDGET (cell));
-  select_row (cell, FALSE, extend);
+  select_row (self, cell, FALSE, extend);
   bs_rack_table_show_status (self);
 }
 
@@ -68,7 +46,9 @@ bs_rack_table_go_to (BsRackTable *self, guint position, int column)
 static void
 step (BsRackTable *self, guint position, int column, int down, int across, gboolean extend)
 {
-  int row = CLAMP ((int)position + down, 0, (int)get_last_row (self));
+  int page = bs_rack_view_count_rows (BS_RACK_VIEW (self->view));
+  int row = CLAMP ((int)position + (abs (down) == PAGE ? down / PAGE * page : down), 0,
+                   (int)get_last_row (self));
 
   self->first_column = CLAMP (column + across, 0, LAST_COLUMN);
   go_to (self, (guint)row, self->first_column, extend);
@@ -97,10 +77,10 @@ static const Step steps[] = {
   { GDK_KEY_KP_Up, -1, 0 },
   { GDK_KEY_Down, 1, 0 },
   { GDK_KEY_KP_Down, 1, 0 },
-  { GDK_KEY_Page_Up, -PAGE_ROWS, 0 },
-  { GDK_KEY_KP_Page_Up, -PAGE_ROWS, 0 },
-  { GDK_KEY_Page_Down, PAGE_ROWS, 0 },
-  { GDK_KEY_KP_Page_Down, PAGE_ROWS, 0 },
+  { GDK_KEY_Page_Up, -PAGE, 0 },
+  { GDK_KEY_KP_Page_Up, -PAGE, 0 },
+  { GDK_KEY_Page_Down, PAGE, 0 },
+  { GDK_KEY_KP_Page_Down, PAGE, 0 },
   /* An entry has these for itself. */
   { GDK_KEY_Left, 0, -1 },
   { GDK_KEY_KP_Left, 0, -1 },
@@ -129,7 +109,7 @@ is_enter (guint key)
 static gboolean
 leave (BsRackTable *self, BsRackCell *cell, guint key, GdkModifierType modifiers)
 {
-  guint position = get_position (cell);
+  guint position = bs_rack_cell_get_position (cell);
   int column = bs_rack_cell_get_column (cell);
   const Step *way = find_step (key);
   gboolean is_edited = bs_rack_cell_is_edited (cell);
@@ -151,13 +131,20 @@ leave (BsRackTable *self, BsRackCell *cell, guint key, GdkModifierType modifiers
   return TRUE;
 }
 
+/* What keys do with Ctrl, as in any list. */
 static gboolean
-go_to_corner (BsRackTable *self, BsRackCell *cell, guint key)
+control (BsRackTable *self, BsRackCell *cell, guint key)
 {
-  if (key != GDK_KEY_Home && key != GDK_KEY_End)
+  if (key == GDK_KEY_Home || key == GDK_KEY_End)
+    bs_rack_table_go_to (self, key == GDK_KEY_Home ? 0 : get_last_row (self),
+                         bs_rack_cell_get_column (cell));
+  else if (key == GDK_KEY_space)
+    select_row (self, cell, TRUE, FALSE);
+  else if (key == GDK_KEY_a)
+    gtk_selection_model_select_range (GTK_SELECTION_MODEL (self->selection), 0, get_last_row (self),
+                                      TRUE);
+  else
     return FALSE;
-  bs_rack_table_go_to (self, key == GDK_KEY_Home ? 0 : get_last_row (self),
-                       bs_rack_cell_get_column (cell));
   return TRUE;
 }
 
@@ -209,7 +196,7 @@ key_pressed_cb (BsRackTable *self, guint key, guint code, GdkModifierType modifi
   if (bs_rack_cell_is_edited (cell))
     return GDK_EVENT_PROPAGATE;
   if (modifiers & GDK_CONTROL_MASK)
-    return go_to_corner (self, cell, key);
+    return control (self, cell, key);
   if (modifiers & GDK_ALT_MASK)
     return GDK_EVENT_PROPAGATE;
   if (key == GDK_KEY_F2)
@@ -238,50 +225,34 @@ pressed_cb (BsRackTable *self, int n_press, double x, double y, GtkGestureClick 
   gtk_gesture_set_state (GTK_GESTURE (click), GTK_EVENT_SEQUENCE_CLAIMED);
   gtk_widget_grab_focus (widget);
   self->first_column = MIN (bs_rack_cell_get_column (cell), LAST_COLUMN);
-  if (bs_rack_cell_get_item (cell) != NULL)
-    select_row (cell, (modifiers & GDK_CONTROL_MASK) != 0, (modifiers & GDK_SHIFT_MASK) != 0);
+  select_row (self, cell, (modifiers & GDK_CONTROL_MASK) != 0, (modifiers & GDK_SHIFT_MASK) != 0);
   if (n_press == 2)
     begin_edit (self, cell, NULL);
   bs_rack_table_show_status (self);
 }
 
-/* Whoever comes by Tab comes to a row, which has no use for the focus. */
-static gboolean
-enter_cell (gpointer data)
+/* Whoever comes by Tab comes to the row that is worked on. */
+static void
+entered_cb (BsRackTable *self)
 {
-  BsRackTable *self = data;
-  guint selected = 0;
   g_autoptr (GtkBitset) rows
       = gtk_selection_model_get_selection (GTK_SELECTION_MODEL (self->selection));
 
-  self->enter_source = 0;
-  if (!gtk_bitset_is_empty (rows))
-    selected = gtk_bitset_get_minimum (rows);
-  if (bs_rack_table_get_focused (self) == NULL)
-    bs_rack_table_go_to (self, selected, BS_BOARD_LABEL);
-  return G_SOURCE_REMOVE;
-}
-
-static void
-entered_cb (BsRackTable *self, GtkEventControllerFocus *focus)
-{
-  if (self->enter_source == 0)
-    self->enter_source = g_idle_add (enter_cell, self);
+  bs_rack_table_go_to (self, gtk_bitset_is_empty (rows) ? 0 : gtk_bitset_get_minimum (rows),
+                       BS_BOARD_LABEL);
 }
 
 void
 bs_rack_table_keys_init (BsRackTable *self)
 {
   GtkEventController *keys = gtk_event_controller_key_new ();
-  GtkEventController *focus = gtk_event_controller_focus_new ();
   GtkGesture *click = gtk_gesture_click_new ();
 
   gtk_event_controller_set_propagation_phase (keys, GTK_PHASE_CAPTURE);
   g_signal_connect_swapped (keys, "key-pressed", G_CALLBACK (key_pressed_cb), self);
   gtk_widget_add_controller (self->view, keys);
   gtk_event_controller_set_propagation_phase (GTK_EVENT_CONTROLLER (click), GTK_PHASE_CAPTURE);
-  g_signal_connect_swapped (focus, "enter", G_CALLBACK (entered_cb), self);
-  gtk_widget_add_controller (self->view, focus);
+  g_signal_connect_object (self->view, "entered", G_CALLBACK (entered_cb), self, G_CONNECT_SWAPPED);
   g_signal_connect_swapped (click, "pressed", G_CALLBACK (pressed_cb), self);
   gtk_widget_add_controller (self->view, GTK_EVENT_CONTROLLER (click));
 }

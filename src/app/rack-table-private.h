@@ -2,8 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #pragma once
 
-#include "app/rack-cell.h"
 #include "app/rack-table.h"
+#include "app/rack-view.h"
 #include "app/rack.h"
 #include "plan/board-columns.h"
 #include "plan/edits.h"
@@ -22,7 +22,7 @@ struct _BsRackTable
   GtkWidget parent_instance;
 
   /* children */
-  GtkWidget *view;   /* GtkColumnView */
+  GtkWidget *view;   /* BsRackView */
   GtkWidget *status; /* GtkLabel */
   GtkWidget *unit;   /* GtkLabel */
   GtkWidget *more;   /* GtkButton */
@@ -31,12 +31,10 @@ struct _BsRackTable
   BsSession *session;
   BsRack *rack;
   GtkMultiSelection *selection;
-  GPtrArray *cells;   /* BsRackCell, borrowed: those that are bound */
   GHashTable *drafts; /* key of board and column -> what was typed there */
   char *titles[BS_N_RACK_COLUMNS];
 
-  guint enter_source; /* a row has the focus that its first cell should have */
-  int first_column;   /* where a run of Tabs began: Enter goes back under it */
+  int first_column; /* where a run of Tabs began: Enter goes back under it */
 };
 
 /* rack-table-cells.c */
@@ -44,7 +42,6 @@ GHashTable *bs_rack_table_drafts_new (void);
 const BsBoard *bs_rack_table_get_board_of (BsRackCell *cell);
 void bs_rack_table_show_cell (BsRackTable *self, BsRackCell *cell);
 void bs_rack_table_show_status (BsRackTable *self);
-BsRackCell *bs_rack_table_find_cell (BsRackTable *self, guint position, int column);
 BsRackCell *bs_rack_table_get_focused (BsRackTable *self); /* or NULL */
 void bs_rack_table_drop_draft (BsRackTable *self, BsRackCell *cell);
 

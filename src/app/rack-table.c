@@ -5,7 +5,6 @@
 #include <glib/gi18n.h>
 
 #include "app/actions.h"
-#include "app/rack-cell.h"
 #include "core/units.h"
 
 G_DEFINE_FINAL_TYPE (BsRackTable, bs_rack_table, GTK_TYPE_WIDGET)
@@ -18,81 +17,38 @@ enum
 
 static guint signals[N_SIGNALS];
 
+static const BsRackColumn columns[BS_N_RACK_COLUMNS] = {
+  [BS_BOARD_LABEL] = { .n_chars = 7, .is_text = TRUE },
+  [BS_BOARD_WOOD] = { .n_chars = 13, .is_text = TRUE, .is_wide = TRUE },
+  [BS_BOARD_THICKNESS] = { .n_chars = 6 },
+  [BS_BOARD_WIDTH] = { .n_chars = 7 },
+  [BS_BOARD_LENGTH] = { .n_chars = 7 },
+  [BS_BOARD_MOISTURE] = { .n_chars = 5 },
+  [BS_BOARD_PRICE] = { .n_chars = 7 },
+  [BS_BOARD_BOW] = { .n_chars = 4 },
+  [BS_BOARD_CROOK] = { .n_chars = 4 },
+  [BS_BOARD_CUP] = { .n_chars = 4 },
+  [BS_BOARD_TWIST] = { .n_chars = 4 },
+  [BS_RACK_FINISH] = { .n_chars = 6, .is_for_show = TRUE },
+};
+
+static void
+show_cell (gpointer self, BsRackCell *cell)
+{
+  bs_rack_table_show_cell (self, cell);
+}
+
 /* Whoever goes elsewhere finds what could not be taken over again in its cell. */
 static void
-cell_left_cb (BsRackTable *self, BsRackCell *cell)
+leave_cell (gpointer self, BsRackCell *cell)
 {
-  if (gtk_widget_in_destruction (GTK_WIDGET (self)))
+  if (gtk_widget_in_destruction (self))
     return;
   bs_rack_table_end_edit (self, cell);
   bs_rack_cell_end_edit (cell);
 }
 
-/* The columns. */
-
-static void
-setup_cb (GtkSignalListItemFactory *factory, GtkListItem *item, BsRackTable *self)
-{
-  int column = GPOINTER_TO_INT (g_object_get_data (G_OBJECT (factory), "column"));
-  static const int n_chars[BS_N_RACK_COLUMNS] = {
-    [BS_BOARD_LABEL] = 6,  [BS_BOARD_WOOD] = 13,    [BS_BOARD_THICKNESS] = 7, [BS_BOARD_WIDTH] = 7,
-    [BS_BOARD_LENGTH] = 7, [BS_BOARD_MOISTURE] = 5, [BS_BOARD_PRICE] = 7,     [BS_BOARD_BOW] = 5,
-    [BS_BOARD_CROOK] = 5,  [BS_BOARD_CUP] = 5,      [BS_BOARD_TWIST] = 5,     [BS_RACK_FINISH] = 6,
-  };
-  GtkWidget *cell = bs_rack_cell_new (column, n_chars[column]);
-
-  gtk_widget_set_focusable (cell, column != BS_RACK_FINISH);
-  g_signal_connect_object (cell, "left", G_CALLBACK (cell_left_cb), self, G_CONNECT_SWAPPED);
-  gtk_list_item_set_child (item, cell);
-}
-
-static void
-row_changed_cb (BsRackCell *cell, BsRackRow *row)
-{
-  GtkWidget *table = gtk_widget_get_ancestor (GTK_WIDGET (cell), BS_TYPE_RACK_TABLE);
-
-  if (table != NULL)
-    bs_rack_table_show_cell (BS_RACK_TABLE (table), cell);
-}
-
-static void
-bind_cb (GtkSignalListItemFactory *factory, GtkListItem *item, BsRackTable *self)
-{
-  BsRackCell *cell = BS_RACK_CELL (gtk_list_item_get_child (item));
-
-  bs_rack_cell_set_item (cell, item);
-  g_ptr_array_add (self->cells, cell);
-  g_signal_connect_object (gtk_list_item_get_item (item), "changed", G_CALLBACK (row_changed_cb),
-                           cell, G_CONNECT_SWAPPED);
-  bs_rack_table_show_cell (self, cell);
-}
-
-static void
-unbind_cb (GtkSignalListItemFactory *factory, GtkListItem *item, BsRackTable *self)
-{
-  BsRackCell *cell = BS_RACK_CELL (gtk_list_item_get_child (item));
-
-  bs_rack_cell_end_edit (cell);
-  g_signal_handlers_disconnect_by_func (gtk_list_item_get_item (item), row_changed_cb, cell);
-  g_ptr_array_remove_fast (self->cells, cell);
-  bs_rack_cell_set_item (cell, NULL);
-}
-
-static void
-append_columns (BsRackTable *self)
-{
-  for (int i = 0; i < BS_N_RACK_COLUMNS; i++)
-    {
-      GtkListItemFactory *factory = gtk_signal_list_item_factory_new ();
-      g_object_set_data (G_OBJECT (factory), "column", GINT_TO_POINTER (i));
-      g_signal_connect_object (factory, "setup", G_CALLBACK (setup_cb), self, 0);
-      g_signal_connect_object (factory, "bind", G_CALLBACK (bind_cb), self, 0);
-      g_signal_connect_object (factory, "unbind", G_CALLBACK (unbind_cb), self, 0);
-      g_autoptr (GtkColumnViewColumn) column = gtk_column_view_column_new (NULL, factory);
-      gtk_column_view_column_set_expand (column, i == BS_BOARD_WOOD);
-      gtk_column_view_append_column (GTK_COLUMN_VIEW (self->view), column);
-    }
-}
+static const BsRackCellKind cell_kind = { show_cell, leave_cell };
 
 static void
 show_unit (BsRackTable *self)
@@ -110,20 +66,25 @@ static void
 show_titles (BsRackTable *self)
 {
   const BsPlan *plan = bs_session_get_plan (self->session);
-  GListModel *columns = gtk_column_view_get_columns (GTK_COLUMN_VIEW (self->view));
 
-  for (guint i = 0; i < BS_N_RACK_COLUMNS; i++)
+  for (int i = 0; i < BS_N_RACK_COLUMNS; i++)
     {
-      g_autoptr (GtkColumnViewColumn) column = g_list_model_get_item (columns, i);
-      char *title = i == BS_RACK_FINISH ? g_strdup (_ ("Finishes at"))
-                                        : bs_board_column_title ((BsBoardColumn)i, plan);
-
       g_free (self->titles[i]);
-      self->titles[i] = title;
-      /* The cells want their titles before there are columns. */
-      if (column != NULL && g_strcmp0 (gtk_column_view_column_get_title (column), title) != 0)
-        gtk_column_view_column_set_title (column, title);
+      self->titles[i] = i == BS_RACK_FINISH ? g_strdup (_ ("Finishes at"))
+                                            : bs_board_column_title ((BsBoardColumn)i, plan);
+      bs_rack_view_set_title (BS_RACK_VIEW (self->view), i, self->titles[i]);
     }
+}
+
+/* So that there is always a board to look at. */
+static void
+choose_first (BsRackTable *self)
+{
+  g_autoptr (GtkBitset) rows
+      = gtk_selection_model_get_selection (GTK_SELECTION_MODEL (self->selection));
+
+  if (gtk_bitset_is_empty (rows) && bs_session_get_plan (self->session)->boards->len > 0)
+    bs_rack_view_select (BS_RACK_VIEW (self->view), 0, FALSE, FALSE);
 }
 
 /* The slab and the shop change what boards finish at. */
@@ -133,11 +94,10 @@ session_changed_cb (BsRackTable *self, BsSession *session)
   g_assert (BS_IS_RACK_TABLE (self));
   g_assert (BS_IS_SESSION (session));
 
+  choose_first (self);
   show_titles (self);
   show_unit (self);
-  for (guint i = 0; i < self->cells->len; i++)
-    if (bs_rack_cell_get_column (self->cells->pdata[i]) == BS_RACK_FINISH)
-      bs_rack_table_show_cell (self, self->cells->pdata[i]);
+  bs_rack_view_show_column (BS_RACK_VIEW (self->view), BS_RACK_FINISH);
 }
 
 static void
@@ -159,7 +119,6 @@ bs_rack_table_dispose (GObject *object)
   BsRackTable *self = BS_RACK_TABLE (object);
   GtkWidget *child;
 
-  g_clear_handle_id (&self->enter_source, g_source_remove);
   while ((child = gtk_widget_get_first_child (GTK_WIDGET (self))) != NULL)
     gtk_widget_unparent (child);
   g_clear_object (&self->selection);
@@ -175,7 +134,6 @@ bs_rack_table_finalize (GObject *object)
 
   for (guint i = 0; i < BS_N_RACK_COLUMNS; i++)
     g_free (self->titles[i]);
-  g_ptr_array_unref (self->cells);
   g_hash_table_unref (self->drafts);
   G_OBJECT_CLASS (bs_rack_table_parent_class)->finalize (object);
 }
@@ -203,7 +161,6 @@ bs_rack_table_init (BsRackTable *self)
   GtkLayoutManager *layout = gtk_widget_get_layout_manager (GTK_WIDGET (self));
 
   gtk_orientable_set_orientation (GTK_ORIENTABLE (layout), GTK_ORIENTATION_VERTICAL);
-  self->cells = g_ptr_array_new ();
   self->drafts = bs_rack_table_drafts_new ();
 }
 
@@ -228,10 +185,8 @@ static void
 build (BsRackTable *self)
 {
   self->selection = gtk_multi_selection_new (g_object_ref (G_LIST_MODEL (self->rack)));
-  self->view = gtk_column_view_new (g_object_ref (GTK_SELECTION_MODEL (self->selection)));
-  gtk_widget_add_css_class (self->view, "rack");
-  show_titles (self);
-  append_columns (self);
+  self->view = bs_rack_view_new (g_object_ref (GTK_SELECTION_MODEL (self->selection)), columns,
+                                 BS_N_RACK_COLUMNS, &cell_kind, self);
   show_titles (self);
   bs_rack_table_keys_init (self);
 
@@ -264,6 +219,7 @@ bs_rack_table_new (BsSession *session)
   g_signal_connect_swapped (focus, "notify::contains-focus", G_CALLBACK (focus_changed_cb), self);
   gtk_widget_add_controller (GTK_WIDGET (self), focus);
   bs_rack_table_update_actions (self);
+  choose_first (self);
   return GTK_WIDGET (self);
 }
 
@@ -271,7 +227,9 @@ bs_rack_table_new (BsSession *session)
 static GtkBitset *
 get_selected (BsRackTable *self)
 {
-  GtkBitset *rows = gtk_selection_model_get_selection (GTK_SELECTION_MODEL (self->selection));
+  g_autoptr (GtkBitset) own
+      = gtk_selection_model_get_selection (GTK_SELECTION_MODEL (self->selection));
+  GtkBitset *rows = gtk_bitset_copy (own);
   guint n_boards = bs_session_get_plan (self->session)->boards->len;
 
   gtk_bitset_remove_range_closed (rows, n_boards, G_MAXUINT);

@@ -240,7 +240,7 @@ const BsRecord bs_record_board = { find_board, edit_board };
 
 /* "index owner": the index first, since an id may hold anything. */
 char *
-bs_record_defect_id (const char *owner, guint index)
+bs_record_dup_defect_id (const BsPlan *plan, const char *owner, guint index)
 {
   return g_strdup_printf ("%u %s", index, owner);
 }
@@ -254,13 +254,17 @@ split_defect_id (const char *id, guint *index)
 }
 
 static gconstpointer
+get_defect (GArray *defects, guint index)
+{
+  return index < defects->len ? &g_array_index (defects, BsDefect, index) : NULL;
+}
+
+static gconstpointer
 find_defect (const BsPlan *plan, const char *id)
 {
   guint index = 0;
-  const BsLamination *lamination = bs_plan_find_lamination (plan, split_defect_id (id, &index));
-  if (lamination == NULL || index >= lamination->defects->len)
-    return NULL;
-  return &g_array_index (lamination->defects, BsDefect, index);
+  const BsLamination *lamination = find_lamination (plan, split_defect_id (id, &index));
+  return lamination != NULL ? get_defect (lamination->defects, index) : NULL;
 }
 
 static gpointer
@@ -277,10 +281,8 @@ static gconstpointer
 find_board_defect (const BsPlan *plan, const char *id)
 {
   guint index = 0;
-  const BsBoard *board = bs_plan_find_board (plan, split_defect_id (id, &index));
-  if (board == NULL || index >= board->defects->len)
-    return NULL;
-  return &g_array_index (board->defects, BsDefect, index);
+  const BsBoard *board = find_board (plan, split_defect_id (id, &index));
+  return board != NULL ? get_defect (board->defects, index) : NULL;
 }
 
 static gpointer

@@ -37,7 +37,7 @@ extern const BsRecord bs_record_board_defect; /* likewise a BsDefect, of a board
  * plan, and its source then says that some figures are the person's. */
 
 /* The id of a defect of a lamination or board, for its record: the caller's to free. */
-char *bs_record_defect_id (const char *owner, guint index);
+char *bs_record_dup_defect_id (const BsPlan *plan, const char *owner, guint index);
 
 /* An id that none of the things has, each of which begins with its id (clamps, laminations ...):
  * the caller's to free. */

@@ -19,9 +19,10 @@ struct _BsRowsEditor
   /* owned */
   BsSession *session;
   char *owner;
-  GPtrArray *ids;     /* char *: of the rows that are shown */
-  GPtrArray *widths;  /* GtkSizeGroup of each field: as wide in one thing as in the others */
-  BsUnitSystem units; /* in the titles */
+  GPtrArray *ids;       /* char *: of the rows that are shown */
+  GPtrArray *take_offs; /* GtkButton of each row, borrowed from it */
+  GPtrArray *widths;    /* GtkSizeGroup of each field: as wide in one thing as in the others */
+  BsUnitSystem units;   /* in the titles */
 
   /* borrowed */
   const BsRows *rows;
@@ -36,11 +37,55 @@ push (BsRowsEditor *self, BsPlan *plan, const char *label)
   bs_session_push (self->session, owned, label, NULL);
 }
 
+/* Things in an array of their owner. */
+
+static GArray *
+get_array (const BsRows *rows, gconstpointer owner)
+{
+  return *(GArray *const *)((const char *)owner + rows->array);
+}
+
+static BsPlan *
+append (const BsRows *rows, const BsPlan *plan, const char *id)
+{
+  BsPlan *copy = bs_plan_copy (plan);
+  gpointer owner = rows->owners->edit (copy, id);
+  GArray *things = get_array (rows, owner);
+  g_autofree gpointer thing = g_malloc0 (g_array_get_element_size (things));
+
+  rows->begin (owner, thing);
+  g_array_append_vals (things, thing, 1);
+  return copy;
+}
+
+static BsPlan *
+take_out (const BsRows *rows, const BsPlan *plan, const char *id, guint index)
+{
+  BsPlan *copy = bs_plan_copy (plan);
+
+  g_array_remove_index (get_array (rows, rows->owners->edit (copy, id)), index);
+  return copy;
+}
+
+static guint
+count_things (BsRowsEditor *self)
+{
+  const BsPlan *plan = bs_session_get_plan (self->session);
+
+  if (self->rows->owners == NULL)
+    return self->rows->count (plan, self->owner);
+  gconstpointer owner = self->rows->owners->find (plan, self->owner);
+  return owner != NULL ? get_array (self->rows, owner)->len : 0;
+}
+
 static void
 add_cb (BsRowsEditor *self, GtkButton *button)
 {
   const BsPlan *plan = bs_session_get_plan (self->session);
-  push (self, self->rows->add (plan, self->owner), _ (self->rows->add_label));
+  BsPlan *with_it = self->rows->owners != NULL ? append (self->rows, plan, self->owner)
+                                               : self->rows->add (plan, self->owner);
+
+  push (self, with_it, _ (self->rows->add_label));
 }
 
 static void
@@ -48,7 +93,13 @@ take_off_cb (GtkButton *button, BsRowsEditor *self)
 {
   guint index = GPOINTER_TO_UINT (g_object_get_data (G_OBJECT (button), "index"));
   const BsPlan *plan = bs_session_get_plan (self->session);
-  push (self, self->rows->take_off (plan, self->owner, index), _ ("Take off a row"));
+  BsPlan *without = self->rows->owners != NULL ? take_out (self->rows, plan, self->owner, index)
+                                               : self->rows->take_off (plan, self->owner, index);
+
+  /* The button goes with its row; the next one, or the last, has the focus then. */
+  push (self, without, _ ("Take off a row"));
+  guint n = self->ids->len;
+  gtk_widget_grab_focus (n > 0 ? self->take_offs->pdata[MIN (index, n - 1)] : self->add);
 }
 
 /* "Length, mm" where the fields themselves show no unit. */
@@ -118,6 +169,7 @@ new_take_off_button (BsRowsEditor *self, guint index)
   gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, name, -1);
   g_object_set_data (G_OBJECT (button), "index", GUINT_TO_POINTER (index));
   g_signal_connect (button, "clicked", G_CALLBACK (take_off_cb), self);
+  g_ptr_array_add (self->take_offs, button);
   return button;
 }
 
@@ -205,7 +257,7 @@ static GPtrArray *
 list_ids (BsRowsEditor *self)
 {
   const BsPlan *plan = bs_session_get_plan (self->session);
-  guint n = self->rows->count (plan, self->owner);
+  guint n = count_things (self);
   GPtrArray *ids = g_ptr_array_new_with_free_func (g_free);
 
   for (guint i = 0; i < n; i++)
@@ -240,6 +292,7 @@ show_rows (BsRowsEditor *self)
 
   while ((child = gtk_widget_get_first_child (self->grid)) != NULL)
     gtk_grid_remove (GTK_GRID (self->grid), child);
+  g_ptr_array_set_size (self->take_offs, 0);
   gtk_widget_set_visible (self->grid, self->ids->len > 0);
   gtk_widget_set_visible (self->none, self->ids->len == 0);
   if (self->ids->len > 0 && self->rows->n_first == 0)
@@ -279,6 +332,7 @@ bs_rows_editor_finalize (GObject *object)
 
   g_clear_pointer (&self->owner, g_free);
   g_clear_pointer (&self->ids, g_ptr_array_unref);
+  g_clear_pointer (&self->take_offs, g_ptr_array_unref);
   g_clear_pointer (&self->widths, g_ptr_array_unref);
   G_OBJECT_CLASS (bs_rows_editor_parent_class)->finalize (object);
 }
@@ -331,6 +385,7 @@ bs_rows_editor_new (BsSession *session, const BsRows *rows, const char *owner)
   BsRowsEditor *self = g_object_new (BS_TYPE_ROWS_EDITOR, NULL);
   self->session = g_object_ref (session);
   self->rows = rows;
+  self->take_offs = g_ptr_array_new ();
   self->widths = g_ptr_array_new_with_free_func (g_object_unref);
   for (guint i = 0; i < rows->n_fields; i++)
     g_ptr_array_add (self->widths, gtk_size_group_new (GTK_SIZE_GROUP_HORIZONTAL));

@@ -29,10 +29,17 @@ typedef struct
   guint n_first; /* more fields than a line has room for: so many of them stand in a line of their
                   * own over the others, each under its title; 0: all in one line */
 
-  /* `owner` is the id of the record that the things belong to, or NULL where that is the plan. add
-   * and take_off return a new plan; dup_id an id for the record, the caller's to free. */
-  guint (*count) (const BsPlan *plan, const char *owner);
+  /* `owner` is the id of the record that the things belong to, or NULL where that is the plan. The
+   * id for the record is the caller's to free. */
   char *(*dup_id) (const BsPlan *plan, const char *owner, guint index);
+
+  /* Things in a GArray of their owner: where that is, and what a new one is like (all 0 before). */
+  const BsRecord *owners;
+  gsize array;
+  void (*begin) (gconstpointer owner, gpointer thing);
+
+  /* All others, where `owners` is NULL. add and take_off return a new plan. */
+  guint (*count) (const BsPlan *plan, const char *owner);
   BsPlan *(*add) (const BsPlan *plan, const char *owner);
   BsPlan *(*take_off) (const BsPlan *plan, const char *owner, guint index);
 } BsRows;

@@ -77,8 +77,13 @@ update_step (BsWindow *self, GtkButton *button, const char *action, const char *
   g_autofree char *text = write_title (action, label);
   g_autoptr (GMenuItem) item = g_menu_item_new (text, action);
 
-  gtk_widget_set_tooltip_text (GTK_WIDGET (button), text);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, text, -1);
+  /* A tooltip that is set asks the display where the pointer is and waits for the answer. */
+  if (g_strcmp0 (gtk_widget_get_tooltip_text (GTK_WIDGET (button)), text) != 0)
+    {
+      gtk_widget_set_tooltip_text (GTK_WIDGET (button), text);
+      gtk_accessible_update_property (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_PROPERTY_LABEL, text,
+                                      -1);
+    }
   g_menu_item_set_attribute (item, "accel", "s", bs_actions_find (action)->keys[0]);
   g_menu_append_item (self->edit_menu, item);
 }

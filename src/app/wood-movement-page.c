@@ -6,6 +6,7 @@
 
 #include "app/chart-area.h"
 #include "app/form.h"
+#include "app/label.h"
 #include "app/number-row.h"
 #include "app/page.h"
 #include "app/wood-fields.h"
@@ -148,18 +149,6 @@ show_words (BsWoodMovementPage *self, const BsResults *results)
   gtk_label_set_text (self->words, text);
 }
 
-static GtkWidget *
-label_new (const char *text, const char *css_class)
-{
-  GtkWidget *label = gtk_label_new (text);
-
-  gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
-  gtk_label_set_wrap (GTK_LABEL (label), TRUE);
-  if (css_class != NULL)
-    gtk_widget_add_css_class (label, css_class);
-  return label;
-}
-
 /* A number row for each slot, by its distance: its length, and why. */
 static void
 show_slots (BsWoodMovementPage *self, const BsResults *results)
@@ -173,7 +162,7 @@ show_slots (BsWoodMovementPage *self, const BsResults *results)
     return;
 
   g_autofree char *fixing = bs_words_fixing (results);
-  GtkWidget *heading = label_new (fixing, NULL);
+  GtkWidget *heading = bs_label_new_wrapped (fixing, NULL);
   gtk_label_set_max_width_chars (GTK_LABEL (heading), 48);
   gtk_box_append (self->slots, heading);
   for (guint i = 0; i < results->slots->len; i++)
@@ -260,7 +249,7 @@ add_block (BsWoodMovementPage *self, const char *heading, GtkWidget *chart, GtkL
 {
   GtkWidget *block = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
 
-  gtk_box_append (GTK_BOX (block), label_new (heading, "strong"));
+  gtk_box_append (GTK_BOX (block), bs_label_new_wrapped (heading, "strong"));
   gtk_box_append (GTK_BOX (block), chart);
   gtk_box_append (GTK_BOX (block), GTK_WIDGET (words));
   bs_page_add_wide (self->page, block);
@@ -278,8 +267,8 @@ build (BsWoodMovementPage *self)
       _ ("The slab at its driest and at its dampest, and its slots; told in numbers below"));
   self->charts[CHART_CUP] = bs_chart_area_new (
       get_cup_height, draw_cup, self, _ ("How the slab cups by its layup; told in words above"));
-  self->worst = GTK_LABEL (label_new (NULL, NULL));
-  self->words = GTK_LABEL (label_new (NULL, NULL));
+  self->worst = GTK_LABEL (bs_label_new_wrapped (NULL, NULL));
+  self->words = GTK_LABEL (bs_label_new_wrapped (NULL, NULL));
 
   add_block (self, _ ("Moisture of the laminations"), self->charts[CHART_MOISTURE], self->worst);
   add_block (self, _ ("The slab over the year"), self->charts[CHART_SEASON], self->words);

@@ -31,4 +31,8 @@ bs_text_clear (GRefString **text)
   g_clear_pointer (text, g_ref_string_release);
 }
 
+/* What was found, for a sentence about it: stripped, and the beginning of it alone where it is
+ * long. The caller's. */
+char *bs_text_excerpt (const char *text);
+
 G_END_DECLS

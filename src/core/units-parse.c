@@ -2,6 +2,7 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "config.h"
 
+#include "core/text.h"
 #include "core/units-private.h"
 
 #include <glib/gi18n-lib.h>
@@ -54,8 +55,7 @@ typedef struct
 static gboolean
 fail (const Reader *reader, BsUnitsError code, const char *sentence, GError **error)
 {
-  g_autofree char *copy = g_strdup (reader->text);
-  const char *found = g_strstrip (copy);
+  g_autofree char *found = bs_text_excerpt (reader->text);
 
   g_set_error (error, BS_UNITS_ERROR, (int)code, "%s%s%s %s", found, *found != '\0' ? ": " : "",
                sentence, _ (expectations[reader->quantity]));

@@ -166,15 +166,16 @@ find_wood (const GPtrArray *woods, const char *folded, char **words, BsWood **se
 static gboolean
 fail_wood (const char *text, const BsWood *first, const BsWood *second, GError **error)
 {
+  g_autofree char *found = bs_text_excerpt (text);
   g_autofree char *sentence
       = first == NULL
             /* Translators: %s is what was typed. */
             ? g_strdup_printf (
                 _ ("%s: no wood of that name is known. Expected is one of the plan or "
                    "of the table of woods."),
-                text)
+                found)
             /* Translators: what was typed, and the names of two woods. */
-            : g_strdup_printf (_ ("%s: this could be %s or %s. Write more of the name."), text,
+            : g_strdup_printf (_ ("%s: this could be %s or %s. Write more of the name."), found,
                                bs_words_wood (first), bs_words_wood (second));
   return fail (error, sentence);
 }
@@ -202,12 +203,12 @@ read_wood (BsBoard *board, const char *text, BsBoardReader *reader, GError **err
 /* Numbers. */
 
 static gboolean
-fail_range (const BsLimit *limit, BsUnitSystem units, GError **error)
+fail_range (const char *text, const char *least, const char *most, GError **error)
 {
-  g_autofree char *least = bs_units_format (limit->least, limit->quantity, units);
-  g_autofree char *most = bs_units_format (limit->most, limit->quantity, units);
+  g_autofree char *found = bs_text_excerpt (text);
   g_autofree char *sentence
-      = g_strdup_printf (_ ("Expected is something from %s to %s."), least, most);
+      /* Translators: what was typed, the least and the most that can be. */
+      = g_strdup_printf (_ ("%s: expected is something from %s to %s."), found, least, most);
 
   return fail (error, sentence);
 }
@@ -223,7 +224,12 @@ read_number (BsBoard *board, const BsBoardColumnInfo *info, const char *text,
       if (!bs_units_parse (text, info->limit->quantity, reader->units, &value, error))
         return FALSE;
       if (!bs_limit_contains (info->limit, value))
-        return fail_range (info->limit, reader->units, error);
+        {
+          const BsLimit *limit = info->limit;
+          g_autofree char *least = bs_units_format (limit->least, limit->quantity, reader->units);
+          g_autofree char *most = bs_units_format (limit->most, limit->quantity, reader->units);
+          return fail_range (text, least, most, error);
+        }
     }
   G_STRUCT_MEMBER (double, board, info->offset) = value;
   return TRUE;
@@ -240,9 +246,7 @@ read_price (BsBoard *board, const char *text, const BsBoardReader *reader, GErro
     {
       g_autofree char *most = bs_money_format (bs_limits.price.most, reader->currency);
       g_autofree char *least = bs_money_format (bs_limits.price.least, reader->currency);
-      g_autofree char *sentence
-          = g_strdup_printf (_ ("Expected is something from %s to %s."), least, most);
-      return fail (error, sentence);
+      return fail_range (text, least, most, error);
     }
   board->price_minor = (gint64)minor;
   return TRUE;
@@ -276,10 +280,11 @@ read_run_out (BsBoard *board, const BsBoardColumnInfo *info, const char *text, G
       G_STRUCT_MEMBER (int, board, info->offset) = run_out;
       return TRUE;
     }
+  g_autofree char *found = bs_text_excerpt (text);
   /* Translators: %s is what was typed; left and right are written so in every language. */
   g_autofree char *sentence = g_strdup_printf (
       _ ("%s: expected is the end towards which it planes cleanly, left or right, or nothing."),
-      text);
+      found);
   return fail (error, sentence);
 }
 

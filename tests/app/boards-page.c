@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/boards-page.h"
 
+#include "app/board-details.h"
+#include "app/rack-line.h"
 #include "app/rack-table-private.h"
 #include "core/text.h"
 #include "desk.h"
@@ -22,7 +24,7 @@ is_mapped (gpointer data)
 {
   const Rack *rack = data;
 
-  return rack->table->cells->len > 0 && gtk_widget_get_width (rack->page) > 0;
+  return gtk_widget_get_width (rack->page) > 0;
 }
 
 static Rack
@@ -217,6 +219,124 @@ test_far (void)
   close_rack (&rack);
 }
 
+static guint
+count_lines (GtkWidget *widget)
+{
+  guint n = BS_IS_RACK_LINE (widget);
+
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL;
+       child = gtk_widget_get_next_sibling (child))
+    n += count_lines (child);
+  return n;
+}
+
+/* No row is lower than 16 pixels, so that no more than so many are in sight. */
+static void
+test_in_sight (void)
+{
+  Rack rack = open_rack (500);
+  GtkWidget *view = rack.table->view;
+  guint most = (guint)gtk_widget_get_height (view) / 16 + 2;
+
+  g_assert_cmpuint (count_lines (view), <=, most);
+  for (guint row = 0; row <= 500; row += 50)
+    {
+      BsRackCell *cell = go_to (&rack, row, BS_BOARD_WIDTH);
+      g_assert_cmpuint (bs_rack_cell_get_position (cell), ==, row);
+    }
+  g_assert_cmpuint (count_lines (view), <=, most);
+  close_rack (&rack);
+}
+
+static void
+scroll_to (const Rack *rack, double share)
+{
+  GtkAdjustment *down = gtk_scrollable_get_vadjustment (GTK_SCROLLABLE (rack->table->view));
+  double most = gtk_adjustment_get_upper (down) - gtk_adjustment_get_page_size (down);
+
+  g_assert_cmpfloat (most, >, 0.0);
+  gtk_adjustment_set_value (down, share * most);
+  while (g_main_context_iteration (NULL, FALSE))
+    ;
+}
+
+/* What is being typed stays when the pointer's wheel takes it out of sight, and so does the place
+ * that it is typed into. */
+static void
+test_scrolled_away (void)
+{
+  Rack rack = open_rack (500);
+  BsRackCell *cell = go_to (&rack, 1, BS_BOARD_WIDTH);
+
+  bs_rack_cell_edit (cell, "123");
+  scroll_to (&rack, 1.0);
+  g_assert_true (bs_rack_table_get_focused (rack.table) == cell);
+  g_assert_cmpstr (bs_rack_cell_get_typed (cell), ==, "123");
+  scroll_to (&rack, 0.5);
+  g_assert_true (bs_rack_table_end_edit (rack.table, cell));
+  g_assert_cmpfloat_with_epsilon (get_board (&rack, 1)->width, 123.0, 1e-9);
+  go_to (&rack, 2, BS_BOARD_WIDTH);
+  close_rack (&rack);
+}
+
+/* As in any list: alone, with Shift from the one before, with Ctrl beside the others. */
+static void
+test_select (void)
+{
+  Rack rack = open_rack (9);
+  BsRackView *view = BS_RACK_VIEW (rack.table->view);
+
+  bs_rack_view_select (view, 6, FALSE, FALSE);
+  bs_rack_view_select (view, 3, FALSE, TRUE);
+  g_auto (GStrv) from_3 = bs_rack_table_dup_selected (rack.table);
+  g_autofree char *four = g_strjoinv (" ", from_3);
+  g_assert_cmpstr (four, ==, "b4 b5 b6 b7");
+  bs_rack_view_select (view, 8, FALSE, TRUE);
+  bs_rack_view_select (view, 7, TRUE, FALSE);
+  bs_rack_view_select (view, 0, TRUE, FALSE);
+  g_auto (GStrv) apart = bs_rack_table_dup_selected (rack.table);
+  g_autofree char *three = g_strjoinv (" ", apart);
+  g_assert_cmpstr (three, ==, "b1 b7 b9");
+  close_rack (&rack);
+}
+
+/* The empty row stays chosen, and what comes in its place by pasting or undoing is chosen then. */
+static void
+test_chosen (void)
+{
+  Rack rack = open_rack (2);
+  GtkSelectionModel *rows = GTK_SELECTION_MODEL (rack.table->selection);
+
+  go_to (&rack, 2, BS_BOARD_LABEL);
+  g_assert_null (bs_rack_table_get_board (rack.table));
+  g_assert_true (gtk_selection_model_is_selected (rows, 2));
+  g_assert_true (type_into (&rack, 2, BS_BOARD_LABEL, "X"));
+  g_assert_cmpstr (bs_rack_table_get_board (rack.table)->label, ==, "X");
+  bs_history_undo (bs_session_get_history (rack.session));
+  g_assert_cmpuint (bs_rack_cell_get_position (bs_rack_table_get_focused (rack.table)), ==, 2);
+  g_assert_true (gtk_selection_model_is_selected (rows, 2));
+  close_rack (&rack);
+}
+
+/* There is a board to look at from the first; without any, how to begin. */
+static void
+test_first (void)
+{
+  Rack rack = open_rack (2);
+  GtkWidget *details = desk_find (rack.page, BS_TYPE_BOARD_DETAILS);
+
+  g_assert_cmpstr (bs_rack_table_get_board (rack.table)->label, ==, "b1");
+  g_assert_true (gtk_widget_get_visible (details));
+  gtk_selection_model_select_all (GTK_SELECTION_MODEL (rack.table->selection));
+  gtk_widget_activate_action (GTK_WIDGET (rack.table), "board.strike-out", NULL);
+  g_assert_null (bs_rack_table_get_board (rack.table));
+  g_assert_false (gtk_widget_get_visible (details));
+  bs_history_undo (bs_session_get_history (rack.session));
+  g_assert_nonnull (bs_rack_table_get_board (rack.table));
+  g_assert_true (gtk_widget_get_visible (details));
+  close_rack (&rack);
+}
+
 /* Whoever comes by Tab comes to a cell. */
 static gboolean
 has_cell (gpointer data)
@@ -333,6 +453,11 @@ main (int argc, char **argv)
   g_test_add_func ("/boards-page/more", test_more);
   g_test_add_func ("/boards-page/strike-out", test_strike_out);
   g_test_add_func ("/boards-page/far", test_far);
+  g_test_add_func ("/boards-page/in-sight", test_in_sight);
+  g_test_add_func ("/boards-page/scrolled-away", test_scrolled_away);
+  g_test_add_func ("/boards-page/select", test_select);
+  g_test_add_func ("/boards-page/chosen", test_chosen);
+  g_test_add_func ("/boards-page/first", test_first);
   g_test_add_func ("/boards-page/enter", test_enter);
   g_test_add_func ("/boards-page/paste", test_paste);
   g_test_add_data_func ("/boards-page/broken/go-back", GINT_TO_POINTER (FALSE), test_broken);

@@ -1,7 +1,6 @@
 /* SPDX-FileCopyrightText: The Broadstave developers
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/laminations-page.h"
-#include "app/lamination-fields.h"
 #include "app/shop-page.h"
 #include "app/slab-page.h"
 #include "desk.h"
@@ -115,6 +114,17 @@ test_strike_out (Fixture *f, gconstpointer create)
   g_assert_cmpint (bs_plan_find_place (get_plan (f), "2"), ==, 1);
 }
 
+static GtkWidget *
+find_styled (GtkWidget *widget, const char *css_class)
+{
+  GtkWidget *found = gtk_widget_has_css_class (widget, css_class) ? widget : NULL;
+
+  for (GtkWidget *child = gtk_widget_get_first_child (widget); child != NULL && found == NULL;
+       child = gtk_widget_get_next_sibling (child))
+    found = find_styled (child, css_class);
+  return found;
+}
+
 static void
 test_defects (Fixture *f, gconstpointer create)
 {
@@ -123,8 +133,15 @@ test_defects (Fixture *f, gconstpointer create)
   const BsLamination *lamination = bs_plan_find_lamination (get_plan (f), "3");
   g_assert_cmpuint (lamination->defects->len, ==, 1);
   g_assert_cmpint (g_array_index (lamination->defects, BsDefect, 0).face, ==, BS_FACE_TOP);
-  bs_session_select (f->session, "1");
-  g_assert_cmpuint (bs_lamination_defects.count (get_plan (f), "1"), ==, 0);
+  g_signal_emit_by_name (find_styled (f->window, "take-off"), "clicked");
+  lamination = bs_plan_find_lamination (get_plan (f), "3");
+  g_assert_cmpuint (lamination->defects->len, ==, 0);
+  /* Whoever works by keys goes on from where that was. */
+  g_assert_true (gtk_root_get_focus (GTK_ROOT (f->window))
+                 == find_button (f->window, "Add a defect"));
+  bs_history_undo (bs_session_get_history (f->session));
+  g_assert_cmpuint (bs_plan_find_lamination (get_plan (f), "3")->defects->len, ==, 1);
+  g_assert_cmpuint (bs_plan_find_lamination (get_plan (f), "1")->defects->len, ==, 0);
 }
 
 int

@@ -1,5 +1,6 @@
 /* SPDX-FileCopyrightText: The Broadstave developers
  * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/application.h"
 #include "app/examples.h"
 #include "app/window.h"
 #include "meter.h"
@@ -56,7 +57,7 @@ activate_cb (GtkApplication *application)
 int
 main (void)
 {
-  g_autoptr (GtkApplication) application = gtk_application_new (NULL, G_APPLICATION_NON_UNIQUE);
+  g_autoptr (GtkApplication) application = GTK_APPLICATION (bs_application_new ()); /* its style */
 
   meter_init ();
   g_signal_connect (application, "activate", G_CALLBACK (activate_cb), NULL);

@@ -4,7 +4,8 @@
 
 #include <time.h>
 
-#define LEAST_US 300 /* less is a look at the clock, not a frame */
+#define FRAME_US 16667 /* at 60 a second */
+#define LEAST_US 300   /* less is a look at the clock, not a frame */
 
 static struct
 {
@@ -61,7 +62,11 @@ print_times (const char *name, GArray *times)
   g_array_sort (times, compare_times);
   for (gsize i = 0; i < G_N_ELEMENTS (parts); i++)
     ms[i] = (double)g_array_index (times, gint64, (guint)(parts[i] * (times->len - 1))) / 1000.0;
-  g_print ("  %s: median %.2f ms, 95 %% %.2f ms, most %.2f ms\n", name, ms[0], ms[1], ms[2]);
+  guint n_late = 0;
+  for (guint i = 0; i < times->len; i++)
+    n_late += g_array_index (times, gint64, i) > FRAME_US;
+  g_print ("  %s: median %.2f ms, 95 %% %.2f ms, most %.2f ms, %u longer than %.1f ms\n", name,
+           ms[0], ms[1], ms[2], n_late, FRAME_US / 1000.0);
 }
 
 static void

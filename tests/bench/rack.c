@@ -1,5 +1,6 @@
 /* SPDX-FileCopyrightText: The Broadstave developers
  * SPDX-License-Identifier: GPL-3.0-or-later */
+#include "app/application.h"
 #include "app/window-private.h"
 #include "core/text.h"
 #include "meter.h"
@@ -8,7 +9,8 @@
 #include <string.h>
 
 /* What the program does for one frame while someone types into the rack of 500 boards, at 1600 x
- * 1000: 24 cells down a column, 16 along rows, three pages down. xdotool presses the keys. */
+ * 1000: 24 lengths down their column, 6 rows from the label to the length, three pages down.
+ * xdotool presses the keys. */
 
 #define N_BOARDS 500
 
@@ -54,8 +56,9 @@ type (gpointer application)
   add (words, "xdotool sleep 0.1");
   for (int i = 0; i < 24; i++)
     add (words, "key --delay 40 2 4 4 0 Return sleep 0.04");
-  for (int i = 0; i < 16; i++)
-    add (words, "key --delay 40 1 5 0 Tab sleep 0.04");
+  add (words, "key --delay 40 Home");
+  for (int i = 0; i < 6; i++)
+    add (words, "key --delay 40 a 1 Tab o a k Tab 5 0 Tab 1 5 0 Tab 2 4 0 0 Return sleep 0.04");
   for (int i = 0; i < 3; i++)
     add (words, "key Page_Down sleep 0.2");
   g_ptr_array_add (words, NULL);
@@ -63,15 +66,28 @@ type (gpointer application)
   return G_SOURCE_REMOVE;
 }
 
-/* A board is chosen for the first time: its faces and forms open. */
+/* Another board is chosen, by its length. */
 static gboolean
 choose (gpointer application)
 {
   GPtrArray *words = g_ptr_array_new_with_free_func (g_free);
 
-  add (words, "xdotool mousemove 420 140 click 1 sleep 0.5");
+  add (words, "xdotool mousemove 810 140 click 1 sleep 0.5");
   g_ptr_array_add (words, NULL);
-  meter_run (application, "frame while the first board is chosen", words, type);
+  meter_run (application, "frame while a board is chosen", words, type);
+  return G_SOURCE_REMOVE;
+}
+
+/* The table, and beneath it the first board with its faces and forms. */
+static gboolean
+go_there (gpointer application)
+{
+  GPtrArray *words = g_ptr_array_new_with_free_func (g_free);
+
+  add (words, "sleep 0.6");
+  g_ptr_array_add (words, NULL);
+  meter_run (application, "frame while the place is made", words, choose);
+  bs_window_go_to (BS_WINDOW (gtk_application_get_active_window (application)), "boards");
   return G_SOURCE_REMOVE;
 }
 
@@ -85,27 +101,15 @@ activate_cb (GtkApplication *application)
   gtk_window_set_decorated (GTK_WINDOW (window), FALSE);
   gtk_window_fullscreen (GTK_WINDOW (window));
   gtk_window_present (GTK_WINDOW (window));
-  g_timeout_add (2500, choose, application);
-}
-
-static gboolean
-go_there (gpointer application)
-{
-  GtkWindow *window = gtk_application_get_active_window (application);
-  gint64 before = g_get_monotonic_time ();
-
-  bs_window_go_to (BS_WINDOW (window), "boards");
-  g_print ("the place is made in %.1f ms\n", (double)(g_get_monotonic_time () - before) / 1000.0);
-  return G_SOURCE_REMOVE;
+  g_timeout_add (1200, go_there, application);
 }
 
 int
 main (void)
 {
-  g_autoptr (GtkApplication) application = gtk_application_new (NULL, G_APPLICATION_NON_UNIQUE);
+  g_autoptr (GtkApplication) application = GTK_APPLICATION (bs_application_new ()); /* its style */
 
   meter_init ();
   g_signal_connect (application, "activate", G_CALLBACK (activate_cb), NULL);
-  g_timeout_add (1200, go_there, application);
   return g_application_run (G_APPLICATION (application), 0, NULL);
 }
