@@ -11,7 +11,9 @@
 /* What the thread works on, and what it was begun for. */
 typedef struct
 {
+  GtkWidget *widget;
   BsSession *session;
+  BsBoardsCame came;
   BsPlan *plan; /* that the table is read for */
   GFile *file;  /* or, without one, */
   char *text;   /* what is pasted, and where */
@@ -25,6 +27,7 @@ free_import (gpointer data)
 {
   Import *import = data;
 
+  g_object_unref (import->widget);
   g_object_unref (import->session);
   bs_plan_unref (import->plan);
   g_clear_object (&import->file);
@@ -46,8 +49,13 @@ put_boards (const Import *import, const BsBoardsTable *table)
   g_autoptr (BsPlan) edited = bs_edit_put_boards (bs_session_get_plan (import->session),
                                                   table->boards, table->woods, G_MAXUINT);
 
-  if (n > 0)
-    bs_session_push (import->session, edited, label, NULL);
+  if (n == 0)
+    return;
+  gboolean are_new = *((const BsBoard *)table->boards->pdata[0])->id == '\0';
+  guint first = bs_session_get_plan (import->session)->boards->len;
+  bs_session_push (import->session, edited, label, NULL);
+  if (are_new && gtk_widget_get_root (import->widget) != NULL)
+    import->came (import->widget, first);
 }
 
 enum
@@ -203,25 +211,34 @@ start (GtkWidget *widget, Import *import)
   g_task_run_in_thread (task, read_in_thread);
 }
 
+static Import *
+import_new (GtkWidget *widget, BsSession *session, BsBoardsCame came)
+{
+  Import *import = g_new0 (Import, 1);
+
+  import->widget = g_object_ref (widget);
+  import->session = g_object_ref (session);
+  import->came = came;
+  return import;
+}
+
 void
-bs_boards_import_file (GtkWidget *widget, BsSession *session, GFile *file)
+bs_boards_import_file (GtkWidget *widget, BsSession *session, GFile *file, BsBoardsCame came)
 {
   g_return_if_fail (GTK_IS_WIDGET (widget) && BS_IS_SESSION (session) && G_IS_FILE (file));
 
-  Import *import = g_new0 (Import, 1);
-  import->session = g_object_ref (session);
+  Import *import = import_new (widget, session, came);
   import->file = g_object_ref (file);
   start (widget, import);
 }
 
 void
 bs_boards_import_text (GtkWidget *widget, BsSession *session, const char *text, guint first,
-                       BsBoardColumn column)
+                       BsBoardColumn column, BsBoardsCame came)
 {
   g_return_if_fail (GTK_IS_WIDGET (widget) && BS_IS_SESSION (session) && text != NULL);
 
-  Import *import = g_new0 (Import, 1);
-  import->session = g_object_ref (session);
+  Import *import = import_new (widget, session, came);
   import->text = g_strdup (text);
   import->first = first;
   import->column = column;

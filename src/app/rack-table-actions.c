@@ -134,6 +134,12 @@ copy_action (GtkWidget *widget, const char *name, GVariant *unused)
 }
 
 static void
+boards_came (GtkWidget *widget, guint first)
+{
+  bs_rack_table_go_to (BS_RACK_TABLE (widget), first, BS_BOARD_LABEL);
+}
+
+static void
 pasted_cb (GObject *clipboard, GAsyncResult *result, gpointer user_data)
 {
   g_autoptr (BsRackTable) self = user_data;
@@ -149,7 +155,8 @@ pasted_cb (GObject *clipboard, GAsyncResult *result, gpointer user_data)
       first = bs_rack_cell_get_position (cell);
       column = MIN (bs_rack_cell_get_column (cell), BS_RACK_FINISH - 1);
     }
-  bs_boards_import_text (GTK_WIDGET (self), self->session, text, first, (BsBoardColumn)column);
+  bs_boards_import_text (GTK_WIDGET (self), self->session, text, first, (BsBoardColumn)column,
+                         boards_came);
 }
 
 static void
@@ -196,7 +203,7 @@ read_chosen_cb (GtkNativeDialog *chooser, int response, BsRackTable *self)
   g_autoptr (GFile) file = take_choice (chooser, response);
 
   if (file != NULL)
-    bs_boards_import_file (GTK_WIDGET (self), self->session, file);
+    bs_boards_import_file (GTK_WIDGET (self), self->session, file, boards_came);
 }
 
 static void

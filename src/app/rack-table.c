@@ -187,6 +187,8 @@ build (BsRackTable *self)
   self->selection = gtk_multi_selection_new (g_object_ref (G_LIST_MODEL (self->rack)));
   self->view = bs_rack_view_new (g_object_ref (GTK_SELECTION_MODEL (self->selection)), columns,
                                  BS_N_RACK_COLUMNS, &cell_kind, self);
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->view), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  _ ("Rack"), -1);
   show_titles (self);
   bs_rack_table_keys_init (self);
 

@@ -154,6 +154,16 @@ put_away (BsRackView *self, Line *line)
   gtk_widget_set_visible (line->widget, FALSE);
 }
 
+/* Read out as what it is in the list: 1 the first. */
+static void
+name_line (const Line *line, guint position)
+{
+  g_autofree char *name = g_strdup_printf ("%u", position + 1);
+
+  gtk_accessible_update_property (GTK_ACCESSIBLE (line->widget), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  name, -1);
+}
+
 static void
 bind_line (BsRackView *self, Line *line, guint position)
 {
@@ -166,6 +176,8 @@ bind_line (BsRackView *self, Line *line, guint position)
       line->row = g_object_ref (row);
       line->changed = g_signal_connect (row, "changed", G_CALLBACK (row_changed_cb), self);
     }
+  if (line->position != position)
+    name_line (line, position);
   line->position = position;
   for (int column = 0; column < self->n_columns; column++)
     {

@@ -16,6 +16,7 @@
 #include <string.h>
 
 /* A thickness is a class when it differs from it by less, mm: what is typed and read again. */
+#define MOST_LABEL_CHARS 60
 #define SAME_THICKNESS 0.01
 
 #define NUMBER(key, title, hint, member, limit, is_needed)                                         \
@@ -288,6 +289,23 @@ read_run_out (BsBoard *board, const BsBoardColumnInfo *info, const char *text, G
   return fail (error, sentence);
 }
 
+/* Labels stand on boards, in tables and on paper: a page that was pasted by mistake is none. */
+static gboolean
+read_label (BsBoard *board, const char *text, GError **error)
+{
+  if (g_utf8_strlen (text, -1) > MOST_LABEL_CHARS)
+    {
+      g_autofree char *found = bs_text_excerpt (text);
+      g_autofree char *sentence
+          /* Translators: what was typed, and how many letters there may be. */
+          = g_strdup_printf (_ ("%s: expected are no more than %d letters and figures."), found,
+                             MOST_LABEL_CHARS);
+      return fail (error, sentence);
+    }
+  bs_text_set (&board->label, *text != '\0' ? text : NULL);
+  return TRUE;
+}
+
 gboolean
 bs_board_read (BsBoard *board, BsBoardColumn column, const char *text, BsBoardReader *reader,
                GError **error)
@@ -303,7 +321,9 @@ bs_board_read (BsBoard *board, BsBoardColumn column, const char *text, BsBoardRe
     return read_price (board, bare, reader, error);
   if (column == BS_BOARD_WOOD && *bare != '\0')
     return read_wood (board, bare, reader, error);
-  bs_text_set (column == BS_BOARD_WOOD ? &board->wood : &board->label, *bare != '\0' ? bare : NULL);
+  if (column == BS_BOARD_LABEL)
+    return read_label (board, bare, error);
+  bs_text_set (&board->wood, NULL);
   return TRUE;
 }
 

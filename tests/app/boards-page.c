@@ -376,6 +376,12 @@ paste (Rack *rack, const char *text)
   gtk_widget_activate_action (GTK_WIDGET (rack->table), "board.paste", NULL);
 }
 
+static gboolean
+has_77 (gpointer rack)
+{
+  return get_board (rack, 3)->width > 76.9 && get_board (rack, 3)->width < 77.1;
+}
+
 static void
 test_paste (void)
 {
@@ -389,6 +395,27 @@ test_paste (void)
   g_assert_cmpstr (get_board (&rack, 2)->label, ==, "Y");
   bs_history_undo (bs_session_get_history (rack.session));
   g_assert_cmpuint (count_boards (&rack), ==, 1);
+  close_rack (&rack);
+}
+
+/* What came in behind the others is gone to, far as it may be. */
+static void
+test_paste_far (void)
+{
+  Rack rack = open_rack (200);
+  Count count = { &rack, 202 };
+
+  go_to (&rack, 3, BS_BOARD_WIDTH);
+  paste (&rack, "label,wood,thickness,width,length\nX,oak,25,120,2000\nY,oak,25,130,2000\n");
+  desk_wait (has_boards, &count);
+  g_assert_cmpstr (bs_rack_table_get_board (rack.table)->label, ==, "X");
+  g_assert_cmpuint (bs_rack_cell_get_position (bs_rack_table_get_focused (rack.table)), ==, 200);
+
+  /* Over boards that were there nothing is gone to. */
+  go_to (&rack, 3, BS_BOARD_WIDTH);
+  paste (&rack, "77\n");
+  desk_wait (has_77, &rack);
+  g_assert_cmpuint (bs_rack_cell_get_position (bs_rack_table_get_focused (rack.table)), ==, 3);
   close_rack (&rack);
 }
 
@@ -460,6 +487,7 @@ main (int argc, char **argv)
   g_test_add_func ("/boards-page/first", test_first);
   g_test_add_func ("/boards-page/enter", test_enter);
   g_test_add_func ("/boards-page/paste", test_paste);
+  g_test_add_func ("/boards-page/paste-far", test_paste_far);
   g_test_add_data_func ("/boards-page/broken/go-back", GINT_TO_POINTER (FALSE), test_broken);
   g_test_add_data_func ("/boards-page/broken/keep", GINT_TO_POINTER (TRUE), test_broken);
   return g_test_run ();

@@ -207,6 +207,8 @@ typedef struct
   const char *wanted;
 } Paste;
 
+#define LETTERS_60 "abcdefghijklmnopqrstuvwxyzabcdefghijklmnopqrstuvwxyzabcdefgh"
+
 static const Paste pastes[] = {
   { "one-cell", "160", 0, BS_BOARD_WIDTH, "firstA:maple-sugar 50.80x160.0x2000" },
   { "one-row", "160\t2500\n", 0, BS_BOARD_WIDTH, "firstA:maple-sugar 50.80x160.0x2500" },
@@ -223,6 +225,10 @@ static const Paste pastes[] = {
   { "with-a-header", "width\tthickness\tlength\n200\t30\t1000", 0, BS_BOARD_LABEL,
     ": 30.00x200.0x1000" },
   { "broken", "0\n160", 0, BS_BOARD_WIDTH, "secondB:maple-sugar 50.80x160.0x2000; !1-Width" },
+  /* docs/boards-csv.md: 60 letters at most. */
+  { "long-label", LETTERS_60, 0, BS_BOARD_LABEL,
+    "first" LETTERS_60 ":maple-sugar 50.80x150.0x2000" },
+  { "too-long-label", LETTERS_60 "x", 0, BS_BOARD_LABEL, "!1-Label" },
   { "too-many-cells", "left\tleft\tleft", 0, BS_BOARD_RUN_OUT_FRONT, "!1" },
 };
 
