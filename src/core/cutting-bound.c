@@ -11,6 +11,11 @@
 #define PATTERNS_A_ROUND 12
 #define PATTERNS_OF_A_ROW 8
 
+/* Of more kinds of boards than this not all are asked each time, as long as nothing need be proven:
+ * those that come next, until so many are worth more than they cost. */
+#define MANY_SHEETS 100
+#define OFFERS_A_ROUND (4 * PATTERNS_A_ROUND)
+
 /* Sums of values stay below 2^VALUE_BITS. */
 #define VALUE_BITS 60
 
@@ -27,6 +32,8 @@ struct _BsCutMaster
   gint64 *values, *rents;      /* the programme's */
   gint64 *asked, *asked_rents; /* those that the oracle is asked with */
   BsCutDuals duals;            /* best of the rounds */
+  gboolean asks_some;          /* of the sheets, as long as many are worth more than they cost */
+  guint next_sheet;            /* of those, to be asked first */
 };
 
 static guint
@@ -314,7 +321,8 @@ set_floors (BsCutMaster *self)
 /* How sure the prices asked with are to be. */
 typedef enum
 {
-  ASK_QUICKLY, /* the programme's prices; long rows are not searched to the end */
+  ASK_QUICKLY, /* the programme's prices; long rows are not searched to the end, nor many sheets
+                * asked; proves nothing */
   ASK_MIXED,   /* near the prices of the best proof, which swing less than the programme's */
   ASK_EXACTLY,
 } Ask;
@@ -371,16 +379,20 @@ add_profitable (BsCutMaster *self, Ask ask)
   g_autofree gint64 *worth = g_new0 (gint64, model->n_stock + 1);
   g_autofree Offer *offers = g_new (Offer, model->n_sheets + 1);
   guint n_offers = 0, n_added = 0;
+  gboolean asks_some = ask == ASK_QUICKLY && self->asks_some;
+  guint most = asks_some ? OFFERS_A_ROUND : model->n_sheets;
+  guint first = asks_some ? self->next_sheet : 0;
 
   set_asked (self, ask);
   bs_cut_oracle_set_quick (self->oracle, ask == ASK_QUICKLY);
   bs_cut_oracle_set (self->oracle, self->asked, self->demand);
   set_floors (self);
-  for (guint k = 0; k < model->n_sheets; k++)
+  for (guint i = 0; i < model->n_sheets && n_offers < most; i++)
     {
-      guint stock = model->sheets[k].stock;
+      guint k = (first + i) % model->n_sheets, stock = model->sheets[k].stock;
       gint64 value, profit;
 
+      self->next_sheet = k + 1;
       if (self->supply[stock] == 0)
         continue;
       value = bs_cut_oracle_most (self->oracle, k);
@@ -391,6 +403,7 @@ add_profitable (BsCutMaster *self, Ask ask)
       if (profit > self->duals.scale >> 30)
         offers[n_offers++] = (Offer){ k, profit };
     }
+  self->asks_some = asks_some && n_offers == most;
   if (ask != ASK_QUICKLY)
     keep_proof (self, worth);
   qsort (offers, n_offers, sizeof (Offer), compare_offers);
@@ -430,14 +443,16 @@ is_settled (const BsCutMaster *self)
 gboolean
 bs_cut_master_solve (BsCutMaster *self, guint max_rounds, const BsProgress *progress)
 {
-  gboolean is_quick = bs_cut_oracle_has_long_rows (self->oracle);
+  gboolean has_long_rows = bs_cut_oracle_has_long_rows (self->oracle);
+
+  self->asks_some = self->model->n_sheets > MANY_SHEETS;
 
   for (guint round = 0; round < max_rounds; round++)
     {
       if (!solve_programme (self) || !bs_progress_report (progress, 0.0))
         return FALSE;
       read_prices (self);
-      if (is_quick && add_profitable (self, ASK_QUICKLY) > 0)
+      if ((has_long_rows || self->asks_some) && add_profitable (self, ASK_QUICKLY) > 0)
         continue;
       if (self->duals.total > 0 && add_profitable (self, ASK_MIXED) > 0)
         {

@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "core/cutting-oracle-private.h"
 
+#include <stdlib.h>
+
 guint
 bs_cut_band_hash (gconstpointer key)
 {
@@ -24,7 +26,41 @@ typedef struct
   guint type;
   gint32 size;
   gint64 value;
+  gboolean is_plain; /* may have any defect that is sound */
 } Candidate;
+
+/* Whether a part could lie wherever another does, take no more room and be worth no less. A shorter
+ * part may end within a spot that lies inside the longer one. */
+static gboolean
+replaces (const BsCutOracle *self, const Candidate *a, const Candidate *b)
+{
+  const BsCutType *type = &self->model->types[a->type], *other = &self->model->types[b->type];
+
+  if (a->size > b->size || a->value < b->value || type->clear_faces > other->clear_faces
+      || type->clear_edges > other->clear_edges || (type->clear_edges > 0 && a->size < b->size))
+    return FALSE;
+  return a->type < b->type || a->size < b->size || a->value > b->value;
+}
+
+static guint
+drop_replaced (const BsCutOracle *self, Candidate *candidates, guint n)
+{
+  guint n_left = 0;
+
+  for (guint i = 0; i < n; i++)
+    {
+      gboolean is_replaced = FALSE;
+
+      /* Those already dropped were replaced by one that is left or is still to come. */
+      for (guint k = 0; k < n_left && !is_replaced; k++)
+        is_replaced = replaces (self, &candidates[k], &candidates[i]);
+      for (guint k = i + 1; k < n && !is_replaced; k++)
+        is_replaced = replaces (self, &candidates[k], &candidates[i]);
+      if (!is_replaced)
+        candidates[n_left++] = candidates[i];
+    }
+  return n_left;
+}
 
 /* Found once for each band: they are few, the places many. */
 static guint
@@ -37,8 +73,65 @@ find_candidates (BsCutOracle *self, const BsCutSheet *sheet, const BsCutBand *ba
   for (guint t = 0; t < self->model->n_types; t++)
     if (self->values[t] > 0 && self->limits[t] > 0 && class->fits[t]
         && bs_cut_first_size (self, class, t) <= band->first)
-      candidates[n++] = (Candidate){ t, bs_cut_second_size (self, class, t), self->values[t] };
+      candidates[n++] = (Candidate){
+        .type = t,
+        .size = bs_cut_second_size (self, class, t),
+        .value = self->values[t],
+        .is_plain
+        = self->model->types[t].clear_faces == 0 && self->model->types[t].clear_edges == 0,
+      };
+  return drop_replaced (self, candidates, n);
+}
+
+/* Where a spot keeps parts away along the second axis, with what the saw needs beside a pin. */
+typedef struct
+{
+  gint32 from, to;
+  gboolean is_hard; /* pinned or unsound: no part may lie there */
+} Reach;
+
+static int
+compare_reaches (gconstpointer a, gconstpointer b)
+{
+  const Reach *left = a, *right = b;
+
+  return (left->to < right->to) - (left->to > right->to);
+}
+
+/* The spots of a band, the farthest first. */
+static guint
+find_reaches (const BsCutOracle *self, const BsCutSheet *sheet, guint64 spots, Reach *reaches)
+{
+  const BsCutBoards *boards = &self->model->stock[sheet->stock];
+  guint axis = 1 - bs_cut_first_axis (sheet->order), n = 0;
+
+  for (guint k = 0; spots != 0; k++, spots >>= 1)
+    {
+      gint32 kerf = k >= boards->n_defects ? self->model->kerf[axis] : 0;
+
+      if ((spots & 1) != 0)
+        reaches[n++] = (Reach){
+          .from = boards->spots[k].from[axis] - kerf,
+          .to = boards->spots[k].to[axis] + kerf,
+          .is_hard = k >= boards->n_defects || boards->spots[k].faces == BS_CUT_UNSOUND,
+        };
+    }
+  qsort (reaches, n, sizeof (Reach), compare_reaches);
   return n;
+}
+
+/* Whether a part may lie at a place from which on all is clear up to one end, and without pins and
+ * unsound wood up to another. */
+static gboolean
+may_lie (const BsCutOracle *self, const BsCutSheet *sheet, guint64 spots,
+         const Candidate *candidate, gint32 place, gint32 clear_end, gint32 sound_end)
+{
+  gint32 end = place + candidate->size - self->model->kerf[1 - bs_cut_first_axis (sheet->order)];
+
+  if (end <= clear_end || end > sound_end)
+    return end <= clear_end;
+  return candidate->is_plain
+         || bs_cut_model_allows (self->model, sheet, candidate->type, spots, place);
 }
 
 void
@@ -47,6 +140,9 @@ bs_cut_spots_fill_band (BsCutOracle *self, const BsCutSheet *sheet, const BsCutB
 {
   g_autofree Candidate *candidates = g_new (Candidate, self->model->n_types + 1);
   guint n = find_candidates (self, sheet, band, candidates);
+  gint32 clear_end = G_MAXINT32, sound_end = G_MAXINT32;
+  Reach reaches[64];
+  guint n_reaches = find_reaches (self, sheet, band->spots, reaches), next = 0;
 
   best[sheet->room[1]] = 0;
   for (gint32 place = sheet->room[1] - 1; place >= 0; place--)
@@ -54,13 +150,19 @@ bs_cut_spots_fill_band (BsCutOracle *self, const BsCutSheet *sheet, const BsCutB
       gint64 most = best[place + 1];
       int step = -1;
 
+      for (; next < n_reaches && reaches[next].to > place; next++)
+        {
+          clear_end = MIN (clear_end, reaches[next].from);
+          if (reaches[next].is_hard)
+            sound_end = MIN (sound_end, reaches[next].from);
+        }
       for (guint k = 0; k < n; k++)
         {
           const Candidate *candidate = &candidates[k];
           gint32 end = place + candidate->size;
 
           if (end > sheet->room[1] || best[end] + candidate->value <= most
-              || !bs_cut_model_allows (self->model, sheet, candidate->type, band->spots, place))
+              || !may_lie (self, sheet, band->spots, candidate, place, clear_end, sound_end))
             continue;
           most = best[end] + candidate->value;
           step = (int)candidate->type;

@@ -368,6 +368,24 @@ test_kept_in_the_trims (void)
     }
 }
 
+/* 120 boards, each with a hole behind the only part that it can give and each cheaper than the one
+ * before: the five last it is, and nothing costs less: 1000 + 1001 + ... + 1004 = 5010. */
+static void
+test_many_boards (void)
+{
+  g_autoptr (BsPlan) plan = rack_plan_new ();
+  g_autoptr (BsSawPlan) found = NULL;
+
+  for (guint i = 0; i < 120; i++)
+    rack_add_defect (rack_add_board (plan, 1000.0, 60.0 + 0.5 * i, 52.0, 1119 - (gint64)i),
+                     BS_DEFECT_HOLE, BS_FACE_TOP, 930.0, 960.0, 10.0, 50.0);
+  rack_add_part (plan, 5, 900.0, 60.0, 30.0);
+  g_autoptr (BsPlan) cut = solve (plan, &found);
+  g_assert_cmpuint (cut->cuts->len, ==, 5);
+  g_assert_cmpint (found->price_minor, ==, 5010);
+  g_assert_true (found->is_price_least);
+}
+
 /* Edits to a plan whose cuts were found, and whether the proof holds after them. */
 typedef struct
 {
@@ -540,6 +558,7 @@ main (int argc, char **argv)
   g_test_add_func ("/sawing-job/parts-of-another-wood", test_parts_of_another_wood);
   g_test_add_func ("/sawing-job/kept", test_kept);
   g_test_add_func ("/sawing-job/kept-impossible", test_kept_impossible);
+  g_test_add_func ("/sawing-job/many-boards", test_many_boards);
   g_test_add_func ("/sawing-job/kept-in-the-trims", test_kept_in_the_trims);
   for (guint i = 0; i < G_N_ELEMENTS (proof_rows); i++)
     {

@@ -207,8 +207,8 @@ test_offcut (void)
   g_assert_cmpstr (lines[1], ==, "947" THIN "mm long, 80" THIN "mm wide, 52" THIN "mm");
 }
 
-/* Of the rack it is told which board it is; what is to be bought has no name yet. A board whose
- * cuts were planned before and that gets none is not among them. */
+/* Of the rack it is told which board it is; what is to be bought has no name yet. A board that
+ * gives nothing is not among them. */
 static void
 test_sawn_boards (void)
 {
