@@ -123,6 +123,7 @@ draw_chart (cairo_t *cr, const BsChart *chart, gpointer user_data)
                                   .n = marks->len,
                                   .low_n = wish.hardness_low_n,
                                   .high_n = wish.hardness_high_n,
+                                  .is_range_usual = wish.is_hardness_usual,
                                   .units = stack->plan->units };
 
   bs_draw_hardness_chart (cr, &scale, chart);

@@ -419,7 +419,7 @@ new_wishes (BsWoodDetails *self)
                                NULL, bs_wood_wish_fields, bs_n_wood_wish_fields));
   gtk_box_append (
       GTK_BOX (box),
-      bs_form_note_new (_ ("Where you say no hardness, 3 to 4.2 kN (675 to 945 lbf) stands in: "
+      bs_form_note_new (_ ("Where you ask no hardness, 3 to 4.2 kN (675 to 945 lbf) stands in: "
                            "common practice for a surface that is hit and planed again by hand, no "
                            "source. Every use has a range of its own.")));
   return box;

@@ -45,10 +45,14 @@ bs_wood_explain_hardness (const BsWoodCard *card, const BsWoodWish *wish, BsWork
   if (isnan (card->hardness_n))
     return;
   bs_working_add (why, N_ ("side hardness"), "", card->hardness_n, BS_QUANTITY_FORCE, source);
-  bs_working_add (why, N_ ("range that suits the use, from"), "", wish->hardness_low_n,
-                  BS_QUANTITY_FORCE, N_ ("common practice, no source, unless set by you"));
-  bs_working_add (why, N_ ("range that suits the use, to"), "", wish->hardness_high_n,
-                  BS_QUANTITY_FORCE, N_ ("common practice, no source, unless set by you"));
+  source
+      = wish->is_hardness_usual ? N_ ("no range is asked; common practice, no source") : SET_BY_YOU;
+  if (!isnan (wish->hardness_low_n))
+    bs_working_add (why, N_ ("range wanted, from"), "", wish->hardness_low_n, BS_QUANTITY_FORCE,
+                    source);
+  if (!isnan (wish->hardness_high_n))
+    bs_working_add (why, N_ ("range wanted, to"), "", wish->hardness_high_n, BS_QUANTITY_FORCE,
+                    source);
 }
 
 void
