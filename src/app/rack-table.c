@@ -230,6 +230,8 @@ build (BsRackTable *self)
   self->selection = gtk_multi_selection_new (g_object_ref (G_LIST_MODEL (self->rack)));
   self->view = gtk_column_view_new (g_object_ref (GTK_SELECTION_MODEL (self->selection)));
   gtk_widget_add_css_class (self->view, "rack");
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->view), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  C_ ("place", "Boards"), -1);
   show_titles (self);
   append_columns (self);
   show_titles (self);

@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "app/chart-area.h"
+#include "app/drop-down.h"
 #include "app/form.h"
 #include "app/page.h"
 #include "app/wood-columns.h"
@@ -304,8 +305,7 @@ new_sorting (BsWoodComparePage *self)
       gtk_string_list_append (titles, gtk_column_view_column_get_title (column));
     }
   GtkWidget *sorting = gtk_drop_down_new (G_LIST_MODEL (titles), NULL);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (sorting), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _ ("Sorted by"), -1);
+  bs_drop_down_set_name (GTK_DROP_DOWN (sorting), _ ("Sorted by"));
   self->sorting = GTK_DROP_DOWN (sorting);
   g_signal_connect_swapped (sorting, "notify::selected", G_CALLBACK (sorting_cb), self);
   return sorting;

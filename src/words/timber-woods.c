@@ -97,7 +97,8 @@ describe_reason (BsUnfit reason, const char *has, const char *asked)
     case BS_UNFIT_HARD:
       return g_strdup_printf (
           /* Translators: hardness of a wood, greatest hardness asked. */
-          _ ("With a side hardness of %s it is harder than the range up to %s: heavy to mill and to "
+          _ ("With a side hardness of %s it is harder than the range up to %s: heavy to mill and "
+             "to "
              "plane, and it dents the work instead."),
           has, asked);
     case BS_UNFIT_HARDNESS_UNKNOWN:
