@@ -72,7 +72,8 @@ measure_columns (BsBlocks *self, guint n, Columns *columns)
   return total;
 }
 
-/* As many as have room, which share the rest; one always has. */
+/* As many as have room, which share the rest; one always has. Where there are fewer children than
+ * would have room beside one another, the others' room stays empty. */
 static void
 find_columns (BsBlocks *self, int width, Columns *columns)
 {
@@ -81,8 +82,15 @@ find_columns (BsBlocks *self, int width, Columns *columns)
 
   while (n > 1 && rest < 0)
     rest = width - measure_columns (self, --n, columns);
+
+  int widest = 0, parts = (int)n;
   for (guint k = 0; k < n; k++)
-    columns->widths[k] += rest / (int)n;
+    widest = MAX (widest, columns->widths[k]);
+  if (n == count (self))
+    for (; parts < (int)self->most && rest >= widest + self->column_gap; parts++)
+      rest -= widest + self->column_gap;
+  for (guint k = 0; k < n; k++)
+    columns->widths[k] += rest / parts;
 }
 
 static int
