@@ -119,6 +119,8 @@ static const BsAction actions[] = {
     { "Down" } },
   { "clamp.choose-line(1)", BS_ACTION_GROUP_CLAMP, N_ ("Glue line nearer to the back"), { "Up" } },
 
+  { "win.go(-1)", BS_ACTION_GROUP_VIEW, N_ ("To the place before"), { "<Alt>Page_Up" } },
+  { "win.go(1)", BS_ACTION_GROUP_VIEW, N_ ("To the place after"), { "<Alt>Page_Down" } },
   { "view.fit", BS_ACTION_GROUP_VIEW, N_ ("Whole slab"), { "<Control>0", "<Control>KP_0" } },
   { "view.closer",
     BS_ACTION_GROUP_VIEW,

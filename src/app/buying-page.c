@@ -155,8 +155,13 @@ static void
 show_waiting (BsBuyingPage *self)
 {
   BsStudy *study = get_study (self);
+  const gboolean is_working = bs_study_is_working (study);
 
-  gtk_widget_set_visible (self->waiting, bs_study_is_working (study));
+  /* The button goes away, and what comes after it takes the focus. */
+  if (!is_working
+      && (gtk_widget_get_state_flags (self->waiting) & GTK_STATE_FLAG_FOCUS_WITHIN) != 0)
+    gtk_widget_child_focus (self->page, GTK_DIR_TAB_FORWARD);
+  gtk_widget_set_visible (self->waiting, is_working);
   gtk_progress_bar_set_fraction (GTK_PROGRESS_BAR (self->progress), bs_study_get_progress (study));
 }
 
@@ -167,7 +172,7 @@ show_slab (BsBuyingPage *self)
   BsSlabWish wish = bs_slab_wish (plan, plan->buying.lamination_size);
   BsWorking why;
 
-  gtk_widget_set_visible (gtk_widget_get_parent (self->slab), plan->laminations->len == 0);
+  gtk_widget_set_visible (self->slab, plan->laminations->len == 0);
   bs_slab_wish_explain (&wish, plan, plan->buying.lamination_size, &why);
   bs_number_row_show (BS_NUMBER_ROW (self->slab_count), &why, plan->units, NULL);
 }

@@ -90,11 +90,20 @@ show_table (BsClampFinder *self)
   attach_layout (self->table, _ ("Found"), 3, &self->found->found, units);
 }
 
+/* There has to be a glue line. */
+static void
+update_find (BsClampFinder *self)
+{
+  gtk_widget_set_sensitive (self->find, bs_session_get_results (self->session)->stack->n >= 2);
+}
+
 static void
 show (BsClampFinder *self)
 {
   gboolean is_working = self->working != NULL, has_found = self->found != NULL;
   gboolean has_clamps = has_found && self->found->found.n_clamps > 0;
+  gboolean has_focus
+      = (gtk_widget_get_state_flags (GTK_WIDGET (self)) & GTK_STATE_FLAG_FOCUS_WITHIN) != 0;
 
   gtk_widget_set_visible (self->find, !is_working && !has_clamps);
   gtk_widget_set_visible (self->cancel, is_working);
@@ -103,6 +112,8 @@ show (BsClampFinder *self)
   gtk_widget_set_visible (self->weakest, has_clamps);
   gtk_widget_set_visible (self->take, has_clamps);
   gtk_widget_set_visible (GTK_WIDGET (self->difference), has_clamps);
+  if (has_focus) /* the button that had it may have gone */
+    gtk_widget_grab_focus (has_clamps ? self->take : is_working ? self->cancel : self->find);
   if (!has_clamps)
     return;
   show_table (self);
@@ -235,6 +246,7 @@ session_changed_cb (BsClampFinder *self)
 {
   g_assert (BS_IS_CLAMP_FINDER (self));
 
+  update_find (self);
   if (self->plan == NULL || bs_session_get_plan (self->session) == self->plan)
     return;
   g_clear_pointer (&self->plan, bs_plan_unref);
@@ -329,6 +341,7 @@ bs_clamp_finder_new (BsSession *session)
   self->session = g_object_ref (session);
   g_signal_connect_object (session, "changed", G_CALLBACK (session_changed_cb), self,
                            G_CONNECT_SWAPPED);
+  update_find (self);
   return GTK_WIDGET (self);
 }
 

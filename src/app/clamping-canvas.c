@@ -95,6 +95,8 @@ changed_cb (BsClampingCanvas *self)
   self->choice.clamp = MIN (self->choice.clamp, (int)results->set_clamps->len - 1);
   self->choice.line = MIN (self->choice.line, (int)results->stack->n - 2);
   describe (self);
+  gtk_widget_set_visible (GTK_WIDGET (self),
+                          results->stack->n >= 2); /* or nothing is to be pressed */
   if (self->held_plan == NULL)
     gtk_widget_queue_resize (GTK_WIDGET (self));
   gtk_widget_queue_draw (GTK_WIDGET (self));

@@ -10,6 +10,7 @@
 #include "app/clamp-finder.h"
 #include "app/clamp-helps.h"
 #include "app/clamping-canvas.h"
+#include "app/drop-down.h"
 #include "app/live-pressure.h"
 #include "app/page.h"
 #include "app/rows-editor.h"
@@ -99,8 +100,7 @@ new_kind_choice (BsSession *session, const char *id)
   set_row (choice, session, id);
   gtk_widget_add_css_class (choice, "in-row");
   gtk_widget_set_valign (choice, GTK_ALIGN_START);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (choice), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _ ("Kind of clamp"), -1);
+  bs_drop_down_set_name (GTK_DROP_DOWN (choice), _ ("Kind of clamp"));
   show_kind_cb (GTK_DROP_DOWN (choice));
   g_signal_connect (choice, "notify::selected", G_CALLBACK (kind_chosen_cb), NULL);
   g_signal_connect_object (session, "changed", G_CALLBACK (show_kind_cb), choice,

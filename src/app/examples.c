@@ -16,7 +16,7 @@ typedef struct
 
 static const Example examples[] = {
   { "bakery-counter", N_ ("Kneading counter of beech, in millimetres") },
-  { "wedging-table", N_ ("Potter's table of ash, in inches") },
+  { "wedging-table", N_ ("Potter’s table of ash, in inches") },
   { "library-counter", N_ ("Lending counter of sixty laminations") },
   { "bread-shelf", N_ ("Bread shelf, ready to glue") },
   { "school-counter", N_ ("Serving counter, still to be cut from its boards") },

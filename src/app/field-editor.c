@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 #include <math.h>
 
+#include "app/drop-down.h"
 #include "app/wood-choice.h"
 #include "core/money.h"
 #include "core/text.h"
@@ -457,8 +458,11 @@ build_control (BsFieldEditor *self)
   gtk_widget_insert_before (self->frame, GTK_WIDGET (self), self->problem);
   gtk_accessible_update_relation (GTK_ACCESSIBLE (self->control),
                                   GTK_ACCESSIBLE_RELATION_DESCRIBED_BY, self->problem, NULL, -1);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (self->control), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _ (self->field->label), -1);
+  if (GTK_IS_DROP_DOWN (self->control))
+    bs_drop_down_set_name (GTK_DROP_DOWN (self->control), _ (self->field->label));
+  else
+    gtk_accessible_update_property (GTK_ACCESSIBLE (self->control), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                    _ (self->field->label), -1);
   if (self->field->hint != NULL)
     gtk_widget_set_tooltip_text (self->control, _ (self->field->hint));
 }

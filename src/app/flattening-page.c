@@ -204,8 +204,7 @@ show_planer (BsFlatteningPage *self)
   bs_flatten_explain_packs (stack, &why);
   bs_number_row_show (self->packs, &why, stack->plan->units, NULL);
   gtk_label_set_text (self->planer_words, words);
-  gtk_widget_set_visible (gtk_widget_get_parent (self->planer),
-                          stack->plan->slab.flatten_method == BS_FLATTEN_BY_PLANER);
+  gtk_widget_set_visible (self->planer, stack->plan->slab.flatten_method == BS_FLATTEN_BY_PLANER);
 }
 
 static void
@@ -223,7 +222,7 @@ show_what_there_is (BsFlatteningPage *self, gboolean has_map)
   for (gsize i = 0; i < G_N_ELEMENTS (self->profiles); i++)
     gtk_widget_set_visible (self->profiles[i], has_map);
   for (gsize i = 0; i < G_N_ELEMENTS (self->numbers); i++)
-    gtk_widget_set_visible (gtk_widget_get_parent (self->numbers[i]), has_map);
+    gtk_widget_set_visible (self->numbers[i], has_map);
 }
 
 static void
@@ -320,6 +319,8 @@ add_spots (BsFlatteningPage *self, GtkWidget *block, gboolean is_top)
       gtk_label_set_wrap (GTK_LABEL (label), TRUE);
       gtk_button_set_child (GTK_BUTTON (button), label);
       gtk_button_set_has_frame (GTK_BUTTON (button), FALSE);
+      gtk_accessible_update_relation (GTK_ACCESSIBLE (button), GTK_ACCESSIBLE_RELATION_LABELLED_BY,
+                                      label, NULL, -1);
       gtk_box_append (GTK_BOX (block), button);
       self->spots[is_top][i] = GTK_BUTTON (button);
       g_signal_connect_object (button, "clicked", G_CALLBACK (spot_chosen_cb), self, 0);

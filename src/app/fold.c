@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/fold.h"
 
+#include "app/focus-order.h"
+
 /* The column's width; and, folded, the part of the height that the last child gets. */
 #define COLUMN_WIDTH 300
 #define SECOND_SHARE 0.2
@@ -232,6 +234,7 @@ bs_fold_class_init (BsFoldClass *class)
   object_class->dispose = bs_fold_dispose;
   object_class->get_property = bs_fold_get_property;
   object_class->set_property = bs_fold_set_property;
+  widget_class->focus = bs_focus_in_order;
   widget_class->get_request_mode = bs_fold_get_request_mode;
   widget_class->measure = bs_fold_measure;
   widget_class->size_allocate = bs_fold_size_allocate;

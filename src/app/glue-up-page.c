@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "app/actions.h"
+#include "app/focus-order.h"
 #include "app/resources.h"
 #include "plan/edits.h"
 
@@ -287,6 +288,7 @@ bs_glue_up_page_class_init (BsGlueUpPageClass *class)
   GtkWidgetClass *widget_class = GTK_WIDGET_CLASS (class);
 
   G_OBJECT_CLASS (class)->dispose = bs_glue_up_page_dispose;
+  widget_class->focus = bs_focus_in_order;
   widget_class->grab_focus = bs_glue_up_page_grab_focus;
 
   g_type_ensure (BS_TYPE_GLUE_UP_CANVAS);

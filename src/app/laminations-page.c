@@ -6,6 +6,7 @@
 #include <math.h>
 
 #include "app/appearance.h"
+#include "app/focus-order.h"
 #include "app/form.h"
 #include "app/lamination-fields.h"
 #include "app/page.h"
@@ -506,6 +507,9 @@ build (BsLaminationsPage *self)
   gtk_single_selection_set_can_unselect (self->selection, TRUE);
   self->table = gtk_column_view_new (g_object_ref (GTK_SELECTION_MODEL (self->selection)));
   gtk_widget_add_css_class (self->table, "data-table");
+  gtk_accessible_update_property (GTK_ACCESSIBLE (self->table), GTK_ACCESSIBLE_PROPERTY_LABEL,
+                                  C_ ("place", "Laminations"), -1);
+  bs_focus_back_through_cells (self->table);
   append_columns (self);
 
   GtkWidget *scroller = gtk_scrolled_window_new ();

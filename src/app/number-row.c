@@ -42,7 +42,7 @@ popover_new (GtkLabel *label)
   GtkWidget *scroller = gtk_scrolled_window_new ();
 
   gtk_label_set_selectable (label, TRUE);
-  gtk_widget_set_focusable (GTK_WIDGET (label), FALSE); /* or all of it is selected at once */
+  gtk_widget_set_can_focus (GTK_WIDGET (label), FALSE); /* or all of it is selected at once */
   gtk_label_set_wrap (label, TRUE);
   gtk_label_set_xalign (label, 0.0f);
   gtk_label_set_width_chars (label, 48);

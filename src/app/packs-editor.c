@@ -4,6 +4,8 @@
 
 #include <glib/gi18n.h>
 
+#include "app/blocks.h"
+#include "app/drop-down.h"
 #include "core/packs.h"
 #include "plan/edits.h"
 
@@ -15,7 +17,7 @@ struct _BsPacksEditor
   char *shown; /* the labels and packs shown, so that nothing is built anew in vain */
   GtkWidget *column;
   /* borrowed from the column */
-  GtkFlowBox *packs;
+  BsBlocks *packs;
   GtkLabel *none;
   GtkBox *maker;
   GtkDropDown *first;
@@ -136,8 +138,7 @@ add_pack (BsPacksEditor *self, const BsPlan *plan, guint number)
   g_signal_connect (button, "clicked", G_CALLBACK (take_apart_cb), self);
   gtk_box_append (GTK_BOX (row), label);
   gtk_box_append (GTK_BOX (row), button);
-  gtk_flow_box_append (self->packs, row);
-  gtk_widget_set_focusable (gtk_widget_get_parent (row), FALSE);
+  bs_blocks_append (self->packs, row);
 }
 
 /* All that is shown, as one text. */
@@ -181,7 +182,7 @@ changed_cb (BsPacksEditor *self)
   if (is_same)
     return;
   for (GtkWidget *child; (child = gtk_widget_get_first_child (GTK_WIDGET (self->packs))) != NULL;)
-    gtk_flow_box_remove (self->packs, child);
+    gtk_widget_unparent (child);
   for (guint i = 0; i < plan->packs->len; i++)
     add_pack (self, plan, i);
   gtk_widget_set_visible (GTK_WIDGET (self->packs), plan->packs->len > 0);
@@ -219,8 +220,11 @@ add_labelled (GtkBox *box, const char *text, GtkWidget *widget)
   GtkWidget *label = gtk_label_new_with_mnemonic (text);
 
   gtk_label_set_mnemonic_widget (GTK_LABEL (label), widget);
-  gtk_accessible_update_relation (GTK_ACCESSIBLE (widget), GTK_ACCESSIBLE_RELATION_LABELLED_BY,
-                                  label, NULL, -1);
+  if (GTK_IS_DROP_DOWN (widget))
+    bs_drop_down_set_name (GTK_DROP_DOWN (widget), gtk_label_get_text (GTK_LABEL (label)));
+  else
+    gtk_accessible_update_relation (GTK_ACCESSIBLE (widget), GTK_ACCESSIBLE_RELATION_LABELLED_BY,
+                                    label, NULL, -1);
   gtk_box_append (box, label);
   gtk_box_append (box, widget);
 }
@@ -232,7 +236,7 @@ bs_packs_editor_init (BsPacksEditor *self)
   GtkWidget *make = gtk_button_new_with_label (_ ("Make a pack"));
 
   self->column = gtk_box_new (GTK_ORIENTATION_VERTICAL, 6);
-  self->packs = GTK_FLOW_BOX (gtk_flow_box_new ());
+  self->packs = BS_BLOCKS (bs_blocks_new (3, 36, 0));
   self->none = GTK_LABEL (gtk_label_new (_ ("None: the whole slab is glued in one press.")));
   self->maker = GTK_BOX (gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 6));
   self->first = GTK_DROP_DOWN (gtk_drop_down_new (NULL, NULL));
@@ -241,9 +245,6 @@ bs_packs_editor_init (BsPacksEditor *self)
   gtk_widget_add_css_class (heading, "strong");
   gtk_label_set_xalign (GTK_LABEL (heading), 0.0f);
   gtk_label_set_xalign (self->none, 0.0f);
-  gtk_flow_box_set_selection_mode (self->packs, GTK_SELECTION_NONE);
-  gtk_flow_box_set_max_children_per_line (self->packs, 3);
-  gtk_flow_box_set_column_spacing (self->packs, 36);
   add_labelled (self->maker, _ ("_From"), GTK_WIDGET (self->first));
   add_labelled (self->maker, _ ("_how many"), GTK_WIDGET (self->count));
   gtk_box_append (self->maker, make);

@@ -2,6 +2,8 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "app/page.h"
 
+#include "app/blocks.h"
+
 static GtkWidget *
 get_column (GtkWidget *page)
 {
@@ -12,11 +14,7 @@ get_column (GtkWidget *page)
 static GtkWidget *
 new_flow (void)
 {
-  GtkWidget *flow = gtk_flow_box_new ();
-  gtk_flow_box_set_selection_mode (GTK_FLOW_BOX (flow), GTK_SELECTION_NONE);
-  gtk_flow_box_set_max_children_per_line (GTK_FLOW_BOX (flow), 3);
-  gtk_flow_box_set_column_spacing (GTK_FLOW_BOX (flow), 36);
-  gtk_flow_box_set_row_spacing (GTK_FLOW_BOX (flow), 24);
+  GtkWidget *flow = bs_blocks_new (3, 36, 24);
   gtk_widget_set_valign (flow, GTK_ALIGN_START);
   return flow;
 }
@@ -38,14 +36,12 @@ bs_page_add (GtkWidget *page, GtkWidget *block)
   GtkWidget *column = get_column (page);
   GtkWidget *flow = gtk_widget_get_last_child (column);
 
-  if (flow == NULL || !GTK_IS_FLOW_BOX (flow))
+  if (flow == NULL || !BS_IS_BLOCKS (flow))
     {
       flow = new_flow ();
       gtk_box_append (GTK_BOX (column), flow);
     }
-  gtk_flow_box_append (GTK_FLOW_BOX (flow), block);
-  /* The block's own fields take the focus, not the box around them. */
-  gtk_widget_set_focusable (gtk_widget_get_parent (block), FALSE);
+  bs_blocks_append (BS_BLOCKS (flow), block);
 }
 
 void
@@ -62,7 +58,7 @@ bs_page_text_new (const char *text, const char *css_class)
   gtk_label_set_xalign (GTK_LABEL (label), 0.0f);
   gtk_label_set_wrap (GTK_LABEL (label), TRUE);
   gtk_label_set_selectable (GTK_LABEL (label), TRUE);
-  gtk_widget_set_focusable (label, FALSE); /* or all of it is selected at once */
+  gtk_widget_set_can_focus (label, FALSE); /* or all of it is selected at once */
   if (css_class != NULL)
     gtk_widget_add_css_class (label, css_class);
   return label;

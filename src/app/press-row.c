@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "app/blocks.h"
 #include "app/number-row.h"
 #include "app/page.h"
 #include "core/units.h"
@@ -13,7 +14,7 @@
 
 /* limit_s: what the glue allows; 0: nothing is said of it. */
 static void
-add_number (GtkFlowBox *numbers, const BsWorking *why, BsUnitSystem units, double limit_s)
+add_number (BsBlocks *numbers, const BsWorking *why, BsUnitSystem units, double limit_s)
 {
   GtkWidget *row = bs_number_row_new ();
   g_autofree char *limit = bs_units_format (limit_s, BS_QUANTITY_TIME, units);
@@ -22,21 +23,17 @@ add_number (GtkFlowBox *numbers, const BsWorking *why, BsUnitSystem units, doubl
 
   bs_number_row_show (BS_NUMBER_ROW (row), why, units, note);
   gtk_widget_set_size_request (row, NUMBER_WIDTH, -1);
-  gtk_flow_box_append (numbers, row);
-  gtk_widget_set_focusable (gtk_widget_get_parent (row), FALSE);
+  bs_blocks_append (numbers, row);
 }
 
 static GtkWidget *
 numbers_new (const BsSchedule *schedule, const BsStage *stage)
 {
-  GtkFlowBox *numbers = GTK_FLOW_BOX (gtk_flow_box_new ());
+  BsBlocks *numbers = BS_BLOCKS (bs_blocks_new (4, 12, 0));
   BsUnitSystem units = schedule->stack->plan->units;
   const BsStagesInput *input = &schedule->job.input;
   BsWorking why;
 
-  gtk_flow_box_set_selection_mode (numbers, GTK_SELECTION_NONE);
-  gtk_flow_box_set_max_children_per_line (numbers, 4);
-  gtk_flow_box_set_column_spacing (numbers, 12);
   bs_schedule_why_assembly (schedule, stage, &why);
   add_number (numbers, &why, units, input->total_s);
   bs_schedule_why_open (schedule, stage, &why);

@@ -165,7 +165,7 @@ changed_cb (BsProposalPane *self)
   bs_study_set_plan (self->pressing,
                      self->proposed != NULL && !is_looking ? self->proposed->stack->plan : NULL);
   gtk_widget_set_visible (self->found, self->proposed != NULL);
-  gtk_widget_set_visible (gtk_widget_get_parent (self->numbers), self->proposed != NULL);
+  gtk_widget_set_visible (self->numbers, self->proposed != NULL);
   bs_proposal_picture_show (BS_PROPOSAL_PICTURE (self->picture), self->proposed);
   if (self->proposed == NULL)
     return;

@@ -6,6 +6,7 @@
 #include <math.h>
 
 #include "app/appearance.h"
+#include "app/blocks.h"
 #include "app/number-row.h"
 #include "app/page.h"
 #include "core/money.h"
@@ -233,18 +234,13 @@ bs_purchase_view_class_init (BsPurchaseViewClass *class)
 static void
 add_numbers (BsPurchaseView *self)
 {
-  self->flow = gtk_flow_box_new ();
-  gtk_flow_box_set_selection_mode (GTK_FLOW_BOX (self->flow), GTK_SELECTION_NONE);
-  gtk_flow_box_set_max_children_per_line (GTK_FLOW_BOX (self->flow), 3);
-  gtk_flow_box_set_column_spacing (GTK_FLOW_BOX (self->flow), 36);
-  gtk_flow_box_set_row_spacing (GTK_FLOW_BOX (self->flow), 12);
+  self->flow = bs_blocks_new (3, 36, 12);
   for (guint i = 0; i < N_NUMBERS; i++)
     {
       GtkWidget *number = bs_number_row_new ();
 
       self->numbers[i] = BS_NUMBER_ROW (number);
-      gtk_flow_box_append (GTK_FLOW_BOX (self->flow), number);
-      gtk_widget_set_focusable (gtk_widget_get_parent (number), FALSE);
+      bs_blocks_append (BS_BLOCKS (self->flow), number);
     }
 }
 

@@ -120,7 +120,7 @@ bs_rack_table_show_status (BsRackTable *self)
       int column = bs_rack_cell_get_column (cell);
       const Draft *draft = find_draft (self, bs_rack_table_get_board_of (cell), column);
       const char *hint = column == BS_RACK_FINISH
-                             ? N_ ("Cut to the slab's length, ripped and planed")
+                             ? N_ ("Cut to the slab’s length, ripped and planed")
                              : bs_board_columns[column].hint;
       is_wrong = draft != NULL;
       text = is_wrong ? draft->sentence : hint != NULL ? _ (hint) : "";

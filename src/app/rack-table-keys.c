@@ -54,13 +54,16 @@ step (BsRackTable *self, guint position, int column, int down, int across, gbool
   go_to (self, (guint)row, self->first_column, extend);
 }
 
-/* To the next or the last cell, over the ends of rows; FALSE where the table ends. */
+/* To the next or the last cell, over the ends of rows; back from the first cell to the table as a
+ * whole. FALSE where the table ends. */
 static gboolean
 tab (BsRackTable *self, guint position, int column, int across)
 {
   int cell = (int)position * (LAST_COLUMN + 1) + column + across;
 
-  if (cell < 0 || cell > (int)get_last_row (self) * (LAST_COLUMN + 1) + LAST_COLUMN)
+  if (cell < 0)
+    return gtk_widget_grab_focus (gtk_widget_get_ancestor (self->view, GTK_TYPE_SCROLLED_WINDOW));
+  if (cell > (int)get_last_row (self) * (LAST_COLUMN + 1) + LAST_COLUMN)
     return FALSE;
   go_to (self, (guint)(cell / (LAST_COLUMN + 1)), cell % (LAST_COLUMN + 1), FALSE);
   return TRUE;

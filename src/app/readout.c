@@ -129,7 +129,7 @@ changed_cb (BsReadout *self)
           [ROW_TIME] = time_left,
           [ROW_PRESSURE] = wanted,
           /* Translators: beside a number: the unit of what an order costs. */
-          [ROW_ORDER] = _ ("points") };
+          [ROW_ORDER] = results->stack->n > 0 ? _ ("points") : NULL };
 
   for (guint i = 0; i < N_ROWS; i++)
     {

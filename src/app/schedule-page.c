@@ -246,7 +246,7 @@ build (BsSchedulePage *self)
       self->page,
       bs_page_text_new (_ ("The times are those of the hands in Shop: time yourselves once and "
                            "type them there. Try the hardest press dry, with a watch, before any "
-                           "glue is spread, and go by the adhesive's data sheet."),
+                           "glue is spread, and go by the adhesive’s data sheet."),
                         "faint"));
   gtk_widget_set_parent (self->page, GTK_WIDGET (self));
 }

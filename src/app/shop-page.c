@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "app/drop-down.h"
 #include "app/form.h"
 #include "app/page.h"
 #include "app/rows-editor.h"
@@ -123,8 +124,7 @@ new_adhesive_choice (BsSession *session)
     gtk_string_list_append (names, bs_words_adhesive (g_ptr_array_index (adhesives, i)));
 
   GtkWidget *choice = gtk_drop_down_new (G_LIST_MODEL (names), NULL);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (choice), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _ ("Adhesive"), -1);
+  bs_drop_down_set_name (GTK_DROP_DOWN (choice), _ ("Adhesive"));
   show_adhesive_cb (GTK_DROP_DOWN (choice), session);
   g_signal_connect_object (choice, "notify::selected", G_CALLBACK (adhesive_chosen_cb), session, 0);
   g_signal_connect_object (session, "changed", G_CALLBACK (show_adhesive_cb), choice,

@@ -54,7 +54,7 @@ about_action (GtkWidget *widget, const char *name, GVariant *unused)
                          GTK_LICENSE_GPL_3_0, "copyright", _ ("The Broadstave developers"),
                          "comments",
                          _ ("Plans a laminated solid-wood slab. The numbers help to decide; the "
-                            "maker's data sheets, local "
+                            "maker’s data sheets, local "
                             "rules and licensed practice come before them."),
                          NULL);
 }

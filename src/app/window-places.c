@@ -76,6 +76,17 @@ hold_width (GtkWidget *sidebar)
   gtk_widget_set_size_request (sidebar, widest + SIDE_PADDING, -1);
 }
 
+/* To the first thing in it that takes the focus, wherever that was before. A pane complains when it
+ * is to forget that. */
+static gboolean
+enter (GtkWidget *page)
+{
+  for (GtkWidget *child, *in = page; (child = gtk_widget_get_focus_child (in)) != NULL; in = child)
+    if (!GTK_IS_PANED (in))
+      gtk_widget_set_focus_child (in, NULL);
+  return gtk_widget_child_focus (page, GTK_DIR_TAB_FORWARD);
+}
+
 /* In the list itself Tab would go from place to place, which is what the arrow keys are for. Here
  * it goes on into the place, and back to what stands before the list. */
 static gboolean
@@ -83,10 +94,25 @@ key_in_list_cb (GtkEventControllerKey *controller, guint key, guint code, GdkMod
                 BsWindow *self)
 {
   if (key == GDK_KEY_Tab && (state & gtk_accelerator_get_default_mod_mask ()) == 0)
-    return gtk_widget_child_focus (gtk_stack_get_visible_child (self->places), GTK_DIR_TAB_FORWARD);
+    return enter (gtk_stack_get_visible_child (self->places));
   if (key == GDK_KEY_ISO_Left_Tab)
     return gtk_widget_grab_focus (gtk_widget_get_prev_sibling (self->sidebar));
   return GDK_EVENT_PROPAGATE;
+}
+
+/* Rows of the list are read out by what stands in them. */
+static void
+name_rows (GtkWidget *sidebar)
+{
+  GtkWidget *list = gtk_widget_get_first_child (sidebar);
+
+  while (list != NULL && !GTK_IS_LIST_BOX (list))
+    list = gtk_widget_get_first_child (list);
+  g_return_if_fail (list != NULL);
+  for (guint i = 0; i < G_N_ELEMENTS (places); i++)
+    gtk_accessible_update_property (
+        GTK_ACCESSIBLE (gtk_list_box_get_row_at_index (GTK_LIST_BOX (list), (int)i)),
+        GTK_ACCESSIBLE_PROPERTY_LABEL, g_dpgettext2 (NULL, "place", places[i].title), -1);
 }
 
 void
@@ -101,10 +127,44 @@ bs_window_places_init (BsWindow *self)
     gtk_stack_add_titled (self->places, gtk_box_new (GTK_ORIENTATION_HORIZONTAL, 0), places[i].name,
                           g_dpgettext2 (NULL, "place", places[i].title));
   hold_width (self->sidebar);
+  name_rows (self->sidebar);
   gtk_stack_set_visible_child_name (self->places, "glue-up");
   place_chosen_cb (self);
   g_signal_connect_object (self->places, "notify::visible-child", G_CALLBACK (place_chosen_cb),
                            self, G_CONNECT_SWAPPED);
+}
+
+/* To what the page itself says that it begins with, or to the first thing in it. A page of forms
+ * would take the focus as a whole, to be scrolled, and nobody would see where it is. */
+static void
+focus_page (GtkWidget *page)
+{
+  if (gtk_widget_get_focusable (page) || !gtk_widget_grab_focus (page))
+    enter (page);
+}
+
+/* The neighbours of the place that is shown, in the list's order. */
+static void
+go_action (GtkWidget *widget, const char *action, GVariant *by)
+{
+  BsWindow *self = BS_WINDOW (widget);
+  const char *name = gtk_stack_get_visible_child_name (self->places);
+
+  for (int i = 0; name != NULL && i < (int)G_N_ELEMENTS (places); i++)
+    if (g_str_equal (places[i].name, name))
+      {
+        const int to = i + g_variant_get_int32 (by);
+        if (to >= 0 && to < (int)G_N_ELEMENTS (places))
+          bs_window_go_to (self, places[to].name);
+        gtk_window_set_focus_visible (GTK_WINDOW (self), TRUE);
+        return;
+      }
+}
+
+void
+bs_window_places_class_init (GtkWidgetClass *class)
+{
+  gtk_widget_class_install_action (class, "win.go", "i", go_action);
 }
 
 void
@@ -113,5 +173,5 @@ bs_window_go_to (BsWindow *self, const char *place)
   if (gtk_stack_get_visible_child (self->places) == NULL) /* before the first frame */
     return;
   gtk_stack_set_visible_child_name (self->places, place);
-  gtk_widget_grab_focus (gtk_widget_get_first_child (gtk_stack_get_visible_child (self->places)));
+  focus_page (gtk_widget_get_first_child (gtk_stack_get_visible_child (self->places)));
 }

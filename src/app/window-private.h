@@ -57,6 +57,7 @@ void bs_window_guard_async (BsWindow *self, GAsyncReadyCallback callback, gpoint
 gboolean bs_window_guard_finish (BsWindow *self, GAsyncResult *result);
 
 /* window-places.c */
+void bs_window_places_class_init (GtkWidgetClass *class);
 void bs_window_places_init (BsWindow *self);
 /* Shows the place of that name and puts the focus there. */
 void bs_window_go_to (BsWindow *self, const char *place);

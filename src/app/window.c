@@ -176,6 +176,7 @@ bs_window_class_init (BsWindowClass *class)
 
   bs_window_actions_class_init (widget_class);
   bs_window_file_class_init (widget_class);
+  bs_window_places_class_init (widget_class);
   bs_window_print_class_init (widget_class);
 }
 

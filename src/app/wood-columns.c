@@ -19,6 +19,7 @@ typedef struct
   char *(*format) (const BsWoodCard *card, const BsPlan *plan);
   double (*value) (const BsWoodCard *card);
   gboolean is_number; /* flush right */
+  int chars;          /* as narrow as that where the window is; 0: shown whole */
 } Column;
 
 static char *
@@ -39,18 +40,6 @@ static double
 get_hardness (const BsWoodCard *card)
 {
   return card->hardness_n;
-}
-
-static char *
-format_density (const BsWoodCard *card, const BsPlan *plan)
-{
-  return bs_units_format (card->density, BS_QUANTITY_DENSITY, plan->units);
-}
-
-static double
-get_density (const BsWoodCard *card)
-{
-  return card->density;
 }
 
 static char *
@@ -154,8 +143,8 @@ format_figures (const BsWoodCard *card, const BsPlan *plan)
 }
 
 static const Column columns[] = {
-  { NC_ ("column", "Wood"), format_name, NULL, FALSE },
-  { NC_ ("column", "Fits"), format_fit, count_reasons, FALSE },
+  { NC_ ("column", "Wood"), format_name, NULL, FALSE, 15 },
+  { NC_ ("column", "Fits"), format_fit, count_reasons, FALSE, 8 },
   { NC_ ("column", "Hardness"), format_hardness, get_hardness, TRUE },
   { NC_ ("column", "Moves"), format_movement, get_movement, TRUE },
   { NC_ ("column", "Weighs"), format_mass, get_mass, TRUE },
@@ -163,7 +152,6 @@ static const Column columns[] = {
   { NC_ ("column", "Costs"), format_cost, get_cost, TRUE },
   { NC_ ("column", "Planing"), format_planing, get_hardness, FALSE },
   { NC_ ("column", "Thickest"), format_thickest, get_thickest, TRUE },
-  { NC_ ("column", "Density"), format_density, get_density, TRUE },
   { NC_ ("column", "Figures"), format_figures, NULL, FALSE },
 };
 
@@ -183,6 +171,8 @@ show_cell (GtkListItem *item, const Cell *cell)
   GtkWidget *label = gtk_list_item_get_child (item);
 
   gtk_label_set_text (GTK_LABEL (label), text);
+  if (cell->column->chars > 0)
+    gtk_widget_set_tooltip_text (label, text);
   if (card->unfit == 0)
     gtk_widget_remove_css_class (label, "faint");
   else
@@ -195,6 +185,11 @@ setup_cb (GtkSignalListItemFactory *factory, GtkListItem *item, const Cell *cell
   GtkWidget *label = gtk_label_new (NULL);
 
   gtk_label_set_xalign (GTK_LABEL (label), cell->column->is_number ? 1.0f : 0.0f);
+  if (cell->column->chars > 0)
+    {
+      gtk_label_set_ellipsize (GTK_LABEL (label), PANGO_ELLIPSIZE_END);
+      gtk_label_set_width_chars (GTK_LABEL (label), cell->column->chars);
+    }
   gtk_list_item_set_child (item, label);
 }
 
@@ -265,6 +260,7 @@ append_column (GtkColumnView *table, const Column *column, BsSession *session)
   Cell *own = g_memdup2 (cell, sizeof *cell);
   sorter = GTK_SORTER (gtk_custom_sorter_new (compare_items, own, g_free));
   gtk_column_view_column_set_sorter (view_column, sorter);
+  gtk_column_view_column_set_expand (view_column, column->chars > 0);
   gtk_column_view_append_column (table, view_column);
 }
 

@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "app/chart-area.h"
+#include "app/drop-down.h"
 #include "app/form.h"
 #include "app/page.h"
 #include "app/wood-columns.h"
@@ -123,6 +124,7 @@ draw_chart (cairo_t *cr, const BsChart *chart, gpointer user_data)
                                   .n = marks->len,
                                   .low_n = wish.hardness_low_n,
                                   .high_n = wish.hardness_high_n,
+                                  .is_range_usual = wish.is_hardness_usual,
                                   .units = stack->plan->units };
 
   bs_draw_hardness_chart (cr, &scale, chart);
@@ -303,8 +305,7 @@ new_sorting (BsWoodComparePage *self)
       gtk_string_list_append (titles, gtk_column_view_column_get_title (column));
     }
   GtkWidget *sorting = gtk_drop_down_new (G_LIST_MODEL (titles), NULL);
-  gtk_accessible_update_property (GTK_ACCESSIBLE (sorting), GTK_ACCESSIBLE_PROPERTY_LABEL,
-                                  _ ("Sorted by"), -1);
+  bs_drop_down_set_name (GTK_DROP_DOWN (sorting), _ ("Sorted by"));
   self->sorting = GTK_DROP_DOWN (sorting);
   g_signal_connect_swapped (sorting, "notify::selected", G_CALLBACK (sorting_cb), self);
   return sorting;

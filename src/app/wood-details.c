@@ -4,6 +4,7 @@
 
 #include <glib/gi18n.h>
 
+#include "app/blocks.h"
 #include "app/form.h"
 #include "app/number-row.h"
 #include "app/question.h"
@@ -153,8 +154,8 @@ bs_wood_details_refresh (BsWoodDetails *self)
   g_return_if_fail (BS_IS_WOOD_DETAILS (self));
 
   const BsWood *wood = get_wood (self);
-  gtk_widget_set_visible (gtk_widget_get_parent (self->about), wood != NULL);
-  gtk_widget_set_visible (gtk_widget_get_parent (self->use), wood != NULL);
+  gtk_widget_set_visible (self->about, wood != NULL);
+  gtk_widget_set_visible (self->use, wood != NULL);
   update_buttons (self);
   if (wood == NULL)
     return;
@@ -396,17 +397,11 @@ bs_wood_details_class_init (BsWoodDetailsClass *class)
 static void
 bs_wood_details_init (BsWoodDetails *self)
 {
-  GtkWidget *flow = gtk_flow_box_new ();
-
-  self->box = flow;
+  self->box = bs_blocks_new (3, 36, 24);
   self->figures = GTK_BOX (gtk_box_new (GTK_ORIENTATION_VERTICAL, 0));
-  gtk_flow_box_set_selection_mode (GTK_FLOW_BOX (flow), GTK_SELECTION_NONE);
-  gtk_flow_box_set_max_children_per_line (GTK_FLOW_BOX (flow), 3);
-  gtk_flow_box_set_column_spacing (GTK_FLOW_BOX (flow), 36);
-  gtk_flow_box_set_row_spacing (GTK_FLOW_BOX (flow), 24);
   self->about = new_facts (self);
   self->use = new_buttons (self);
-  gtk_widget_set_parent (flow, GTK_WIDGET (self));
+  gtk_widget_set_parent (self->box, GTK_WIDGET (self));
 }
 
 static GtkWidget *
@@ -419,7 +414,7 @@ new_wishes (BsWoodDetails *self)
                                NULL, bs_wood_wish_fields, bs_n_wood_wish_fields));
   gtk_box_append (
       GTK_BOX (box),
-      bs_form_note_new (_ ("Where you say no hardness, 3 to 4.2 kN (675 to 945 lbf) stands in: "
+      bs_form_note_new (_ ("Where you ask no hardness, 3 to 4.2 kN (675 to 945 lbf) stands in: "
                            "common practice for a surface that is hit and planed again by hand, no "
                            "source. Every use has a range of its own.")));
   return box;
@@ -434,9 +429,7 @@ add_blocks (BsWoodDetails *self)
   for (gsize i = 0; i < G_N_ELEMENTS (blocks); i++)
     {
       gtk_widget_set_valign (blocks[i], GTK_ALIGN_START);
-      gtk_flow_box_append (GTK_FLOW_BOX (self->box), blocks[i]);
-      /* What is in it takes the focus. */
-      gtk_widget_set_focusable (gtk_widget_get_parent (blocks[i]), FALSE);
+      bs_blocks_append (BS_BLOCKS (self->box), blocks[i]);
     }
 }
 

@@ -157,13 +157,11 @@ const BsField bs_currency_field
 
 const BsField bs_wood_wish_fields[] = {
   FIELD (BS_FIELD_NUMBER, N_ ("Side hardness, from"),
-         N_ ("Softer dents and wants flattening often. Empty: 3 kN (675 lbf), common practice for "
-             "what is hit and planed again by hand; no source"),
-         BsPlan, slab.hardness_low_n, &bs_limits.hardness, TRUE),
+         N_ ("Softer dents and wants flattening often. Empty: not asked"), BsPlan,
+         slab.hardness_low_n, &bs_limits.hardness, TRUE),
   FIELD (BS_FIELD_NUMBER, N_ ("Side hardness, to"),
-         N_ ("Harder is heavy to mill and to plane, and dents the work. Empty: 4.2 kN (945 lbf), "
-             "common practice; no source"),
-         BsPlan, slab.hardness_high_n, &bs_limits.hardness, TRUE),
+         N_ ("Harder is heavy to mill and to plane, and dents the work. Empty: not asked"), BsPlan,
+         slab.hardness_high_n, &bs_limits.hardness, TRUE),
   FIELD (BS_FIELD_NUMBER, N_ ("The slab weighs, at most"), N_ ("Empty: not asked"), BsPlan,
          slab.wood_limits.max_kg, &bs_limits.slab_mass, TRUE),
   FIELD (BS_FIELD_NUMBER, N_ ("Its width moves, at most"), N_ ("Over the year. Empty: not asked"),

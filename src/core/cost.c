@@ -68,7 +68,7 @@ void
 bs_cost_explain (const BsCost *cost, const BsPlan *plan, BsWorking *why)
 {
   const char *explanation
-      = N_ ("The boards that the slab's laminations are cut from, whole, and the glue on all glue "
+      = N_ ("The boards that the slab’s laminations are cut from, whole, and the glue on all glue "
             "lines. What is left of the boards for other work is not taken off.");
 
   if (isnan (cost->total_minor))

@@ -66,6 +66,8 @@ bs_evaluate (const BsPlan *plan)
   self->findings = bs_findings_new (self);
   bs_explain (self);
   bs_order_cost_explain (&self->order, &self->why_order);
+  if (self->stack->n == 0) /* there is no order */
+    self->why_order.value = NAN;
   explain_timber (self);
   return self;
 }

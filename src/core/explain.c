@@ -81,7 +81,7 @@ explain_force (BsResults *self)
   bs_working_add (why, N_ ("range of the adhesive, to"), "", adhesive->max_pressure_mpa,
                   BS_QUANTITY_PRESSURE, adhesive->source);
   bs_working_add (why, N_ ("specific gravity of the densest wood"), "G", find_densest (self->stack),
-                  BS_QUANTITY_RATIO, N_ ("the plan's table of woods"));
+                  BS_QUANTITY_RATIO, N_ ("the plan’s table of woods"));
   bs_working_add (why, N_ ("mean pressure that the clamps owned can give"), "",
                   self->clamps.reached_mpa, BS_QUANTITY_PRESSURE, NULL);
 }
@@ -227,7 +227,7 @@ explain_mass (BsResults *self)
                   volume > 0.0 ? self->mass_kg / (volume * 1e-9) : NAN, BS_QUANTITY_DENSITY,
                   HANDBOOK_4);
   bs_working_add (why, N_ ("specific gravity of the densest wood"), "G", find_densest (self->stack),
-                  BS_QUANTITY_RATIO, N_ ("the plan's table of woods"));
+                  BS_QUANTITY_RATIO, N_ ("the plan’s table of woods"));
   bs_working_add (why, N_ ("moisture where it will live, driest"), "", self->emc_low_pct,
                   BS_QUANTITY_PERCENT, HANDBOOK_EMC);
   bs_working_add (why, N_ ("moisture where it will live, dampest"), "", self->emc_high_pct,

@@ -125,7 +125,7 @@ add_deviations (const BsStack *stack, BsWorking *why)
 
 #define DRAWN_CERTAINTY                                                                            \
   N_ ("As sure as the four deviations: measure the same lamination several times to find yours. "  \
-      "The drawing itself adds about a twentieth of the thickness's own deviation.")
+      "The drawing itself adds about a twentieth of the thickness’s own deviation.")
 
 static const struct
 {

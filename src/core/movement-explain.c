@@ -11,7 +11,7 @@
   N_ ("Wood Handbook FPL-GTR-190 (2010), equation 13-2 from 6 to 14 %, 13-3 outside (13-3 from "   \
       "memory)")
 #define HANDBOOK_EMC "Wood Handbook FPL-GTR-190 (2010), equation 4-5 (from memory)"
-#define WOODS N_ ("the plan's table of woods, by the angle of the rings")
+#define WOODS N_ ("the plan’s table of woods, by the angle of the rings")
 #define SET_BY_YOU N_ ("set by you")
 
 static void
@@ -128,7 +128,7 @@ void
 bs_movement_explain_slot (const BsSlot *slot, double screw, double clearance, BsWorking *why)
 {
   bs_working_init (why, N_ ("Length of the slot"),
-                   N_ ("A slot in what carries the slab, along the slab's width, so that the screw "
+                   N_ ("A slot in what carries the slab, along the slab’s width, so that the screw "
                        "in the slab can travel with it. At the spot where the slab is fixed a "
                        "round hole will do."),
                    "l = s + i + o + 2 c", BS_QUANTITY_LENGTH,

@@ -119,8 +119,8 @@ typedef struct
   double allowance; /* taken off each face beyond flat, for tool marks */
   BsUncertainty uncertainty;
   BsClimate dry_season, damp_season; /* where it will live */
-  double hardness_low_n;             /* side hardness that suits its use, from and to; NAN: not */
-  double hardness_high_n;            /* said, see core/wood-compare.h */
+  double hardness_low_n;             /* side hardness wanted, from and to; NAN: open at that end, */
+  double hardness_high_n;            /* both: not said, see core/wood-compare.h */
   BsWoodLimits wood_limits;
   BsFixing fixing;
   GRefString *unknown;

@@ -6,7 +6,7 @@
 
 #include <glib/gi18n-lib.h>
 
-#define HANDS_CERTAINTY N_ ("As sure as the times of the shop's hands: time yourselves once.")
+#define HANDS_CERTAINTY N_ ("As sure as the times of the shop’s hands: time yourselves once.")
 #define SET_BY_YOU N_ ("set by you")
 
 static void
@@ -94,10 +94,10 @@ explain_clamps (const BsStagePressing *pressing, int by_rule)
     {
     case BS_LAYOUT_REACHED:
       return pressing->n_clamps > by_rule
-                 ? N_ ("So many press every spot of this press's glue lines enough; the hand rule "
+                 ? N_ ("So many press every spot of this press’s glue lines enough; the hand rule "
                        "asks for fewer.")
                  : N_ ("By the hand rule; so many, or fewer, can be placed to press every spot of "
-                       "this press's glue lines enough.");
+                       "this press’s glue lines enough.");
     case BS_LAYOUT_CRUSHES:
       return N_ ("By the hand rule. Pressing every spot enough would press the wood beyond its "
                  "strength under the clamps.");

@@ -33,7 +33,7 @@ void
 bs_slab_wish_explain (const BsSlabWish *self, const BsPlan *plan, double thickness, BsWorking *why)
 {
   bs_working_init (why, N_ ("Laminations for the slab"),
-                   N_ ("As few as fill the slab's width with none above the size asked for. Each "
+                   N_ ("As few as fill the slab’s width with none above the size asked for. Each "
                        "is longer and higher than the slab by what its ends and the flattening "
                        "take."),
                    "n = W / w, rounded up", BS_QUANTITY_COUNT,

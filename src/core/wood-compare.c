@@ -40,12 +40,18 @@ bs_wood_wish_of (const BsStack *stack)
     .width = slab->width,
     .thickness = slab->thickness,
     .ring_cos2 = find_ring_cos2 (stack),
-    .hardness_low_n = isnan (slab->hardness_low_n) ? BS_HARDNESS_LOW_N : slab->hardness_low_n,
-    .hardness_high_n = isnan (slab->hardness_high_n) ? BS_HARDNESS_HIGH_N : slab->hardness_high_n,
+    .hardness_low_n = slab->hardness_low_n,
+    .hardness_high_n = slab->hardness_high_n,
+    .is_hardness_usual = isnan (slab->hardness_low_n) && isnan (slab->hardness_high_n),
     .limits = slab->wood_limits,
   };
   BsCost cost;
 
+  if (self.is_hardness_usual)
+    {
+      self.hardness_low_n = BS_HARDNESS_LOW_N;
+      self.hardness_high_n = BS_HARDNESS_HIGH_N;
+    }
   bs_moisture_seasons (slab, &self.dry_pct, &self.damp_pct);
   bs_cost (stack, slab->thickness, 0.0, &cost);
   self.gross

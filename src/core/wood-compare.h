@@ -12,7 +12,7 @@ G_BEGIN_DECLS
 
 /* Side hardness (N) that suits a surface to be hit and planed again by hand: softer dents and wants
  * flattening often, harder is heavy to mill and dents the work instead. Common practice, no source;
- * the plan may say another range. */
+ * stands in where the plan asks no range. */
 #define BS_HARDNESS_LOW_N 3000.0
 #define BS_HARDNESS_HIGH_N 4200.0
 
@@ -26,7 +26,8 @@ typedef struct
   double gross;                    /* rough lumber that it takes, mm3 */
   double dry_pct, damp_pct;        /* moisture over the year */
   double ring_cos2;                /* mean over the slab, see core/movement.h; NAN: not known */
-  double hardness_low_n, hardness_high_n; /* always asked */
+  double hardness_low_n, hardness_high_n;
+  gboolean is_hardness_usual; /* nobody asked: common practice stands in */
   BsWoodLimits limits;
 } BsWoodWish;
 

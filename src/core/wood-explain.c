@@ -45,10 +45,14 @@ bs_wood_explain_hardness (const BsWoodCard *card, const BsWoodWish *wish, BsWork
   if (isnan (card->hardness_n))
     return;
   bs_working_add (why, N_ ("side hardness"), "", card->hardness_n, BS_QUANTITY_FORCE, source);
-  bs_working_add (why, N_ ("range that suits the use, from"), "", wish->hardness_low_n,
-                  BS_QUANTITY_FORCE, N_ ("common practice, no source, unless set by you"));
-  bs_working_add (why, N_ ("range that suits the use, to"), "", wish->hardness_high_n,
-                  BS_QUANTITY_FORCE, N_ ("common practice, no source, unless set by you"));
+  source
+      = wish->is_hardness_usual ? N_ ("no range is asked; common practice, no source") : SET_BY_YOU;
+  if (!isnan (wish->hardness_low_n))
+    bs_working_add (why, N_ ("range wanted, from"), "", wish->hardness_low_n, BS_QUANTITY_FORCE,
+                    source);
+  if (!isnan (wish->hardness_high_n))
+    bs_working_add (why, N_ ("range wanted, to"), "", wish->hardness_high_n, BS_QUANTITY_FORCE,
+                    source);
 }
 
 void
@@ -80,7 +84,7 @@ bs_wood_explain_movement (const BsWoodCard *card, const BsWoodWish *wish, BsWork
                   "Wood Handbook FPL-GTR-190 (2010), equation 4-5 (from memory)");
   bs_working_add (why, N_ ("moisture at the driest"), "M₁", wish->dry_pct, BS_QUANTITY_PERCENT,
                   "Wood Handbook FPL-GTR-190 (2010), equation 4-5 (from memory)");
-  bs_working_add (why, N_ ("coefficient in the wood's table, at these rings"), "",
+  bs_working_add (why, N_ ("coefficient in the wood’s table, at these rings"), "",
                   swelling.coefficient, BS_QUANTITY_RATIO, card->wood->source);
 }
 
@@ -90,14 +94,14 @@ bs_wood_explain_mass (const BsWoodCard *card, const BsWoodWish *wish, BsWorking 
   bs_working_init (why, N_ ("Weight of this slab in this wood"),
                    isnan (card->slab_kg)
                        ? N_ ("Its specific gravity is not in the table.")
-                       : N_ ("The finished slab at the year's middle moisture, glue not counted."),
+                       : N_ ("The finished slab at the year’s middle moisture, glue not counted."),
                    "m = ρ L W T", BS_QUANTITY_MASS,
                    N_ ("Boards of one wood differ in density by a tenth and more."));
   why->value = card->slab_kg;
   add_sizes (wish, why);
   bs_working_add (why, N_ ("density at that moisture"), "ρ", card->density, BS_QUANTITY_DENSITY,
                   N_ ("Wood Handbook FPL-GTR-190 (2010), chapter 4 (from memory)"));
-  bs_working_add (why, N_ ("year's middle moisture"), "", (wish->dry_pct + wish->damp_pct) / 2.0,
+  bs_working_add (why, N_ ("year’s middle moisture"), "", (wish->dry_pct + wish->damp_pct) / 2.0,
                   BS_QUANTITY_PERCENT, NULL);
   bs_working_add (why, N_ ("specific gravity, oven-dry mass and volume at 12 %"), "",
                   card->wood->sg_12, BS_QUANTITY_RATIO, card->wood->source);
@@ -134,7 +138,7 @@ bs_wood_explain_cost (const BsWoodCard *card, const BsWoodWish *wish, const char
           ? N_ ("What this wood costs is not known; give the price that your yard asks.")
           : N_ ("The rough lumber that the slab takes, at the price of this wood."),
       "K = G k", BS_QUANTITY_MONEY,
-      N_ ("It is as good as the price. The lumber is what the laminations' boards come "
+      N_ ("It is as good as the price. The lumber is what the laminations’ boards come "
           "to; before there are any, twice the slab: common practice, no source."));
   why->currency = currency;
   why->value = card->cost_minor;

@@ -38,13 +38,21 @@ to_x (const Drawing *self, double hardness_n)
   return hardness_n * self->per_n;
 }
 
+/* Where the band begins and ends; the whole scale where it is open. */
+static void
+find_band (const Drawing *self, double *from, double *to)
+{
+  *from = fmax (to_x (self, self->scale->low_n), 0.0); /* the number, of a number and NAN */
+  *to = fmin (to_x (self, self->scale->high_n), self->chart->width);
+}
+
 static void
 draw_band (const Drawing *self)
 {
-  const double from = to_x (self, self->scale->low_n);
-  const double to = fmin (to_x (self, self->scale->high_n), self->chart->width);
   const double top = (NAMES + 0.2) * self->chart->text_size;
+  double from, to;
 
+  find_band (self, &from, &to);
   bs_color_set_faded (&self->chart->palette->ink, self->cr, 0.10);
   cairo_rectangle (self->cr, from, top, to - from, self->axis - top);
   cairo_fill (self->cr);
@@ -53,22 +61,34 @@ draw_band (const Drawing *self)
   bs_chart_line (self->chart, self->cr, to, top, to, self->axis, &self->chart->palette->faint, 1.0);
 }
 
+static char *
+describe_band (const BsHardnessScale *scale)
+{
+  g_autofree char *low = bs_units_format (scale->low_n, BS_QUANTITY_FORCE, scale->units);
+  g_autofree char *high = bs_units_format (scale->high_n, BS_QUANTITY_FORCE, scale->units);
+
+  /* Translators: what the band on the scale of hardness is, by its ends, here and below. */
+  if (scale->is_range_usual)
+    return g_strdup_printf (_ ("No range asked; common practice: %s to %s"), low, high);
+  if (isnan (scale->low_n))
+    return g_strdup_printf (_ ("Asked: up to %s"), high);
+  if (isnan (scale->high_n))
+    return g_strdup_printf (_ ("Asked: from %s"), low);
+  return g_strdup_printf (_ ("Asked: %s to %s"), low, high);
+}
+
 /* What the band is, under the scale and within the chart. */
 static void
 draw_band_words (const Drawing *self)
 {
   const BsChart *chart = self->chart;
-  g_autofree char *low
-      = bs_units_format (self->scale->low_n, BS_QUANTITY_FORCE, self->scale->units);
-  g_autofree char *high
-      = bs_units_format (self->scale->high_n, BS_QUANTITY_FORCE, self->scale->units);
-  /* Translators: a range of hardness: "Suits the use: 3 kN to 4.2 kN". */
-  g_autofree char *words = g_strdup_printf (_ ("Suits the use: %s to %s"), low, high);
+  g_autofree char *words = describe_band (self->scale);
   const BsLettering style = { .size = chart->text_size };
-  double middle = to_x (self, (self->scale->low_n + self->scale->high_n) / 2.0), width, height;
+  double from, to, width, height;
 
+  find_band (self, &from, &to);
   bs_lettering_measure (self->cr, words, &style, &width, &height);
-  middle = fmin (middle, chart->width - width / 2.0);
+  const double middle = fmin ((from + to) / 2.0, chart->width - width / 2.0);
   bs_chart_text (chart, self->cr, words, 1.0, &chart->palette->ink, fmax (middle, width / 2.0),
                  self->axis + 2.0 * chart->text_size, 0.5, 0.0);
 }
@@ -180,7 +200,7 @@ draw_names (const Drawing *self)
 void
 bs_draw_hardness_chart (cairo_t *cr, const BsHardnessScale *scale, const BsChart *chart)
 {
-  double most = scale->high_n;
+  double most = fmax (scale->low_n, scale->high_n); /* the number, of a number and NAN */
   Drawing self
       = { .cr = cr, .scale = scale, .chart = chart, .axis = (NAMES + LEADER) * chart->text_size };
 

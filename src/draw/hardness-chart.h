@@ -17,13 +17,14 @@ typedef struct
 } BsHardnessMark;
 
 /* Woods along a scale of side hardness, to scale: a tick for each, its name over it, and the range
- * that suits the use as a band. `marks` are sorted by hardness. Where the width has no room for all
+ * wanted as a band. `marks` are sorted by hardness. Where the width has no room for all
  * names, the chosen ones come first, then those that fit; the others keep their ticks. */
 typedef struct
 {
   const BsHardnessMark *marks;
   guint n;
-  double low_n, high_n;
+  double low_n, high_n;    /* NAN: open at that end */
+  gboolean is_range_usual; /* nobody asked for it */
   BsUnitSystem units;
 } BsHardnessScale;
 

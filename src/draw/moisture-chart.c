@@ -11,15 +11,24 @@
 #include "core/moisture.h"
 #include "core/units.h"
 
-/* In text sizes: for the scale at the left, for the words at the right, for the plot, for labels.
- */
+/* In text sizes: for the scale at the left, from the plot to the words at its right, for the plot,
+ * for labels. */
 #define LEFT 3.2
-#define RIGHT 12.0
+#define LEADER 1.0
 #define PLOT 11.0
 #define LABELS 1.8
 #define TOP 0.8
 
 #define DOT 0.28
+
+/* What the band and the line are. */
+typedef struct
+{
+  char *text;
+  double pct;
+} Word;
+
+#define N_WORDS 3
 
 typedef struct
 {
@@ -29,6 +38,7 @@ typedef struct
   double left, right, top, bottom; /* of the plot */
   double least, most;              /* moisture at its foot and head, % */
   double shop_pct;
+  Word words[N_WORDS]; /* from the dampest to the driest */
 } Drawing;
 
 double
@@ -125,12 +135,6 @@ draw_shop (const Drawing *self)
   cairo_set_dash (self->cr, NULL, 0, 0.0);
 }
 
-typedef struct
-{
-  char *text;
-  double pct;
-} Word;
-
 static int
 compare_words (gconstpointer a, gconstpointer b)
 {
@@ -139,40 +143,59 @@ compare_words (gconstpointer a, gconstpointer b)
   return (first < second) - (first > second);
 }
 
-/* What the band and the line are, at their right, moved apart where they would touch. */
 static void
-draw_words (const Drawing *self)
+find_words (Drawing *self)
 {
   const BsResults *results = self->results;
-  const double text = self->chart->text_size;
   g_autofree char *damp
       = bs_units_format (results->emc_high_pct, BS_QUANTITY_PERCENT, BS_UNIT_SYSTEM_METRIC);
   g_autofree char *dry
       = bs_units_format (results->emc_low_pct, BS_QUANTITY_PERCENT, BS_UNIT_SYSTEM_METRIC);
   g_autofree char *shop
       = bs_units_format (self->shop_pct, BS_QUANTITY_PERCENT, BS_UNIT_SYSTEM_METRIC);
-  Word words[] = {
-    /* Translators: a moisture in per cent, here and below. */
-    { g_strdup_printf (_ ("Damp season: %s"), damp), results->emc_high_pct },
-    { g_strdup_printf (_ ("Dry season: %s"), dry), results->emc_low_pct },
-    { g_strdup_printf (_ ("In the shop: %s"), shop), self->shop_pct },
-  };
-  double heights[G_N_ELEMENTS (words)];
 
-  qsort (words, G_N_ELEMENTS (words), sizeof *words, compare_words);
-  for (guint i = 0; i < G_N_ELEMENTS (words); i++)
-    heights[i] = to_y (self, words[i].pct);
-  bs_chart_spread (heights, G_N_ELEMENTS (words), 1.5 * text, self->top + 0.5 * text,
-                   self->bottom - 0.5 * text);
-  for (guint i = 0; i < G_N_ELEMENTS (words); i++)
+  /* Translators: a moisture in per cent, here and below. */
+  self->words[0] = (Word){ g_strdup_printf (_ ("Damp season: %s"), damp), results->emc_high_pct };
+  self->words[1] = (Word){ g_strdup_printf (_ ("Dry season: %s"), dry), results->emc_low_pct };
+  self->words[2] = (Word){ g_strdup_printf (_ ("In the shop: %s"), shop), self->shop_pct };
+  qsort (self->words, N_WORDS, sizeof *self->words, compare_words);
+}
+
+/* The plot leaves the words the room that they need. */
+static void
+find_right (Drawing *self)
+{
+  const double text = self->chart->text_size;
+  const BsLettering style = { .size = text };
+  double widest = 0.0;
+
+  for (guint i = 0; i < N_WORDS; i++)
     {
-      const double y = to_y (self, words[i].pct);
+      double width, height;
+      bs_lettering_measure (self->cr, self->words[i].text, &style, &width, &height);
+      widest = fmax (widest, width);
+    }
+  self->right = fmax (self->chart->width - LEADER * text - widest, self->left + text);
+}
+
+/* At the right, moved apart where they would touch. */
+static void
+draw_words (const Drawing *self)
+{
+  const double text = self->chart->text_size;
+  double heights[N_WORDS];
+
+  for (guint i = 0; i < N_WORDS; i++)
+    heights[i] = to_y (self, self->words[i].pct);
+  bs_chart_spread (heights, N_WORDS, 1.5 * text, self->top + 0.5 * text, self->bottom - 0.5 * text);
+  for (guint i = 0; i < N_WORDS; i++)
+    {
+      const double y = to_y (self, self->words[i].pct);
 
       bs_chart_line (self->chart, self->cr, self->right, y, self->right + 0.7 * text, heights[i],
                      &self->chart->palette->faint, 1.0);
-      bs_chart_text (self->chart, self->cr, words[i].text, 1.0, &self->chart->palette->ink,
-                     self->right + text, heights[i], 0.0, 0.5);
-      g_free (words[i].text);
+      bs_chart_text (self->chart, self->cr, self->words[i].text, 1.0, &self->chart->palette->ink,
+                     self->right + LEADER * text, heights[i], 0.0, 0.5);
     }
 }
 
@@ -259,13 +282,14 @@ bs_draw_moisture_chart (cairo_t *cr, const BsResults *results, const BsChart *ch
     .results = results,
     .chart = chart,
     .left = LEFT * text,
-    .right = fmax (chart->width - RIGHT * text, (LEFT + 1.0) * text),
     .top = TOP * text,
     .bottom = (TOP + PLOT) * text,
     .shop_pct = bs_moisture_emc (shop->temperature_c, shop->humidity_pct),
   };
 
   find_range (&self);
+  find_words (&self);
+  find_right (&self);
   cairo_save (cr);
   draw_band (&self);
   draw_axis (&self);
@@ -276,4 +300,6 @@ bs_draw_moisture_chart (cairo_t *cr, const BsResults *results, const BsChart *ch
     draw_dot (&self, (int)i);
   draw_labels (&self);
   cairo_restore (cr);
+  for (guint i = 0; i < N_WORDS; i++)
+    g_free (self.words[i].text);
 }

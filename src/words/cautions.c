@@ -90,7 +90,7 @@ describe_machines (BsUnitSystem units)
   return g_strdup_printf (
       _ ("Machines: do not feed pieces shorter than about %s or thinner than about %s to a jointer "
          "or "
-         "planer; their makers' own limits come first. Straighten an edge before ripping bowed or "
+         "planer; their makers’ own limits come first. Straighten an edge before ripping bowed or "
          "twisted stock, which can close on the blade and be thrown back. Scrape off beads of "
          "hard glue before planing."),
       shortest, thinnest);
@@ -156,7 +156,7 @@ bs_words_cautions (const BsPlan *plan, const BsResults *results)
   g_ptr_array_add (
       cautions,
       g_strdup (_ (
-          "The makers' data sheets, the rules that hold where you work and the advice of licensed "
+          "The makers’ data sheets, the rules that hold where you work and the advice of licensed "
           "people come before anything said here.")));
   g_ptr_array_add (cautions, NULL);
   return (char **)g_ptr_array_free (cautions, FALSE);

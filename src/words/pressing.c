@@ -94,7 +94,7 @@ describe_crushing (const BsPressure *pressure, const Figures *f)
 }
 
 static char *
-describe_set (const BsPressure *pressure)
+judge_set (const BsPressure *pressure)
 {
   g_auto (Figures) f;
 
@@ -109,6 +109,22 @@ describe_set (const BsPressure *pressure)
       _ ("Enough everywhere: from %s to %s, where the adhesive asks for %s and the "
          "wood bears %s across the grain."),
       f.least, f.greatest, f.wanted, f.strength);
+}
+
+/* The hand rule may ask for more clamps than there are. */
+static char *
+describe_set (const BsPressure *pressure)
+{
+  const BsLayout *layout = &pressure->layout;
+  g_autofree char *verdict = judge_set (pressure);
+
+  if (pressure->stack->plan->placed_clamps->len > 0 || layout->n_clamps <= layout->n_reaching)
+    return g_steal_pointer (&verdict);
+  /* Translators: how many clamps the hand rule asks for, how many there are, a whole sentence. */
+  return g_strdup_printf (
+      _ ("The hand rule’s %u clamps are shown, and %u of yours reach: this holds "
+         "only with the others borrowed. %s"),
+      layout->n_clamps, layout->n_reaching, verdict);
 }
 
 char *

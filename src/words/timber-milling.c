@@ -38,7 +38,7 @@ describe_caution (BsMillingCautions caution, const BsRough *piece, const BsMilli
       return g_strdup_printf (
           /* Translators: a length. */
           _ ("Pieces shorter than %s must not be fed to jointer or planer: mill two lengths as one "
-             "and cut them afterwards. The machine's maker has the last word."),
+             "and cut them afterwards. The machine’s maker has the last word."),
           shortest);
     case BS_MILLING_THIN:
       return g_strdup_printf (

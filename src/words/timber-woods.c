@@ -91,14 +91,15 @@ describe_reason (BsUnfit reason, const char *has, const char *asked)
     case BS_UNFIT_SOFT:
       return g_strdup_printf (
           /* Translators: hardness of a wood, least hardness asked. */
-          _ ("With a side hardness of %s it dents more readily than the use allows, from %s on: it "
-             "would want flattening often."),
+          _ ("With a side hardness of %s it is softer than the range from %s on: it dents readily "
+             "and wants flattening often."),
           has, asked);
     case BS_UNFIT_HARD:
       return g_strdup_printf (
           /* Translators: hardness of a wood, greatest hardness asked. */
-          _ ("With a side hardness of %s it is harder than the use asks, up to %s: heavy to mill "
-             "and to plane, and it dents the work instead."),
+          _ ("With a side hardness of %s it is harder than the range up to %s: heavy to mill and "
+             "to "
+             "plane, and it dents the work instead."),
           has, asked);
     case BS_UNFIT_HARDNESS_UNKNOWN:
       return g_strdup (_ ("How hard it is is not known; give a figure in your own table."));

@@ -227,8 +227,9 @@ test_wish_of_a_plan (void)
   BsWoodWish wish = bs_wood_wish_of (stack);
 
   g_assert_cmpfloat_with_epsilon (wish.width, 320.0, 1e-12);
-  g_assert_cmpfloat_with_epsilon (wish.hardness_low_n, 3000.0, 1e-12);
+  g_assert_true (isnan (wish.hardness_low_n)); /* open at the end that is left out */
   g_assert_cmpfloat_with_epsilon (wish.hardness_high_n, 6000.0, 1e-12);
+  g_assert_false (wish.is_hardness_usual);
   g_assert_cmpfloat_with_epsilon (wish.ring_cos2, 0.5, 1e-6);
   g_assert_cmpfloat_with_epsilon (wish.gross, 8.0 * 1200 * 40 * 45, 1e-3);
   g_assert_cmpfloat_with_epsilon (wish.dry_pct, bs_moisture_emc (20.0, 40.0), 1e-12);
@@ -242,6 +243,9 @@ test_wish_of_an_empty_plan (void)
   BsWoodWish wish = bs_wood_wish_of (stack);
 
   g_assert_true (isnan (wish.ring_cos2));
+  g_assert_true (wish.is_hardness_usual);
+  g_assert_cmpfloat_with_epsilon (wish.hardness_low_n, 3000.0, 1e-12);
+  g_assert_cmpfloat_with_epsilon (wish.hardness_high_n, 4200.0, 1e-12);
   g_assert_cmpfloat_with_epsilon (
       wish.gross, 2.0 * plan->slab.length * plan->slab.width * plan->slab.thickness, 1e-3);
 }

@@ -157,8 +157,12 @@ test_hardness (gconstpointer data)
       g_array_append_val (marks, mark);
     }
   g_array_sort (marks, compare_marks);
-  const BsHardnessScale scale = { (const BsHardnessMark *)(gpointer)marks->data, marks->len,
-                                  wish.hardness_low_n, wish.hardness_high_n, plan->units };
+  const BsHardnessScale scale = { (const BsHardnessMark *)(gpointer)marks->data,
+                                  marks->len,
+                                  wish.hardness_low_n,
+                                  wish.hardness_high_n,
+                                  wish.is_hardness_usual,
+                                  plan->units };
   bs_color_set (&chart.palette->ground, cr);
   cairo_paint (cr);
   cairo_translate (cr, 20.0, 20.0);

@@ -175,11 +175,11 @@ test_hardness_room (gconstpointer data)
   cairo_destroy (cr);
 }
 
-/* No woods, or a range beyond all of them: the scale is drawn all the same. */
+/* No woods, or a range beyond all of them or open at an end: the scale is drawn all the same. */
 static void
-test_hardness_alone (void)
+test_hardness_alone (gconstpointer data)
 {
-  const BsHardnessScale scale = { .low_n = 20000.0, .high_n = 30000.0 };
+  const BsHardnessScale scale = *(const BsHardnessScale *)data;
   const BsChart chart
       = { .width = WIDTH, .text_size = 13.0, .hairline = 1.0, .palette = bs_palette_paper () };
   const int height = (int)ceil (bs_hardness_chart_get_height (&chart));
@@ -190,6 +190,10 @@ test_hardness_alone (void)
   assert_within (cr, WIDTH, height);
   cairo_destroy (cr);
 }
+
+static const BsHardnessScale beyond = { .low_n = 20000.0, .high_n = 30000.0 };
+static const BsHardnessScale open_below = { .low_n = NAN, .high_n = 30000.0 };
+static const BsHardnessScale open_above = { .low_n = 20000.0, .high_n = NAN };
 
 int
 main (int argc, char **argv)
@@ -205,6 +209,8 @@ main (int argc, char **argv)
   g_test_add_data_func ("/wood-charts/hardness/wide", GINT_TO_POINTER (1300), test_hardness_room);
   g_test_add_data_func ("/wood-charts/hardness/usual", GINT_TO_POINTER (800), test_hardness_room);
   g_test_add_data_func ("/wood-charts/hardness/narrow", GINT_TO_POINTER (320), test_hardness_room);
-  g_test_add_func ("/wood-charts/hardness/alone", test_hardness_alone);
+  g_test_add_data_func ("/wood-charts/hardness/alone", &beyond, test_hardness_alone);
+  g_test_add_data_func ("/wood-charts/hardness/open-below", &open_below, test_hardness_alone);
+  g_test_add_data_func ("/wood-charts/hardness/open-above", &open_above, test_hardness_alone);
   return g_test_run ();
 }

@@ -15,6 +15,12 @@ KEYWORDS = ('_', 'N_', 'C_:1c,2', 'NC_:1c,2', 'ngettext:1,2', 'g_dcgettext:2',
             'g_dngettext:2,3', 'g_dpgettext2:2c,3')
 PO = project.ROOT / 'po'
 
+# A straight apostrophe; not the signs of feet and inches, which follow a figure.
+STRAIGHT = re.compile(r"[^\W\d]'[\w ]")
+
+# Signs of a translation that a line could begin with, where a space holds them that does not break.
+LOOSE = {'fr': re.compile('( [:;?!»]|« )')}
+
 
 def read_list(name):
     lines = (PO / name).read_text(encoding='utf-8').splitlines()
@@ -59,6 +65,17 @@ def check_language(language, template):
     assert not obsolete, f'no longer in the sources:\n{obsolete}'
 
 
+def check_signs(language):
+    """Typographic signs in the sources' strings and in their translations."""
+    text = tools.run(['msgcat', '--no-wrap', PO / f'{language}.po'])
+    said = re.sub('^#.*\n', '', text, flags=re.MULTILINE)
+    untidy = [line for line in said.splitlines() if STRAIGHT.search(line)]
+    if language in LOOSE:
+        translated = [entry.partition('\nmsgstr')[2] for entry in said.split('\n\n')[1:]]
+        untidy += [entry for entry in translated if LOOSE[language].search(entry)]
+    project.fail_if(untidy)
+
+
 with tempfile.TemporaryDirectory() as folder:
     template = Path(folder) / 'broadstave.pot'
     tools.run(['xgettext', '--files-from', PO / 'POTFILES', '--directory', project.ROOT,
@@ -68,4 +85,6 @@ with tempfile.TemporaryDirectory() as folder:
         ('/translations/files-listed', check_files_listed),
         ('/translations/languages-listed', check_languages_listed),
     ] + [(f'/translations/{language}', lambda language=language: check_language(language, template))
+         for language in read_list('LINGUAS')] +
+        [(f'/translations/{language}/signs', lambda language=language: check_signs(language))
          for language in read_list('LINGUAS')])

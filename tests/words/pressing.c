@@ -69,6 +69,13 @@ have_short_ones (BsPlan *plan)
   ((BsClampKind *)g_ptr_array_index (plan->shop.clamps, 0))->reach = 300.0;
 }
 
+/* Five clamps, where spaces by the 45 degree rule ask for more. */
+static void
+have_few (BsPlan *plan)
+{
+  ((BsClampKind *)g_ptr_array_index (plan->shop.clamps, 0))->count = 5;
+}
+
 static void
 have_one_lamination (BsPlan *plan)
 {
@@ -94,6 +101,7 @@ static const Row rows[] = {
   { "crushes", press_with_small_heads, { "Too hard", "15" THIN "MPa", "bears 7" THIN "MPa" } },
   { "no-clamps", have_none, { "no clamps yet" } },
   { "too-short", have_short_ones, { "400" THIN "mm across" } },
+  { "few", have_few, { "and 5 of yours reach", "borrowed" } },
   { "one-lamination", have_one_lamination, { "two laminations" } },
 };
 
