@@ -57,6 +57,8 @@ count (BsBlocks *self)
 static int
 measure_columns (BsBlocks *self, guint n, Columns *columns)
 {
+  g_assert (n > 0);
+
   int total = (int)(n - 1) * self->column_gap;
   guint i = 0;
 

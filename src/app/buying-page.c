@@ -5,6 +5,7 @@
 #include <glib/gi18n.h>
 
 #include "app/buying-fields.h"
+#include "app/focus-order.h"
 #include "app/form.h"
 #include "app/number-row.h"
 #include "app/page.h"
@@ -157,10 +158,8 @@ show_waiting (BsBuyingPage *self)
   BsStudy *study = get_study (self);
   const gboolean is_working = bs_study_is_working (study);
 
-  /* The button goes away, and what comes after it takes the focus. */
-  if (!is_working
-      && (gtk_widget_get_state_flags (self->waiting) & GTK_STATE_FLAG_FOCUS_WITHIN) != 0)
-    gtk_widget_child_focus (self->page, GTK_DIR_TAB_FORWARD);
+  if (!is_working)
+    bs_focus_leave (self->waiting, self->page);
   gtk_widget_set_visible (self->waiting, is_working);
   gtk_progress_bar_set_fraction (GTK_PROGRESS_BAR (self->progress), bs_study_get_progress (study));
 }
@@ -172,6 +171,8 @@ show_slab (BsBuyingPage *self)
   BsSlabWish wish = bs_slab_wish (plan, plan->buying.lamination_size);
   BsWorking why;
 
+  if (plan->laminations->len > 0)
+    bs_focus_leave (self->slab, self->page);
   gtk_widget_set_visible (self->slab, plan->laminations->len == 0);
   bs_slab_wish_explain (&wish, plan, plan->buying.lamination_size, &why);
   bs_number_row_show (BS_NUMBER_ROW (self->slab_count), &why, plan->units, NULL);
@@ -185,6 +186,8 @@ changed_cb (BsBuyingPage *self)
   gboolean is_current = bs_study_is_current (study);
 
   show_waiting (self);
+  if (!is_current || purchase->cuts == NULL)
+    bs_focus_leave (self->put, self->page);
   gtk_widget_set_sensitive (self->put, is_current && purchase->cuts != NULL);
   if (!is_current) /* what is shown stays until the new one is there */
     return;

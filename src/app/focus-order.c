@@ -70,3 +70,14 @@ bs_focus_back_through_cells (GtkWidget *table)
   g_signal_connect_object (keys, "key-pressed", G_CALLBACK (cell_key_cb), table, 0);
   gtk_widget_add_controller (table, keys);
 }
+
+void
+bs_focus_leave (GtkWidget *widget, GtkWidget *page)
+{
+  g_return_if_fail (GTK_IS_WIDGET (widget));
+  g_return_if_fail (gtk_widget_is_ancestor (widget, page));
+
+  while ((gtk_widget_get_state_flags (widget) & GTK_STATE_FLAG_FOCUS_WITHIN) != 0
+         && gtk_widget_child_focus (page, GTK_DIR_TAB_FORWARD))
+    ;
+}

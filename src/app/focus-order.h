@@ -14,4 +14,8 @@ gboolean bs_focus_in_order (GtkWidget *widget, GtkDirectionType direction);
  * from the first to the table as a whole: GTK 4.8 goes on to the next cell instead. */
 void bs_focus_back_through_cells (GtkWidget *table);
 
+/* Before it is hidden or can no longer be used: if the focus is in it, the focus goes on to what
+ * comes next in the page around it. */
+void bs_focus_leave (GtkWidget *widget, GtkWidget *page);
+
 G_END_DECLS

@@ -89,6 +89,17 @@ can_use (BsGlueUpPage *self)
   return applied != plan;
 }
 
+/* The button that was pressed may be one that cannot be pressed again now. */
+static void
+keep_focus (BsGlueUpPage *self)
+{
+  GtkRoot *root = gtk_widget_get_root (GTK_WIDGET (self));
+
+  if (root != NULL && gtk_widget_get_mapped (GTK_WIDGET (self))
+      && gtk_root_get_focus (root) == NULL)
+    gtk_widget_child_focus (self->pane, GTK_DIR_TAB_FORWARD);
+}
+
 void
 bs_glue_up_order_update (BsGlueUpPage *self)
 {
@@ -102,6 +113,8 @@ bs_glue_up_order_update (BsGlueUpPage *self)
   gtk_widget_action_set_enabled (widget, "order.use", is_open && can_use (self));
   gtk_widget_action_set_enabled (widget, "order.discard", is_open && (is_looking || has_result));
   gtk_widget_action_set_enabled (widget, "order.close", is_open);
+  if (is_open)
+    keep_focus (self);
 }
 
 void

@@ -143,7 +143,7 @@ format_figures (const BsWoodCard *card, const BsPlan *plan)
 }
 
 static const Column columns[] = {
-  { NC_ ("column", "Wood"), format_name, NULL, FALSE, 15 },
+  { NC_ ("column", "Wood"), format_name, NULL, FALSE, 11 },
   { NC_ ("column", "Fits"), format_fit, count_reasons, FALSE, 8 },
   { NC_ ("column", "Hardness"), format_hardness, get_hardness, TRUE },
   { NC_ ("column", "Moves"), format_movement, get_movement, TRUE },
