@@ -35,9 +35,10 @@ typedef struct
  * pieces on show come from the best looking boards. Cuts that are pinned or done stay where they
  * are. What finds no place has no cut. NULL with an error when no saw can make those that stay. */
 BsSawPlan *bs_saw_solve (const BsPlan *plan, const BsSawEffort *effort, GError **error);
-/* Whether what a search proved of the cuts that it found (those of `proven`) is true of another plan:
- * it has the same cuts, and all that the search looked at is the same. To pin more of the cuts, or
- * mark them as cut, takes nothing from the proof: it leaves less to choose from, and these still. */
+/* Whether what a search proved of the cuts that it found (those of `proven`) is true of another
+ * plan: it has the same cuts, and all that the search looked at is the same. To pin more of the
+ * cuts, or mark them as cut, takes nothing from the proof: it leaves less to choose from, and these
+ * still. */
 gboolean bs_saw_proof_holds (const BsPlan *proven, const BsPlan *plan);
 
 void bs_saw_plan_free (BsSawPlan *self);
