@@ -156,6 +156,9 @@ covers (const Search *self, guint index, const guint64 *open)
   return TRUE;
 }
 
+/* To go through so many patterns counts as one step. */
+#define OPTIONS_A_STEP 64
+
 static void search (Search *self, const Cost *cost, gint64 loss);
 
 /* Takes an option and goes on. */
@@ -198,18 +201,22 @@ take (Search *self, guint index, const Cost *cost, gint64 loss)
 }
 
 static void
+count_step (Search *self)
+{
+  if (self->nodes_left == 0
+      || (self->nodes_left-- % 8192 == 0 && !bs_progress_report (self->progress, 0.0)))
+    self->is_stopped = TRUE;
+}
+
+static void
 search (Search *self, const Cost *cost, gint64 loss)
 {
   guint64 open[MAX_TYPES / 8 + 1] = { 0 };
   guint type = G_MAXUINT;
 
-  if (self->nodes_left == 0 || self->is_stopped)
-    {
-      self->is_stopped = TRUE;
-      return;
-    }
-  if (self->nodes_left-- % 8192 == 0 && !bs_progress_report (self->progress, 0.0))
-    self->is_stopped = TRUE;
+  count_step (self);
+  if (self->is_stopped)
+    return;
   for (guint i = 0; i < self->n && type == G_MAXUINT; i++)
     if (self->state[1 + self->priority[i]] > 0)
       type = self->priority[i];
@@ -233,6 +240,9 @@ search (Search *self, const Cost *cost, gint64 loss)
       const Fact *fact = &self->facts[index];
       gint64 budget = self->best.price - (self->goal == BS_CUT_CHEAPER ? 1 : 0);
 
+      /* Of boards that are paid no pattern loses anything, and the list is long. */
+      if (i % OPTIONS_A_STEP == OPTIONS_A_STEP - 1)
+        count_step (self);
       if (self->floor + loss + fact->loss > budget * self->duals->scale)
         break; /* and the rest of the list loses more */
       /* When no other board can be paid for, this one has to take all. */
