@@ -496,7 +496,8 @@ is_same_job (const Job *self, const Job *other)
 
   if (!is_same_wanted (self, other) || !is_same_saw (a, b) || a->n_stock != b->n_stock
       || a->n_parts != b->n_parts
-      || memcmp (self->suits, other->suits, a->n_stock * a->n_parts * sizeof (gboolean)) != 0)
+      || memcmp (self->suits, other->suits, (gsize)a->n_stock * a->n_parts * sizeof (gboolean))
+             != 0)
     return FALSE;
   for (guint i = 0; i < a->n_stock; i++)
     if (!is_same_stock (&a->stock[i], &b->stock[i])
