@@ -130,10 +130,13 @@ bs_purchase_layers_new (const BsPurchase *purchase, guint index)
   return g_steal_pointer (&self);
 }
 
+/* Less than a tenth of the price is not worth a glue line (common practice, no source). */
+#define WORTH_IT 0.9
+
 gboolean
 bs_purchase_layers_gain (const BsPurchaseLayers *self)
 {
-  return self->two.row >= 0 && (self->one.row < 0 || self->two_minor < self->one_minor);
+  return self->two.row >= 0 && (self->one.row < 0 || self->two_minor < WORTH_IT * self->one_minor);
 }
 
 void

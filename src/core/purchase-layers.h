@@ -22,7 +22,7 @@ typedef struct
 BsPurchaseLayers *bs_purchase_layers_new (const BsPurchase *purchase, guint want);
 void bs_purchase_layers_free (BsPurchaseLayers *self);
 
-/* Whether two layers can be had, and one cannot or costs more. */
+/* Whether two layers can be had, and one cannot or costs a good deal more. */
 gboolean bs_purchase_layers_gain (const BsPurchaseLayers *self);
 
 /* "8/4" for a quarter of an inch of the trade, else millimetres as a plain number; the caller's. */

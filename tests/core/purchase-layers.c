@@ -66,6 +66,29 @@ test_parts (void)
   g_assert_false (bs_purchase_layers_gain (shelf));
 }
 
+/* Two layers of 8/4 are two thirds of one of 12/4 that costs 9000 a piece; where that costs less,
+ * they are not spoken of unless they save a tenth. */
+static void
+test_worth_it (void)
+{
+  const struct
+  {
+    gint64 thick_minor;
+    gboolean gain;
+  } rows[] = { { 6500, FALSE }, { 6800, TRUE } }; /* 0.923 and 0.882 of it */
+
+  for (guint i = 0; i < G_N_ELEMENTS (rows); i++)
+    {
+      g_autoptr (BsPlan) plan = thick_plan ();
+      ((BsOffer *)plan->offers->pdata[1])->price_minor = rows[i].thick_minor;
+      g_autoptr (BsPurchase) purchase = bs_purchase_new (plan, 0, NULL);
+      g_autoptr (BsPurchaseLayers) layers = bs_purchase_layers_new (purchase, 0);
+
+      g_assert_cmpfloat (layers->two_minor, <, layers->one_minor);
+      g_assert_cmpint (bs_purchase_layers_gain (layers), ==, rows[i].gain);
+    }
+}
+
 /* 400 g of glue on a square metre at 10.00 a kilogram: 4.00 for each. */
 static void
 test_glue (void)
@@ -115,6 +138,7 @@ main (int argc, char **argv)
   g_test_add_func ("/purchase-layers/eight-quarters-twice", test_eight_quarters_twice);
   g_test_add_func ("/purchase-layers/not-to-be-had", test_not_to_be_had);
   g_test_add_func ("/purchase-layers/parts", test_parts);
+  g_test_add_func ("/purchase-layers/worth-it", test_worth_it);
   g_test_add_func ("/purchase-layers/glue", test_glue);
   g_test_add_func ("/purchase-layers/none", test_none);
   g_test_add_func ("/purchase-layers/names", test_names);
