@@ -20,12 +20,14 @@ is_figure (const BsField *field)
          || field->kind == BS_FIELD_MONEY || (field->kind == BS_FIELD_OWN && field->is_figure);
 }
 
+/* In two rows: what is wrong with it stands under it, and takes no room while nothing is. */
 static void
 attach_field (GtkGrid *grid, int row, BsSession *session, const BsRecord *record, const char *id,
               const BsField *field, GtkSizeGroup *figures)
 {
   GtkWidget *label = bs_label_new (_ (field->label), NULL);
   GtkWidget *editor = bs_field_editor_new (session, record, field, id);
+  GtkWidget *problem = bs_field_editor_give_problem (BS_FIELD_EDITOR (editor));
   /* Some lines have no baseline in common with what stands beside them. */
   const GtkAlign align = field->kind == BS_FIELD_LINES ? GTK_ALIGN_START : GTK_ALIGN_BASELINE;
 
@@ -42,6 +44,8 @@ attach_field (GtkGrid *grid, int row, BsSession *session, const BsRecord *record
     gtk_widget_set_tooltip_text (label, _ (field->hint));
   gtk_grid_attach (grid, label, 0, row, 1, 1);
   gtk_grid_attach (grid, editor, 1, row, 1, 1);
+  gtk_label_set_max_width_chars (GTK_LABEL (problem), 24); /* or it asks for a wider form */
+  gtk_grid_attach (grid, problem, 0, row + 1, 2, 1);
 }
 
 GtkWidget *
@@ -59,7 +63,7 @@ bs_form_new (BsSession *session, const char *heading, const BsRecord *record, co
   if (heading != NULL)
     gtk_grid_attach (GTK_GRID (grid), bs_label_new (_ (heading), "strong"), 0, row++, 2, 1);
   for (guint i = 0; i < n_fields; i++)
-    attach_field (GTK_GRID (grid), row++, session, record, id, &fields[i], figures);
+    attach_field (GTK_GRID (grid), row + 2 * (int)i, session, record, id, &fields[i], figures);
   return grid;
 }
 

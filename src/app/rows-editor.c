@@ -6,6 +6,9 @@
 
 #include "core/units.h"
 
+/* So that it stands in the middle of the entries beside it, px. */
+#define SWITCH_LOWER 3
+
 struct _BsRowsEditor
 {
   GtkWidget parent_instance;
@@ -195,6 +198,8 @@ new_editor (BsRowsEditor *self, guint index, guint field)
   int row = 1 + (int)index * count_lines (self);
 
   gtk_widget_set_hexpand (editor, self->rows->fields[field].kind == BS_FIELD_TEXT);
+  if (self->rows->fields[field].kind == BS_FIELD_SWITCH)
+    gtk_widget_set_margin_top (editor, SWITCH_LOWER);
   gtk_grid_attach (GTK_GRID (self->grid), bs_field_editor_give_problem (BS_FIELD_EDITOR (editor)),
                    0, row + 2 + (int)field, count_columns (self), 1);
   return editor;
