@@ -20,11 +20,8 @@
 
 #define FIRST_DIVES 6
 
-/* A proof for a whole order, and for a few boards of it. Who waits for few rounds does not wait for
- * a long proof either. */
+/* A proof for a whole order, and for a few boards of it. */
 static const BsCutExactLimits whole_limits = { 60000, 20000000, 2000000 };
-#define PROOF_STEPS_LEAST 50000
-#define PROOF_STEPS_A_ROUND 5000
 static const BsCutExactLimits few_limits = { 3000, 100000, 20000 };
 
 typedef struct
@@ -283,12 +280,9 @@ static gboolean
 prove_goal (Search *self, BsCutGoal goal)
 {
   BsCutSolution *solution = bs_cut_solution_copy (self->outcome->best);
-  guint steps = MAX (MIN (self->effort->rounds, 1000) * PROOF_STEPS_A_ROUND, PROOF_STEPS_LEAST);
-  const BsCutExactLimits limits
-      = { whole_limits.options, whole_limits.option_nodes, MIN (steps, whole_limits.nodes) };
   gboolean is_proven
       = bs_cut_exact_solve (self->model, self->oracle, self->all_demand, self->all_supply,
-                            &self->duals, goal, limits, &self->effort->progress, &solution);
+                            &self->duals, goal, whole_limits, &self->effort->progress, &solution);
 
   if (is_proven)
     self->outcome->bound = solution->price;

@@ -170,8 +170,7 @@ double bs_cut_plan_gap (const BsCutPlan *self);
 typedef struct
 {
   guint64 seed;
-  guint rounds; /* of the search for better plans; 0: only the first ones. A proof takes the longer,
-                 * the more there are */
+  guint rounds; /* of the search for better plans; 0: only the first ones */
   BsProgress progress;
   /* Called from the thread that does the work whenever a better plan is known; borrowed. */
   void (*better) (const BsCutPlan *plan, gpointer data);

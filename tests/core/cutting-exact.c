@@ -120,6 +120,22 @@ test_limits_are_told (void)
     }
 }
 
+/* What a person orders for one piece of furniture, up to 8 kinds of parts and 30 of them, is proven
+ * to the end: no price is less, and at that price no waste. */
+static void
+test_small_orders (void)
+{
+  for (guint64 seed = 1; seed <= 24; seed++)
+    {
+      g_autoptr (CuttingFile) file = cutting_draw (seed, 8, 30, 9, FALSE);
+      const BsCutEffort effort = { .seed = 1 };
+      g_autoptr (BsCutPlan) plan = bs_cutting_solve (&file->cutting, &effort, NULL);
+
+      g_assert_true (plan->is_price_least);
+      g_assert_true (plan->is_best);
+    }
+}
+
 int
 main (int argc, char **argv)
 {
@@ -132,5 +148,6 @@ main (int argc, char **argv)
       g_test_add_data_func (two, names[i], test_price_first);
     }
   g_test_add_func ("/cutting-exact/limits-are-told", test_limits_are_told);
+  g_test_add_func ("/cutting-exact/small-orders", test_small_orders);
   return g_test_run ();
 }
