@@ -13,6 +13,7 @@
 #include "draw/lettering.h"
 #include "draw/marks.h"
 #include "draw/paper-scale.h"
+#include "draw/slab-view.h"
 #include "words/flattening.h"
 
 /* Points. */
@@ -23,6 +24,7 @@
 #define OVER_FACE 15.0     /* words for ends and sides */
 #define UNDER_FACE 26.0
 #define KEY_SIZE 9.0
+#define WISH_TEXT 11.0
 #define SECTION_SHARE 0.46 /* of the height for pictures */
 
 /* Under a number: the range that it may well have; the caller's. */
@@ -236,11 +238,31 @@ draw_face (cairo_t *cr, const BsResults *results, GHashTable *photos, const BsSc
   bs_draw_face_picture (cr, results, photos, &scale, bs_palette_paper ());
 }
 
+/* While there is nothing else to draw: what is wished, and why no more. */
+static void
+draw_wish (cairo_t *cr, const BsStack *stack, double width, double height)
+{
+  BsLettering style = { .size = 12.0, .wrap = width };
+  const char *words
+      = _ ("The slab as it is wished: there is no lamination in it yet, or their sizes are not "
+           "known.");
+  BsChart chart = { width, WISH_TEXT, BS_SHEET_HAIRLINE, bs_palette_paper () };
+  double words_width, words_height;
+
+  bs_lettering_measure (cr, words, &style, &words_width, &words_height);
+  bs_lettering_draw (cr, words, &style, 0.0, 12.0, 0.0, 0.0);
+  if (bs_slab_view_get_height (stack, &chart) > height - words_height - 36.0)
+    return;
+  cairo_save (cr);
+  cairo_translate (cr, 0.0, words_height + 36.0);
+  bs_draw_slab_view (cr, stack, &chart);
+  cairo_restore (cr);
+}
+
 void
 bs_sheet_draw_front (cairo_t *cr, const BsResults *results, const BsFlattenOdds *odds,
                      GHashTable *photos, double width, double height)
 {
-  BsLettering style = { .size = 12.0, .wrap = width };
   double top, bottom, face_top;
   BsScale scale;
 
@@ -248,10 +270,10 @@ bs_sheet_draw_front (cairo_t *cr, const BsResults *results, const BsFlattenOdds 
   find_picture_room (cr, results, odds, width, height, &top, &bottom);
   if (!has_pictures (results->stack))
     {
-      bs_lettering_draw (cr,
-                         _ ("Nothing to draw yet: there is no lamination in the slab, or its "
-                            "sizes are not known."),
-                         &style, 0.0, top + 12.0, 0.0, 0.0);
+      cairo_save (cr);
+      cairo_translate (cr, 0.0, top);
+      draw_wish (cr, results->stack, width, bottom - top);
+      cairo_restore (cr);
       return;
     }
   scale = find_section_scale (results, width, bottom - top);

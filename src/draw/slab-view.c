@@ -186,6 +186,13 @@ draw_blank (const View *self, gboolean is_seen)
   cairo_paint (self->cr);
 }
 
+static gboolean
+is_known (const BsPlaced *placed)
+{
+  return isfinite (placed->x) && isfinite (placed->y) && placed->length > 0.0
+         && placed->thickness > 0.0 && placed->height_left > 0.0;
+}
+
 static void
 draw_side (const View *self, Side side, gboolean is_seen)
 {
@@ -196,7 +203,8 @@ draw_side (const View *self, Side side, gboolean is_seen)
   cairo_clip (self->cr);
   draw_blank (self, n == 0 && is_seen);
   for (guint i = 0; i < n; i++)
-    draw_strip (self, &self->stack->placed[i], side, is_seen);
+    if (is_known (&self->stack->placed[i]))
+      draw_strip (self, &self->stack->placed[i], side, is_seen);
   cairo_restore (self->cr);
 }
 
@@ -211,7 +219,7 @@ draw_joints (const View *self)
     {
       const double y = get_front (self, &self->stack->placed[i]);
 
-      if (y <= 0.0 || y >= slab->width)
+      if (!(y > 0.0 && y < slab->width))
         continue;
       const double right = get_x (self, slab->length, y), top = get_y (self, y, slab->thickness);
       bs_chart_line (self->chart, self->cr, get_x (self, 0.0, y), top, right, top, edge, 1.0);

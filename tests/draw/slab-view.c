@@ -5,6 +5,7 @@
 #include <math.h>
 
 #include "image.h"
+#include "scene.h"
 #include "slabs.h"
 
 #define WIDTH 700
@@ -91,6 +92,19 @@ test_height_by_hand (void)
                                   4.0 * TEXT + 500.0 * 560.0 / 1400.0, 1e-6);
 }
 
+/* Laminations whose sizes are not known are left out. */
+static void
+test_unknown (void)
+{
+  g_autoptr (BsPlan) plan = scene_new_unknown_plan (5);
+  cairo_t *cr = draw (plan);
+  cairo_rectangle_int_t box;
+
+  g_assert_cmpint (cairo_status (cr), ==, CAIRO_STATUS_SUCCESS);
+  g_assert_cmpint (image_count_ink (cr, &box), >, 0);
+  cairo_destroy (cr);
+}
+
 /* What people see is told by the picture, each side by itself. */
 static void
 test_pale_sides (void)
@@ -137,6 +151,7 @@ main (int argc, char **argv)
       g_test_add_data_func (path, &rows[i], test_room);
     }
   g_test_add_func ("/slab-view/height-by-hand", test_height_by_hand);
+  g_test_add_func ("/slab-view/unknown", test_unknown);
   g_test_add_func ("/slab-view/pale-sides", test_pale_sides);
   g_test_add_func ("/slab-view/joints", test_joints);
   return g_test_run ();
