@@ -77,10 +77,10 @@ static void
 halve_cb (BsBuyingPage *self, GtkButton *button)
 {
   const guint index = GPOINTER_TO_UINT (g_object_get_data (G_OBJECT (button), "want"));
-  g_autoptr (GArray) wanted = bs_wanted_new (self->shown);
 
   if (self->shown != bs_session_get_plan (self->session))
     return;
+  g_autoptr (GArray) wanted = bs_wanted_new (self->shown);
   g_autoptr (BsPlan) halved
       = bs_edit_halve_want (self->shown, &g_array_index (wanted, BsWant, index));
   bs_session_push (self->session, halved, _ ("Take two layers"), NULL);
@@ -129,6 +129,7 @@ show_wants (BsBuyingPage *self, const BsPurchase *purchase)
     return;
   g_clear_pointer (&self->shown, bs_plan_unref);
   self->shown = bs_plan_ref (purchase->plan);
+  bs_focus_leave (self->wants, self->page);
   while ((child = gtk_widget_get_first_child (self->wants)) != NULL)
     gtk_box_remove (GTK_BOX (self->wants), child);
   for (guint i = 0; i < purchase->wanted->len; i++)
@@ -209,7 +210,7 @@ stop_cb (BsBuyingPage *self)
 static void
 make_cb (BsBuyingPage *self)
 {
-  g_autoptr (BsPlan) plan = bs_purchase_make_laminations (bs_session_get_plan (self->session));
+  g_autoptr (BsPlan) plan = bs_slab_wish_make_laminations (bs_session_get_plan (self->session));
 
   bs_session_push (self->session, plan, _ ("Make the laminations"), NULL);
 }

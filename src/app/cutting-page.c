@@ -10,9 +10,9 @@
 #include "app/cutting-table.h"
 #include "app/number-row.h"
 #include "core/money.h"
-#include "core/units.h"
 #include "core/sawing-lamination.h"
 #include "core/sawing-rack.h"
+#include "core/units.h"
 #include "plan/edits.h"
 #include "words/sawing.h"
 

@@ -11,7 +11,7 @@
 #include "app/lamination-fields.h"
 #include "app/page.h"
 #include "app/photos.h"
-#include "core/purchase-put.h"
+#include "core/slab-wish.h"
 #include "core/text.h"
 #include "core/units.h"
 #include "draw/picture.h"
@@ -431,7 +431,7 @@ take_off_cb (BsLaminationsPage *self, GtkButton *button)
 static void
 make_cb (BsLaminationsPage *self, GtkButton *button)
 {
-  g_autoptr (BsPlan) made = bs_purchase_make_laminations (bs_session_get_plan (self->session));
+  g_autoptr (BsPlan) made = bs_slab_wish_make_laminations (bs_session_get_plan (self->session));
   bs_session_push (self->session, made, _ ("Make the laminations"), NULL);
 }
 

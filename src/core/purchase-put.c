@@ -10,32 +10,6 @@
 #include "core/slab-wish.h"
 #include "core/text.h"
 
-BsPlan *
-bs_purchase_make_laminations (const BsPlan *plan)
-{
-  g_return_val_if_fail (plan->laminations->len == 0, NULL);
-
-  BsPlan *edited = bs_plan_copy (plan);
-  BsSlabWish wish = bs_slab_wish (plan, plan->buying.lamination_size);
-
-  for (int i = 0; i < MIN (wish.count, BS_MAX_LAMINATIONS); i++)
-    {
-      g_autofree char *id = bs_plan_make_lamination_id (edited);
-      g_autofree char *label = g_strdup_printf ("%d", i + 1);
-      BsLamination *lamination = bs_lamination_new (id);
-
-      bs_text_set (&lamination->label, label);
-      if (plan->woods->len > 0)
-        bs_text_set (&lamination->wood, ((BsWood *)plan->woods->pdata[0])->id);
-      lamination->length = wish.length;
-      lamination->thickness = wish.thickness;
-      lamination->height = wish.height;
-      g_ptr_array_add (edited->laminations, lamination);
-      bs_plan_insert_placement (edited, i, id, BS_ORIENTATION_AS_MARKED, 0.0);
-    }
-  return edited;
-}
-
 static gboolean
 has_label (const BsPlan *plan, const char *label)
 {
@@ -146,7 +120,7 @@ bs_purchase_put (const BsPurchase *purchase)
   g_return_val_if_fail (purchase->cuts != NULL, NULL);
 
   BsPlan *edited
-      = plan->laminations->len == 0 ? bs_purchase_make_laminations (plan) : bs_plan_copy (plan);
+      = plan->laminations->len == 0 ? bs_slab_wish_make_laminations (plan) : bs_plan_copy (plan);
   const GArray *boards = purchase->cuts->boards, *pieces = purchase->cuts->pieces;
   g_autofree const BsBoard **cut_from = g_new0 (const BsBoard *, boards->len);
   g_autofree int *taken = g_new0 (int, purchase->wanted->len);

@@ -9,10 +9,6 @@ G_BEGIN_DECLS
 
 /* What comes of a purchase. */
 
-/* A plan that has no laminations gets those that its slab asks for, all alike, of the plan's first
- * wood, in the slab. */
-BsPlan *bs_purchase_make_laminations (const BsPlan *plan);
-
 /* The purchase's plan with its boards in the rack, and what is cut from them and from boards of the
  * rack among the cuts, not pinned. Makes the laminations when there are none; spare ones are new
  * and stand in the rack. Only for a purchase with cuts. */

@@ -7,6 +7,9 @@
 #include <glib/gi18n-lib.h>
 #include <math.h>
 
+#include "core/limits.h"
+#include "core/text.h"
+
 /* What is sawn off both ends of the slab together, and how far its laminations stand uneven once
  * they are glued, mm: common practice, no source. */
 #define ENDS 30.0
@@ -27,6 +30,32 @@ bs_slab_wish (const BsPlan *plan, double thickness)
   self.length = plan->slab.length + ENDS;
   self.height = plan->slab.thickness + 2.0 * plan->slab.allowance + UNEVEN;
   return self;
+}
+
+BsPlan *
+bs_slab_wish_make_laminations (const BsPlan *plan)
+{
+  g_return_val_if_fail (plan->laminations->len == 0, NULL);
+
+  BsPlan *edited = bs_plan_copy (plan);
+  BsSlabWish wish = bs_slab_wish (plan, plan->buying.lamination_size);
+
+  for (int i = 0; i < MIN (wish.count, BS_MAX_LAMINATIONS); i++)
+    {
+      g_autofree char *id = bs_plan_make_lamination_id (edited);
+      g_autofree char *label = g_strdup_printf ("%d", i + 1);
+      BsLamination *lamination = bs_lamination_new (id);
+
+      bs_text_set (&lamination->label, label);
+      if (plan->woods->len > 0)
+        bs_text_set (&lamination->wood, ((BsWood *)plan->woods->pdata[0])->id);
+      lamination->length = wish.length;
+      lamination->thickness = wish.thickness;
+      lamination->height = wish.height;
+      g_ptr_array_add (edited->laminations, lamination);
+      bs_plan_insert_placement (edited, i, id, BS_ORIENTATION_AS_MARKED, 0.0);
+    }
+  return edited;
 }
 
 void

@@ -19,6 +19,9 @@ typedef struct
  * the slab. Length and height have what the ends and the flattening will take. */
 BsSlabWish bs_slab_wish (const BsPlan *plan, double thickness);
 
+/* A plan that has no laminations gets these, of the plan's first wood, in the slab. */
+BsPlan *bs_slab_wish_make_laminations (const BsPlan *plan);
+
 void bs_slab_wish_explain (const BsSlabWish *self, const BsPlan *plan, double thickness,
                            BsWorking *why);
 

@@ -98,8 +98,7 @@ describe_reason (BsUnfit reason, const char *has, const char *asked)
       return g_strdup_printf (
           /* Translators: hardness of a wood, greatest hardness asked. */
           _ ("With a side hardness of %s it is harder than the range up to %s: heavy to mill and "
-             "to "
-             "plane, and it dents the work instead."),
+             "to plane, and it dents the work instead."),
           has, asked);
     case BS_UNFIT_HARDNESS_UNKNOWN:
       return g_strdup (_ ("How hard it is is not known; give a figure in your own table."));

@@ -2,24 +2,10 @@
  * SPDX-License-Identifier: GPL-3.0-or-later */
 #include "plan/edits.h"
 
-#include <string.h>
-
-#include "core/purchase-put.h"
+#include "core/slab-wish.h"
 #include "core/stack.h"
-#include "plan/document.h"
+#include "opens.h"
 #include "yards.h"
-
-/* What is left behind can be saved and opened again. */
-static void
-check_opens (BsPlan *plan)
-{
-  g_autoptr (GError) error = NULL;
-  g_autofree char *text = bs_document_write (plan);
-  g_autoptr (BsPlan) again = bs_document_parse (text, strlen (text), &error);
-
-  g_assert_no_error (error);
-  g_assert_cmpuint (again->cuts->len, ==, plan->cuts->len);
-}
 
 static BsPlan *
 wished_plan (void)
@@ -66,7 +52,7 @@ test_halve_wish (void)
   g_autoptr (BsPlan) plan = wished_plan ();
   g_autoptr (GArray) wanted = bs_wanted_new (plan);
   g_autoptr (BsPlan) halved = bs_edit_halve_want (plan, find_want (wanted, NULL));
-  g_autoptr (BsPlan) made = bs_purchase_make_laminations (halved);
+  g_autoptr (BsPlan) made = bs_slab_wish_make_laminations (halved);
 
   g_assert_cmpuint (made->laminations->len, ==, 16);
   g_assert_cmpfloat_with_epsilon (slab_at (made, 15)->thickness, 19.375, 1e-9);
@@ -79,7 +65,7 @@ static void
 test_halve_laminations (void)
 {
   g_autoptr (BsPlan) wish = wished_plan ();
-  g_autoptr (BsPlan) made = bs_purchase_make_laminations (wish);
+  g_autoptr (BsPlan) made = bs_slab_wish_make_laminations (wish);
   g_autoptr (BsPlan) plan = bs_edit_set_aside (made, 7);
   const BsPack pack = { .first = 2, .count = 3 };
 

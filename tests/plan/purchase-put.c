@@ -3,25 +3,13 @@
 #include "core/purchase-put.h"
 
 #include <math.h>
-#include <string.h>
 
 #include "checks/saw-again.h"
 #include "core/random.h"
 #include "core/sawing-job.h"
-#include "plan/document.h"
+#include "core/slab-wish.h"
+#include "opens.h"
 #include "yards.h"
-
-/* What is left behind can be saved and opened again. */
-static void
-check_opens (BsPlan *plan)
-{
-  g_autoptr (GError) error = NULL;
-  g_autofree char *text = bs_document_write (plan);
-  g_autoptr (BsPlan) again = bs_document_parse (text, strlen (text), &error);
-
-  g_assert_no_error (error);
-  g_assert_cmpuint (again->cuts->len, ==, plan->cuts->len);
-}
 
 static BsPlan *
 wished_plan (void)
@@ -43,7 +31,7 @@ static void
 test_make_laminations (void)
 {
   g_autoptr (BsPlan) plan = wished_plan ();
-  g_autoptr (BsPlan) made = bs_purchase_make_laminations (plan);
+  g_autoptr (BsPlan) made = bs_slab_wish_make_laminations (plan);
 
   g_assert_cmpuint (plan->laminations->len, ==, 0);
   g_assert_cmpuint (made->laminations->len, ==, 8);
